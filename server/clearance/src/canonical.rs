@@ -1,0 +1,1 @@
+//! RFC 8785 canonical bytes and the hashes made from them.

@@ -1,0 +1,77 @@
+//! A plan: all that is fixed about a gag, in numbered revisions that are never edited in place.
+
+use std::collections::BTreeMap;
+
+use gagwright_casting::{GagId, PersonId};
+use gagwright_mechanics::Facet;
+use serde::{Deserialize, Serialize};
+
+use crate::facets::{
+    Action, Camera, Cast, Conditions, Effects, Medical, Rehearsals, Rigging, Setting, Vehicles,
+};
+
+/// One revision of a gag's plan.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Plan {
+    /// The gag.
+    pub gag: GagId,
+    /// 1, 2, 3 ...
+    pub revision: u32,
+    /// The technique's machine name.
+    pub technique: String,
+    /// The contents.
+    pub facets: Facets,
+    /// The policy version it is judged by.
+    pub policy: String,
+    /// Who wrote it.
+    pub author: PersonId,
+    /// When.
+    #[cfg_attr(feature = "openapi", schema(value_type = String, format = DateTime))]
+    pub written_at: jiff::Timestamp,
+    /// Why it differs from the one before.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// The ten facets.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields, default)]
+#[allow(missing_docs)] // each type says what it is
+pub struct Facets {
+    pub setting: Setting,
+    pub action: Action,
+    pub rigging: Rigging,
+    pub effects: Effects,
+    pub vehicles: Vehicles,
+    pub cast: Cast,
+    pub medical: Medical,
+    pub camera: Camera,
+    pub conditions: Conditions,
+    pub rehearsals: Rehearsals,
+}
+
+/// SHA-256 of each facet's canonical bytes, lower-case hex.
+pub type FacetHashes = BTreeMap<Facet, String>;
+
+/// What can hurt people in a gag; decides who must sign.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(rename_all = "snake_case")]
+#[allow(missing_docs)] // the names are the trade's
+pub enum Hazard {
+    Height,
+    Line,
+    Gas,
+    Fire,
+    Charge,
+    Glass,
+    Vehicle,
+    Weapon,
+    Water,
+    Animal,
+    Minor,
+    LockOff,
+}

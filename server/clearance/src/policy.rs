@@ -1,0 +1,128 @@
+//! Who must sign what, as data. The default is `seed-data/catalogue/policy.json`; a production may
+//! carry its own, and a plan records which version it is judged by.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use gagwright_casting::Requirement;
+use gagwright_mechanics::Facet;
+use serde::{Deserialize, Serialize};
+
+use crate::{facets::Rung, plan::Hazard};
+
+/// A hat someone wears on a production. One person may wear several, each said aloud.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Role {
+    /// Answers for the gag.
+    Coordinator,
+    /// Consents to perform it; never delegated.
+    Performer,
+    /// Lines, anchors, catchers.
+    Rigging,
+    /// Special effects.
+    Effects,
+    /// Fire safety.
+    Fire,
+    /// Cover and fitness.
+    Medic,
+    /// Runs the set.
+    FirstAd,
+    /// Action vehicles.
+    Vehicles,
+    /// Weapons, and nothing else.
+    Armourer,
+    /// Water and diving.
+    Marine,
+    /// Animals and their welfare.
+    Animals,
+    /// Camera and visual effects.
+    Camera,
+    /// Chartered or professional engineer.
+    Engineer,
+    /// A minor's guardian or studio teacher.
+    Guardian,
+    /// Producer or production manager.
+    Production,
+    /// Reads the record (an insurer, an authority); signs nothing.
+    Observer,
+}
+
+/// The whole policy.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Policy {
+    /// Version, for example `2026.1`.
+    pub version: String,
+    /// Who answers for what.
+    pub roles: Vec<RolePolicy>,
+    /// What each technique brings: hazards, requirements of a slot, a ladder to rehearse.
+    pub techniques: BTreeMap<String, TechniquePolicy>,
+    /// Pairs that one person may not sign on the same revision.
+    pub separate: Vec<[Role; 2]>,
+    /// Which role owns which hazard, for releasing holds.
+    pub owners: BTreeMap<Hazard, Role>,
+    /// Roles whose decline nobody, the coordinator included, can overrule.
+    pub final_say: BTreeSet<Role>,
+}
+
+/// What one role answers for.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields)]
+pub struct RolePolicy {
+    /// The role.
+    pub role: Role,
+    /// What people read.
+    pub title: String,
+    /// Facets it answers for: a change in any makes its sign-off lapse.
+    pub covers: BTreeSet<Facet>,
+    /// When its sign-off is required.
+    pub required: Required,
+    /// The attestation text and its id (`coordinator/1`).
+    pub attestation: Attestation,
+    /// Hours a sign-off stays good; none: until something changes.
+    #[serde(default)]
+    pub good_for_hours: Option<u32>,
+    /// Certificates the signer must hold in date, any one of each group.
+    #[serde(default)]
+    pub certificates: Vec<Vec<String>>,
+}
+
+/// When a role must sign.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields, default)]
+pub struct Required {
+    /// Every gag.
+    pub always: bool,
+    /// Gags with any of these hazards.
+    pub hazards: BTreeSet<Hazard>,
+    /// Gags with a check that is marginal, unknown or exceeded.
+    pub doubtful_check: bool,
+}
+
+/// What a signer puts their name to.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Attestation {
+    /// Versioned id.
+    pub id: String,
+    /// The words.
+    pub text: String,
+}
+
+/// What a technique brings with it.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(deny_unknown_fields, default)]
+pub struct TechniquePolicy {
+    /// Hazards it always has.
+    pub hazards: BTreeSet<Hazard>,
+    /// What a slot needs unless the plan says otherwise.
+    pub requirements: Vec<Requirement>,
+    /// The ladder a new plan starts with.
+    pub rungs: Vec<Rung>,
+}

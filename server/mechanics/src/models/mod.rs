@@ -1,0 +1,1 @@
+//! Shared physics: each model in its own file, with its equation's source.

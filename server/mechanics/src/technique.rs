@@ -1,0 +1,145 @@
+//! What a technique is: a name, described parameters, and one pure function from inputs to an
+//! [`Assessment`]. Forms, tables, plots and the command line are all drawn from the descriptions, so a
+//! new technique needs no new screen.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use crate::{assessment::Assessment, plan_part::Facet, units::Quantity};
+
+/// How a gag is done, and what that does to a body and to gear.
+pub trait Technique: Send + Sync {
+    /// Machine name in kebab case, for example `high-fall`.
+    fn name(&self) -> &'static str;
+    /// What people read, for example "High fall".
+    fn title(&self) -> &'static str;
+    /// One or two sentences: what the technique is and what the model covers and leaves out.
+    fn summary(&self) -> &'static str;
+    /// The inputs, in the order a person would fill them in.
+    fn parameters(&self) -> &'static [Parameter];
+    /// The figures that `assess` gives, the most telling first.
+    fn figures(&self) -> &'static [FigureDescription];
+    /// Computes figures, checks, traces, zones and cautions.
+    ///
+    /// Inputs that are left out take their parameter's default, except where the parameter has none:
+    /// then whatever needs it is `unknown`.
+    ///
+    /// # Errors
+    /// Names the parameter and says what is wrong, for values that are not finite, out of range, of
+    /// the wrong kind, or not a parameter of this technique.
+    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError>;
+}
+
+/// One input of a technique.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct Parameter {
+    /// Machine name in snake case, for example `drop_height`.
+    pub name: &'static str,
+    /// What people read.
+    pub title: &'static str,
+    /// The part of the plan it belongs to: who must sign again when it changes follows from this.
+    pub facet: Facet,
+    /// What may be entered.
+    pub kind: ParameterKind,
+    /// What to measure and how, in a sentence or two.
+    pub help: &'static str,
+}
+
+/// What may be entered for a parameter. All numbers SI.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum ParameterKind {
+    /// A number with a unit.
+    Number {
+        /// The kind of quantity.
+        quantity: Quantity,
+        /// The default; none where guessing would be dangerous.
+        default: Option<f64>,
+        /// Smallest value accepted.
+        min: f64,
+        /// Largest value accepted.
+        max: f64,
+        /// Default tolerance, plus or minus, same unit.
+        tolerance: f64,
+    },
+    /// One of a few named options.
+    Choice {
+        /// The options.
+        options: &'static [Choice],
+        /// The default's name; none where guessing would be dangerous.
+        default: Option<&'static str>,
+    },
+}
+
+/// One option of a choice parameter.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct Choice {
+    /// Machine name.
+    pub name: &'static str,
+    /// What people read.
+    pub title: &'static str,
+}
+
+/// What one figure is.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct FigureDescription {
+    /// Machine name.
+    pub name: &'static str,
+    /// What people read.
+    pub title: &'static str,
+    /// The kind of quantity.
+    pub quantity: Quantity,
+    /// What it means, in a sentence.
+    pub help: &'static str,
+}
+
+/// Named inputs, SI.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(transparent)]
+pub struct Inputs(pub BTreeMap<String, InputValue>);
+
+/// One entered value: `{"value": 30.0, "tolerance": 0.2}` or the name of an option.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[serde(untagged)]
+pub enum InputValue {
+    /// A number, SI.
+    Number {
+        /// The value.
+        value: f64,
+        /// Plus or minus; the parameter's own default when left out.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        tolerance: Option<f64>,
+    },
+    /// An option's machine name.
+    Choice(String),
+}
+
+/// Why inputs were refused. Every variant names the parameter and how to put it right.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum AssessError {
+    /// No such parameter.
+    #[error("{technique} has no parameter \"{name}\"; it has: {known}")]
+    UnknownParameter {
+        /// The technique's name.
+        technique: &'static str,
+        /// What was given.
+        name: String,
+        /// The parameters there are, comma separated.
+        known: String,
+    },
+    /// Not finite, out of range, or of the wrong kind.
+    #[error("{name}: {problem}")]
+    BadValue {
+        /// The parameter.
+        name: String,
+        /// What is wrong, and what would be right.
+        problem: String,
+    },
+}
