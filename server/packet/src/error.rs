@@ -1,0 +1,22 @@
+//! Why a packet could not be made.
+
+/// Why a packet could not be made. Any text can be printed, so there is little that can go wrong.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum PacketError {
+    /// A field cannot be used as it is.
+    #[error("{field}: {problem}; {fix}")]
+    BadField {
+        /// The field of the document.
+        field: String,
+        /// What is wrong with it.
+        problem: String,
+        /// What would put it right.
+        fix: String,
+    },
+    /// A font carried in this crate could not be read. It means a broken build.
+    #[error("the font {0} carried in this program cannot be read; build it again")]
+    Font(&'static str),
+    /// The layout does not fit its page. It means a fault in this crate.
+    #[error("the layout does not fit: {0}")]
+    Layout(String),
+}
