@@ -114,6 +114,11 @@ pub struct Context {
     #[serde(default)]
     #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime))]
     pub call: Option<jiff::Timestamp>,
+    /// The day the question is asked. With it, a cure whose last day is past is no cure; without it,
+    /// every cure is listed with its date and the reader decides.
+    #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = Date))]
+    pub today: Option<Date>,
 }
 
 /// The answer for one person in one slot, listing every requirement.
