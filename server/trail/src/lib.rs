@@ -3,12 +3,23 @@
 //! This crate is pure. It knows no clock, file, network, database or random source, and nothing of
 //! gags: leaves are bytes. It compiles to WebAssembly.
 
+pub mod canonical;
 pub mod checkpoint;
 pub mod export;
+mod guard;
 pub mod leaf;
+pub mod proof;
 pub mod tree;
 
+pub use canonical::{CanonicalError, canonical_bytes, from_canonical_bytes};
 pub use checkpoint::{Checkpoint, CheckpointError, LogKey, VerifyingKey};
-pub use export::{Export, ExportError, Verified, verify_export};
+pub use export::{
+    Export, ExportDevice, ExportError, ExportHeader, ExportedLeaf, FoundSignOff, Verified,
+    verify_export, verify_export_against,
+};
 pub use leaf::{Entry, commitment};
-pub use tree::{Hash, ProofError, consistency_proof, inclusion_proof, leaf_hash, root, verify_consistency, verify_inclusion};
+pub use proof::{LeafProof, LeafProofError};
+pub use tree::{
+    Hash, ProofError, consistency_proof, inclusion_proof, leaf_hash, root, verify_consistency,
+    verify_inclusion,
+};
