@@ -1,0 +1,211 @@
+//! The tables as diesel sees them: one description for both databases. The migrations make them.
+
+diesel::table! {
+    meta (key) {
+        key -> Text,
+        value -> Text,
+    }
+}
+
+diesel::table! {
+    accounts (id) {
+        id -> Binary,
+        email -> Text,
+        name -> Text,
+        password_hash -> Text,
+        created_at -> BigInt,
+    }
+}
+
+diesel::table! {
+    sessions (id) {
+        id -> Binary,
+        family -> Binary,
+        account -> Binary,
+        token_hash -> Binary,
+        issued_at -> BigInt,
+        expires_at -> BigInt,
+        used_at -> Nullable<BigInt>,
+        revoked_at -> Nullable<BigInt>,
+    }
+}
+
+diesel::table! {
+    productions (id) {
+        id -> Binary,
+        name -> Text,
+        demo -> Bool,
+        time_zone -> Text,
+        policy -> Text,
+        hold_code -> Text,
+        created_at -> BigInt,
+    }
+}
+
+diesel::table! {
+    people (id) {
+        id -> Binary,
+        production -> Binary,
+        code -> Text,
+        document -> Text,
+        version -> BigInt,
+    }
+}
+
+diesel::table! {
+    members (production, person) {
+        production -> Binary,
+        person -> Binary,
+        account -> Nullable<Binary>,
+        roles -> Text,
+    }
+}
+
+diesel::table! {
+    invitations (id) {
+        id -> Binary,
+        production -> Binary,
+        person -> Binary,
+        email -> Text,
+        token_hash -> Binary,
+        expires_at -> BigInt,
+        accepted_at -> Nullable<BigInt>,
+    }
+}
+
+diesel::table! {
+    devices (id) {
+        id -> Binary,
+        production -> Binary,
+        person -> Binary,
+        name -> Text,
+        public_key -> Text,
+        registered_at -> BigInt,
+        revoked_at -> Nullable<BigInt>,
+    }
+}
+
+diesel::table! {
+    gags (id) {
+        id -> Binary,
+        production -> Binary,
+        code -> Text,
+        title -> Text,
+        current_revision -> BigInt,
+        created_at -> BigInt,
+    }
+}
+
+diesel::table! {
+    plans (gag, revision) {
+        gag -> Binary,
+        revision -> BigInt,
+        document -> Text,
+        author -> Binary,
+        written_at -> BigInt,
+        note -> Text,
+        digest -> Text,
+        facets -> Text,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    signoffs (id) {
+        id -> Binary,
+        production -> Binary,
+        gag -> Binary,
+        revision -> BigInt,
+        role -> Text,
+        slot -> Nullable<Binary>,
+        signer -> Binary,
+        device -> Binary,
+        jws -> Text,
+        received_at -> BigInt,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    conditions_met (signoff, condition) {
+        signoff -> Binary,
+        condition -> Text,
+        person -> Binary,
+        at -> BigInt,
+    }
+}
+
+diesel::table! {
+    holds (id) {
+        id -> Binary,
+        production -> Binary,
+        gag -> Nullable<Binary>,
+        document -> Text,
+        raised_at -> BigInt,
+        released_at -> Nullable<BigInt>,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    readings (id) {
+        id -> Binary,
+        production -> Binary,
+        gag -> Nullable<Binary>,
+        document -> Text,
+        at -> BigInt,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    runs (id) {
+        id -> Binary,
+        gag -> Binary,
+        document -> Text,
+        at -> BigInt,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    trail_entries (production, position) {
+        production -> Binary,
+        position -> BigInt,
+        bytes -> Text,
+        salt -> Nullable<Binary>,
+        personal -> Nullable<Text>,
+    }
+}
+
+diesel::table! {
+    trail_nodes (production, level, position) {
+        production -> Binary,
+        level -> BigInt,
+        position -> BigInt,
+        hash -> Binary,
+    }
+}
+
+diesel::table! {
+    answers (account_key, key) {
+        account_key -> Text,
+        key -> Binary,
+        request_hash -> Binary,
+        status -> BigInt,
+        content_type -> Text,
+        location -> Nullable<Text>,
+        etag -> Nullable<Text>,
+        body -> Binary,
+        created_at -> BigInt,
+    }
+}
+
+diesel::joinable!(plans -> gags (gag));
+diesel::joinable!(runs -> gags (gag));
+diesel::joinable!(conditions_met -> signoffs (signoff));
+diesel::joinable!(members -> productions (production));
+
+diesel::allow_tables_to_appear_in_same_query!(gags, plans, runs);
+diesel::allow_tables_to_appear_in_same_query!(signoffs, conditions_met);
+diesel::allow_tables_to_appear_in_same_query!(members, productions);

@@ -1,0 +1,179 @@
+//! Refresh tokens: each is good once, and using one again means it was stolen. The store keeps a
+//! token's hash and never the token.
+
+use diesel::prelude::*;
+use jiff::Timestamp;
+use uuid::Uuid;
+
+use crate::{
+    Connection, StoreError,
+    columns::{Id, Moment, time_of},
+    guard,
+    schema::sessions,
+};
+
+/// One refresh token that was given out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Session {
+    /// Which.
+    pub id: Uuid,
+    /// The sign-in it descends from.
+    pub family: Uuid,
+    /// Whose.
+    pub account: Uuid,
+    /// SHA-256 of the token.
+    pub token_hash: Vec<u8>,
+    /// When it was given out.
+    pub issued_at: Timestamp,
+    /// Until when it is good.
+    pub expires_at: Timestamp,
+    /// When it was used, if it was.
+    pub used_at: Option<Timestamp>,
+    /// When it was revoked, if it was.
+    pub revoked_at: Option<Timestamp>,
+}
+
+/// What became of a token that was presented.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Taken {
+    /// Good, and used from now on: give out the next of its family.
+    Fresh(Session),
+    /// It was used before. Its whole family has been revoked here; let that stand by ending the write
+    /// with `Ok`.
+    Reused(Session),
+    /// It has run out, or was revoked without having been used.
+    Expired,
+    /// No such token was ever given out.
+    Unknown,
+}
+
+#[derive(Queryable, Selectable, Insertable)]
+#[diesel(table_name = sessions)]
+struct Row {
+    id: Id,
+    family: Id,
+    account: Id,
+    token_hash: Vec<u8>,
+    issued_at: Moment,
+    expires_at: Moment,
+    used_at: Option<Moment>,
+    revoked_at: Option<Moment>,
+}
+
+impl Row {
+    fn session(self) -> Result<Session, StoreError> {
+        Ok(Session {
+            id: self.id.0,
+            family: self.family.0,
+            account: self.account.0,
+            token_hash: self.token_hash,
+            issued_at: self.issued_at.time()?,
+            expires_at: self.expires_at.time()?,
+            used_at: time_of(self.used_at)?,
+            revoked_at: time_of(self.revoked_at)?,
+        })
+    }
+}
+
+/// Keeps a token that is being given out.
+///
+/// # Errors
+/// [`StoreError::Conflict`] when the token or the id was given out before.
+pub fn insert(conn: &mut Connection, session: &Session) -> Result<(), StoreError> {
+    let row = Row {
+        id: Id(session.id),
+        family: Id(session.family),
+        account: Id(session.account),
+        token_hash: session.token_hash.clone(),
+        issued_at: session.issued_at.into(),
+        expires_at: session.expires_at.into(),
+        used_at: session.used_at.map(Moment::from),
+        revoked_at: session.revoked_at.map(Moment::from),
+    };
+    guard::insert(
+        conn,
+        "session",
+        "the token or the id was given out before",
+        |conn| {
+            diesel::insert_into(sessions::table)
+                .values(&row)
+                .execute(conn)
+        },
+    )
+}
+
+/// Takes a presented token, by its hash. Must run in a write: it marks the token used, and revokes the
+/// family of one that was used before.
+///
+/// # Errors
+/// When the database cannot be written.
+pub fn take(conn: &mut Connection, hash: &[u8], now: Timestamp) -> Result<Taken, StoreError> {
+    let row = sessions::table
+        .filter(sessions::token_hash.eq(hash))
+        .select(Row::as_select())
+        .first(conn)
+        .optional()?;
+    let Some(row) = row else {
+        return Ok(Taken::Unknown);
+    };
+    let mut session = row.session()?;
+    if session.used_at.is_some() {
+        revoke_family(conn, session.family, now)?;
+        return Ok(Taken::Reused(session));
+    }
+    if session.revoked_at.is_some() || session.expires_at <= now {
+        return Ok(Taken::Expired);
+    }
+    diesel::update(sessions::table.find(Id(session.id)))
+        .set(sessions::used_at.eq(Some(Moment::from(now))))
+        .execute(conn)?;
+    session.used_at = Some(now);
+    Ok(Taken::Fresh(session))
+}
+
+/// Revokes every token of one sign-in; gives how many were still good.
+///
+/// # Errors
+/// When the database cannot be written.
+pub fn revoke_family(
+    conn: &mut Connection,
+    family: Uuid,
+    now: Timestamp,
+) -> Result<usize, StoreError> {
+    Ok(diesel::update(
+        sessions::table
+            .filter(sessions::family.eq(Id(family)))
+            .filter(sessions::revoked_at.is_null()),
+    )
+    .set(sessions::revoked_at.eq(Some(Moment::from(now))))
+    .execute(conn)?)
+}
+
+/// Revokes every token of an account; gives how many were still good.
+///
+/// # Errors
+/// When the database cannot be written.
+pub fn revoke_account(
+    conn: &mut Connection,
+    account: Uuid,
+    now: Timestamp,
+) -> Result<usize, StoreError> {
+    Ok(diesel::update(
+        sessions::table
+            .filter(sessions::account.eq(Id(account)))
+            .filter(sessions::revoked_at.is_null()),
+    )
+    .set(sessions::revoked_at.eq(Some(Moment::from(now))))
+    .execute(conn)?)
+}
+
+/// Forgets tokens that ran out before a moment; gives how many.
+///
+/// # Errors
+/// When the database cannot be written.
+pub fn purge_before(conn: &mut Connection, moment: Timestamp) -> Result<usize, StoreError> {
+    Ok(
+        diesel::delete(sessions::table.filter(sessions::expires_at.lt(Moment::from(moment))))
+            .execute(conn)?,
+    )
+}
