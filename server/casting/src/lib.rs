@@ -10,6 +10,7 @@ pub mod lapsing;
 mod nearest;
 pub mod person;
 pub mod requirement;
+pub mod roster;
 
 pub use catalogue::{Catalogue, CatalogueError, CertificateKind, SkillKind, UnknownName};
 pub use ids::{CertificateId, GagId, PersonId, ProductionId, SlotId};
@@ -22,3 +23,4 @@ pub use person::{
 pub use requirement::{
     Context, Cure, Finding, FindingStanding, Outcome, Requirement, Slot, Verdict,
 };
+pub use roster::{Applied, RosterError, RosterErrors, RosterTable};
