@@ -1,0 +1,251 @@
+//! The fonts a packet is set in: read once, kept for the life of the program, and asked which of
+//! them can show a given piece of text. Knows nothing of lines or pages.
+
+use std::{
+    collections::HashMap,
+    sync::{Arc, Mutex, OnceLock},
+};
+
+use rustybuzz::{Direction, Face, Script, ShapePlan, ttf_parser::GlyphId};
+
+use crate::PacketError;
+
+/// The three voices of a packet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub(crate) enum Style {
+    /// Running text.
+    Regular,
+    /// Headings, names, answers.
+    Bold,
+    /// Hashes and keys.
+    Mono,
+}
+
+/// Which face, by its place in [`FILES`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub(crate) struct FaceId(pub(crate) usize);
+
+macro_rules! font {
+    ($name:literal) => {
+        ($name, include_bytes!(concat!("../fonts/", $name, ".ttf")).as_slice())
+    };
+}
+
+/// Every face, with the three primary ones first and the rest in the order they are tried.
+/// DejaVu comes after the Noto faces because it also has Arabic and Hebrew, less well drawn, and
+/// before the East Asian face, whose Latin and symbols are coarse.
+static FILES: [(&str, &[u8]); 16] = [
+    font!("NotoSans-Regular"),
+    font!("NotoSans-Bold"),
+    font!("DejaVuSansMono"),
+    font!("NotoSansArabic-Regular"),
+    font!("NotoSansHebrew-Regular"),
+    font!("NotoSansDevanagari-Regular"),
+    font!("NotoSansBengali-Regular"),
+    font!("NotoSansGurmukhi-Regular"),
+    font!("NotoSansGujarati-Regular"),
+    font!("NotoSansTamil-Regular"),
+    font!("NotoSansTelugu-Regular"),
+    font!("NotoSansKannada-Regular"),
+    font!("NotoSansMalayalam-Regular"),
+    font!("NotoSansThai-Regular"),
+    font!("DejaVuSans"),
+    font!("DroidSansFallbackFull"),
+];
+
+const REGULAR: FaceId = FaceId(0);
+const BOLD: FaceId = FaceId(1);
+const MONO: FaceId = FaceId(2);
+const FIRST_FALLBACK: usize = 3;
+
+/// One face and what is asked of it often.
+pub(crate) struct Font {
+    /// Its PostScript name.
+    pub(crate) name: &'static str,
+    /// The file.
+    pub(crate) bytes: &'static [u8],
+    /// The parsed face.
+    pub(crate) face: Face<'static>,
+    plans: Mutex<HashMap<(Script, bool), Arc<ShapePlan>>>,
+}
+
+impl Font {
+    /// Points for one font unit at a size.
+    pub(crate) fn scale(&self, size: f32) -> f32 {
+        size / self.face.units_per_em() as f32
+    }
+
+    /// The glyph's outline box in font units: left, bottom, right, top. None for blanks.
+    pub(crate) fn outline_box(&self, glyph: u16) -> Option<(f32, f32, f32, f32)> {
+        let bounds = self.face.glyph_bounding_box(GlyphId(glyph))?;
+        Some((
+            f32::from(bounds.x_min),
+            f32::from(bounds.y_min),
+            f32::from(bounds.x_max),
+            f32::from(bounds.y_max),
+        ))
+    }
+
+    /// The plan for shaping a script in a direction. Making one walks the font's tables, which
+    /// costs more than shaping a line, so plans are kept.
+    pub(crate) fn plan(&self, script: Script, rtl: bool) -> Arc<ShapePlan> {
+        let make = || {
+            let direction =
+                if rtl { Direction::RightToLeft } else { Direction::LeftToRight };
+            Arc::new(ShapePlan::new(&self.face, direction, Some(script), None, &[]))
+        };
+        match self.plans.lock() {
+            Ok(mut plans) => plans.entry((script, rtl)).or_insert_with(make).clone(),
+            // Another thread stopped while it held the lock; its half-made entry was never stored.
+            Err(_) => make(),
+        }
+    }
+
+    fn covers(&self, c: char) -> bool {
+        self.face.glyph_index(c).is_some()
+    }
+}
+
+/// A face chosen for some text.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Choice {
+    /// The face.
+    pub(crate) face: FaceId,
+    /// Bold was asked for and this face has none: it is drawn with thickened outlines.
+    pub(crate) thicken: bool,
+}
+
+/// All faces, parsed.
+pub(crate) struct Fonts {
+    faces: Vec<Font>,
+}
+
+impl Fonts {
+    /// The fonts, read on first use.
+    pub(crate) fn get() -> Result<&'static Fonts, PacketError> {
+        static FONTS: OnceLock<Result<Fonts, PacketError>> = OnceLock::new();
+        FONTS.get_or_init(Fonts::read).as_ref().map_err(Clone::clone)
+    }
+
+    fn read() -> Result<Fonts, PacketError> {
+        let faces = FILES
+            .iter()
+            .map(|&(name, bytes)| {
+                let face = Face::from_slice(bytes, 0).ok_or(PacketError::Font(name))?;
+                Ok(Font { name, bytes, face, plans: Mutex::default() })
+            })
+            .collect::<Result<_, PacketError>>()?;
+        Ok(Fonts { faces })
+    }
+
+    /// A face by its id.
+    pub(crate) fn face(&self, id: FaceId) -> &Font {
+        &self.faces[id.0]
+    }
+
+    /// The first face that shows a whole grapheme cluster; else the first that shows its base;
+    /// else the primary face, whose box for a missing glyph is then drawn.
+    pub(crate) fn choose(&self, style: Style, cluster: &str, before: Option<Choice>) -> Choice {
+        let (primary, bold) = match style {
+            Style::Regular => (REGULAR, false),
+            Style::Bold => (BOLD, true),
+            Style::Mono => (MONO, false),
+        };
+        let visible = |c: &char| !is_ignorable(*c);
+        let whole = |id: FaceId| cluster.chars().filter(visible).all(|c| self.face(id).covers(c));
+        // A space between two words of one script stays with them, so that they shape as one run.
+        if let Some(choice) = before
+            && cluster.chars().all(char::is_whitespace)
+            && whole(choice.face)
+        {
+            return choice;
+        }
+        // A lone joiner belongs to whatever it joins.
+        if let Some(choice) = before
+            && cluster.chars().all(is_ignorable)
+        {
+            return choice;
+        }
+        if whole(primary) {
+            return Choice { face: primary, thicken: false };
+        }
+        let fallbacks =
+            || std::iter::once(REGULAR).chain((FIRST_FALLBACK..self.faces.len()).map(FaceId));
+        if let Some(face) = fallbacks().find(|&id| whole(id)) {
+            return Choice { face, thicken: bold };
+        }
+        let base = cluster.chars().find(visible);
+        let face = base
+            .and_then(|c| {
+                std::iter::once(primary).chain(fallbacks()).find(|&id| self.face(id).covers(c))
+            })
+            .unwrap_or(primary);
+        Choice { face, thicken: bold && face != primary }
+    }
+}
+
+/// Characters that steer shaping and have no shape of their own: joiners, direction marks,
+/// variation selectors, the soft hyphen.
+pub(crate) fn is_ignorable(c: char) -> bool {
+    matches!(
+        c,
+        '\u{00AD}'
+            | '\u{034F}'
+            | '\u{061C}'
+            | '\u{180B}'..='\u{180F}'
+            | '\u{200B}'..='\u{200F}'
+            | '\u{202A}'..='\u{202E}'
+            | '\u{2060}'..='\u{206F}'
+            | '\u{FE00}'..='\u{FE0F}'
+            | '\u{FEFF}'
+            | '\u{E0000}'..='\u{E0FFF}'
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn face_for(style: Style, cluster: &str) -> &'static str {
+        let fonts = Fonts::get().unwrap();
+        fonts.face(fonts.choose(style, cluster, None).face).name
+    }
+
+    #[test]
+    fn each_script_has_its_face() {
+        for (cluster, name) in [
+            ("Ž", "NotoSans-Regular"),
+            ("Ω", "NotoSans-Regular"),
+            ("Щ", "NotoSans-Regular"),
+            ("ظ", "NotoSansArabic-Regular"),
+            ("ש", "NotoSansHebrew-Regular"),
+            ("ष्पा", "NotoSansDevanagari-Regular"),
+            ("ก", "NotoSansThai-Regular"),
+            ("汐", "DroidSansFallbackFull"),
+            ("맹", "DroidSansFallbackFull"),
+            ("☐", "DejaVuSans"),
+        ] {
+            assert_eq!(face_for(Style::Regular, cluster), name, "{cluster}");
+        }
+        assert_eq!(face_for(Style::Bold, "Đ"), "NotoSans-Bold");
+        assert_eq!(face_for(Style::Mono, "a"), "DejaVuSansMono");
+    }
+
+    #[test]
+    fn bold_is_thickened_where_a_face_has_none() {
+        let fonts = Fonts::get().unwrap();
+        assert!(fonts.choose(Style::Bold, "汐", None).thicken);
+        assert!(!fonts.choose(Style::Bold, "a", None).thicken);
+        assert!(!fonts.choose(Style::Regular, "汐", None).thicken);
+    }
+
+    #[test]
+    fn the_box_for_a_missing_glyph_has_an_outline() {
+        let fonts = Fonts::get().unwrap();
+        for style in [Style::Regular, Style::Bold, Style::Mono] {
+            // An Egyptian hieroglyph: no face here has it.
+            let choice = fonts.choose(style, "\u{13080}", None);
+            assert!(fonts.face(choice.face).outline_box(0).is_some());
+        }
+    }
+}
