@@ -76,6 +76,7 @@ impl Writer {
         let job = Box::new(Queued {
             work: Some(work),
             outcome: None,
+            blamed: false,
             reply,
         });
         self.queue
@@ -105,6 +106,8 @@ trait Job: Send {
     fn run(&mut self, connection: &mut AnyConnection) -> bool;
     /// Replaces the outcome of a write whose savepoint could not be kept after all.
     fn spoil(&mut self, error: StoreError);
+    /// Says that the transaction was lost in this write: its own error, if it has one, is the cause.
+    fn blame(&mut self);
     /// Tells the caller, after the group's fate is known.
     fn answer(self: Box<Self>, fate: Result<(), StoreError>);
 }
@@ -112,6 +115,7 @@ trait Job: Send {
 struct Queued<T, E, F> {
     work: Option<F>,
     outcome: Option<Result<T, E>>,
+    blamed: bool,
     reply: SyncSender<Result<T, E>>,
 }
 
@@ -138,10 +142,15 @@ where
         self.outcome = Some(Err(error.into()));
     }
 
+    fn blame(&mut self) {
+        self.blamed = true;
+    }
+
     fn answer(self: Box<Self>, fate: Result<(), StoreError>) {
         // A refusal may rest on what an earlier write of the same group did, so it too holds only when
         // the group was committed.
         let answer = match (fate, self.outcome) {
+            (Err(_), Some(Err(cause))) if self.blamed => Err(cause),
             (Err(error), _) => Err(error.into()),
             (Ok(()), Some(outcome)) => outcome,
             (Ok(()), None) => Err(StoreError::Internal("the write was not run".to_owned()).into()),
@@ -202,18 +211,16 @@ impl Loop {
             let Some(mut job) = next.or_else(late) else {
                 break;
             };
-            let kept = run_in_savepoint(connection, job.as_mut());
-            done.push(job);
-            kept?;
-        }
-        AnyConnection::commit_transaction(connection).map_err(|error| {
-            match StoreError::from(error) {
-                StoreError::Database(why) => {
-                    StoreError::Unavailable(format!("the commit failed: {why}"))
-                }
-                other => other,
+            if let Err(error) = run_in_savepoint(connection, job.as_mut()) {
+                // On a full disk SQLite gives up the whole transaction. The write that met it knows the
+                // cause and says so; the others learn that they were lost with it.
+                job.blame();
+                done.push(job);
+                return Err(lost(error));
             }
-        })
+            done.push(job);
+        }
+        AnyConnection::commit_transaction(connection).map_err(|error| lost(error.into()))
     }
 
     /// A connection with the group's transaction begun. A PostgreSQL server may have been restarted
@@ -240,9 +247,19 @@ impl Loop {
     }
 }
 
+/// What everyone of a group is told when its transaction did not hold.
+fn lost(error: StoreError) -> StoreError {
+    match error {
+        StoreError::Database(why) => {
+            StoreError::Unavailable(format!("the transaction did not hold: {why}"))
+        }
+        other => other,
+    }
+}
+
 /// Runs one write in its own savepoint. An error here means the whole group is lost.
 fn run_in_savepoint(connection: &mut AnyConnection, job: &mut dyn Job) -> Result<(), StoreError> {
-    let lost = || StoreError::Unavailable("the transaction was lost".to_owned());
+    let lost = || StoreError::Unavailable("the connection was lost".to_owned());
     let outside = connection::depth(connection).ok_or_else(lost)?;
     AnyConnection::begin_transaction(connection)?;
     let keep = job.run(connection);

@@ -405,6 +405,7 @@ fn resolve(
         .collect()
 }
 
+/// The hashes of some nodes, in one query.
 fn fetch(
     conn: &mut Connection,
     production: ProductionId,
@@ -413,22 +414,30 @@ fn fetch(
     if nodes.is_empty() {
         return Ok(HashMap::new());
     }
-    // Levels and positions are asked for apart, which is at most the square of what is needed and far
-    // simpler than a condition for each node: a tree of a million leaves asks for twenty nodes.
-    let mut known = HashMap::with_capacity(nodes.len());
+    let mut query = trail_nodes::table
+        .select((trail_nodes::level, trail_nodes::position, trail_nodes::hash))
+        .into_boxed();
     for node in nodes {
-        let hash: Option<Digest> = trail_nodes::table
-            .find((
-                Id(production.0),
-                i64::from(node.level),
-                stored(node.position)?,
-            ))
-            .select(trail_nodes::hash)
-            .first(conn)
-            .optional()?;
-        known.insert(*node, hash.ok_or_else(|| missing(production))?.into());
+        query = query.or_filter(
+            trail_nodes::production
+                .eq(Id(production.0))
+                .and(trail_nodes::level.eq(i64::from(node.level)))
+                .and(trail_nodes::position.eq(stored(node.position)?)),
+        );
     }
-    Ok(known)
+    let rows: Vec<(i64, i64, Digest)> = query.load(conn)?;
+    rows.into_iter()
+        .map(|(level, position, hash)| {
+            let level = u32::try_from(level).map_err(|_| missing(production))?;
+            Ok((
+                Node {
+                    level,
+                    position: count(position)?,
+                },
+                hash.into(),
+            ))
+        })
+        .collect()
 }
 
 fn missing(production: ProductionId) -> StoreError {
