@@ -8,7 +8,17 @@ use serde::{Deserialize, Serialize};
 
 /// Something a person may be allowed to do on one production.
 #[derive(
-    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, utoipa::ToSchema,
+    Clone,
+    Copy,
+    Debug,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    utoipa::ToSchema,
 )]
 #[serde(rename_all = "snake_case")]
 pub enum Permission {
@@ -75,50 +85,16 @@ impl Permission {
 
     /// The roles that carry it.
     pub fn held_by(self) -> Vec<Role> {
-        ROLES.into_iter().filter(|role| of_role(*role).contains(&self)).collect()
+        Role::ALL
+            .into_iter()
+            .filter(|role| of_role(*role).contains(&self))
+            .collect()
     }
 }
 
-/// Every role, in the order people read them.
-pub const ROLES: [Role; 16] = [
-    Role::Coordinator,
-    Role::Performer,
-    Role::Rigging,
-    Role::Effects,
-    Role::Fire,
-    Role::Medic,
-    Role::FirstAd,
-    Role::Vehicles,
-    Role::Armourer,
-    Role::Marine,
-    Role::Animals,
-    Role::Camera,
-    Role::Engineer,
-    Role::Guardian,
-    Role::Production,
-    Role::Observer,
-];
-
 /// A role's machine name, as in JSON.
 pub fn role_name(role: Role) -> &'static str {
-    match role {
-        Role::Coordinator => "coordinator",
-        Role::Performer => "performer",
-        Role::Rigging => "rigging",
-        Role::Effects => "effects",
-        Role::Fire => "fire",
-        Role::Medic => "medic",
-        Role::FirstAd => "first_ad",
-        Role::Vehicles => "vehicles",
-        Role::Armourer => "armourer",
-        Role::Marine => "marine",
-        Role::Animals => "animals",
-        Role::Camera => "camera",
-        Role::Engineer => "engineer",
-        Role::Guardian => "guardian",
-        Role::Production => "production",
-        Role::Observer => "observer",
-    }
+    role.name()
 }
 
 /// What one role may do.
@@ -171,9 +147,14 @@ pub fn of_role(role: Role) -> &'static [Permission] {
         | Role::Marine
         | Role::Animals
         | Role::Camera
-        | Role::Engineer => {
-            &[ReadProduction, SignOff, RaiseHold, ReleaseHold, LogDay, ReadTrail]
-        }
+        | Role::Engineer => &[
+            ReadProduction,
+            SignOff,
+            RaiseHold,
+            ReleaseHold,
+            LogDay,
+            ReadTrail,
+        ],
         Role::Performer | Role::Guardian => {
             &[ReadProduction, SignOff, RaiseHold, ReleaseHold, ReadTrail]
         }
@@ -183,7 +164,11 @@ pub fn of_role(role: Role) -> &'static [Permission] {
 
 /// What a set of roles may do together.
 pub fn of_roles(roles: &BTreeSet<Role>) -> BTreeSet<Permission> {
-    roles.iter().flat_map(|role| of_role(*role)).copied().collect()
+    roles
+        .iter()
+        .flat_map(|role| of_role(*role))
+        .copied()
+        .collect()
 }
 
 #[cfg(test)]
@@ -192,9 +177,12 @@ mod tests {
 
     #[test]
     fn every_role_has_its_machine_name_and_may_hold_and_read() {
-        for role in ROLES {
+        for role in Role::ALL {
             assert_eq!(serde_json::to_value(role).unwrap(), role_name(role));
-            assert!(of_role(role).contains(&Permission::RaiseHold), "{role:?} must be able to stop work");
+            assert!(
+                of_role(role).contains(&Permission::RaiseHold),
+                "{role:?} must be able to stop work"
+            );
             assert!(of_role(role).contains(&Permission::ReadProduction));
         }
     }

@@ -5,8 +5,7 @@ use std::collections::BTreeSet;
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
-    DeviceId, Facets, GagId, HoldId, ReadingKind, RecordId, Role, plan::Hazard,
-    signoff::PublicKey,
+    DeviceId, Facets, GagId, HoldId, ReadingKind, RecordId, Role, plan::Hazard, signoff::PublicKey,
 };
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
@@ -128,8 +127,12 @@ pub struct NewProduction {
 pub struct Founder {
     /// Minted by whoever creates the production.
     pub person: PersonId,
+    /// The production's short code for them.
+    pub code: String,
     /// Name.
     pub name: String,
+    /// What they are called for.
+    pub occupation: String,
     /// Their account, where they have one.
     pub account: Option<Uuid>,
     /// Their address.

@@ -2,7 +2,18 @@
 //! inside the caller's transaction. Shared by the API and the terminal. Commands know the store and the
 //! pure crates; they must not know HTTP, a terminal, a clock or where random bytes come from.
 
+pub mod day;
+pub mod devices;
+pub mod gags;
+pub mod holds;
 pub mod inputs;
+pub mod members;
+pub mod people;
+pub mod plans;
+mod problems;
+pub mod productions;
+pub(crate) mod record;
+pub mod signoffs;
 
 use std::collections::BTreeSet;
 
@@ -37,7 +48,9 @@ pub struct Actor {
 impl Actor {
     /// Whether any of the hats carries the permission.
     pub fn may(&self, permission: Permission) -> bool {
-        self.roles.iter().any(|role| permissions::of_role(*role).contains(&permission))
+        self.roles
+            .iter()
+            .any(|role| permissions::of_role(*role).contains(&permission))
     }
 
     /// Demands the permission.
@@ -48,7 +61,10 @@ impl Actor {
         if self.may(permission) {
             return Ok(());
         }
-        Err(CommandError::Forbidden { permission, why: None })
+        Err(CommandError::Forbidden {
+            permission,
+            why: None,
+        })
     }
 
     /// Demands that the actor holds this very hat.
@@ -87,7 +103,11 @@ impl FieldProblem {
         problem: impl Into<String>,
         fix: impl Into<String>,
     ) -> Self {
-        Self { pointer: pointer.into(), problem: problem.into(), fix: fix.into() }
+        Self {
+            pointer: pointer.into(),
+            problem: problem.into(),
+            fix: fix.into(),
+        }
     }
 }
 
@@ -173,8 +193,11 @@ pub enum CommandError {
 }
 
 fn forbidden_sentence(permission: Permission, why: Option<&str>) -> String {
-    let holders: Vec<&str> =
-        permission.held_by().into_iter().map(permissions::role_name).collect();
+    let holders: Vec<&str> = permission
+        .held_by()
+        .into_iter()
+        .map(permissions::role_name)
+        .collect();
     match why {
         Some(why) => format!("you may not do this: {why}"),
         None => format!(
@@ -186,8 +209,10 @@ fn forbidden_sentence(permission: Permission, why: Option<&str>) -> String {
 }
 
 fn problems_sentence(problems: &[FieldProblem]) -> String {
-    let told: Vec<String> =
-        problems.iter().map(|one| format!("{}: {}; {}", one.pointer, one.problem, one.fix)).collect();
+    let told: Vec<String> = problems
+        .iter()
+        .map(|one| format!("{}: {}; {}", one.pointer, one.problem, one.fix))
+        .collect();
     told.join("\n")
 }
 
@@ -198,6 +223,8 @@ impl CommandError {
         problem: impl Into<String>,
         fix: impl Into<String>,
     ) -> Self {
-        CommandError::Invalid { problems: vec![FieldProblem::new(pointer, problem, fix)] }
+        CommandError::Invalid {
+            problems: vec![FieldProblem::new(pointer, problem, fix)],
+        }
     }
 }

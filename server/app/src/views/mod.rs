@@ -1,6 +1,22 @@
 //! What people read: the answers of the API and the terminal, put together from the store and judged by
 //! the pure crates. Views write nothing; they must not know HTTP, a terminal or a clock.
 
+pub(crate) mod gags;
+pub(crate) mod gathering;
+mod matches;
+mod people;
+mod productions;
+pub mod reader;
+pub mod sentences;
+mod today;
+mod trail;
 pub mod types;
 
+pub use gags::{gag_list, gag_page, shown};
+pub use gathering::case;
+pub use matches::matches;
+pub use people::{people, person};
+pub use productions::production_page;
+pub use today::today;
+pub use trail::{changes as feed, trail_page};
 pub use types::*;

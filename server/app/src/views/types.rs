@@ -4,14 +4,13 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{Person, PersonId, ProductionId, Slot, SlotId, Verdict};
 use gagwright_clearance::{
-    Case, Clearance, ClearanceState, Device, Facet, GagId, Hold, Plan, Policy, Role,
-    RoleState, RoleStanding, SignOffId, Statement, policy::Attestation,
+    Case, Clearance, ClearanceState, Device, Facet, GagId, Hold, Plan, Policy, Role, RoleStanding,
+    RoleState, SignOffId, Statement, diff::FacetChange, policy::Attestation,
 };
 use gagwright_mechanics::Status;
 use gagwright_trail::Entry;
 use jiff::{Timestamp, civil::Date};
 use serde::{Deserialize, Serialize};
-use serde_json::Value;
 use utoipa::ToSchema;
 
 use crate::permissions::Permission;
@@ -242,28 +241,6 @@ pub struct Matches {
     pub items: Vec<Candidate>,
 }
 
-/// One field that differs between two revisions.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct FieldChange {
-    /// JSON pointer inside the facet.
-    pub pointer: String,
-    /// What it was; none: it was not there.
-    #[schema(value_type = Option<Object>)]
-    pub before: Option<Value>,
-    /// What it is; none: it is gone.
-    #[schema(value_type = Option<Object>)]
-    pub after: Option<Value>,
-}
-
-/// What differs in one facet between two revisions.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
-pub struct FacetChange {
-    /// The facet.
-    pub facet: Facet,
-    /// Every field that differs.
-    pub fields: Vec<FieldChange>,
-}
-
 /// The sign-off one role made last on a gag.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 pub struct PreviousSignOff {
@@ -316,6 +293,8 @@ pub struct ImportReport {
     pub updated: u32,
     /// Rows that said what was known already.
     pub unchanged: u32,
+    /// Runs of days taken off record because the newer table does not have them.
+    pub removed: u32,
 }
 
 /// One person in a list.

@@ -1,0 +1,119 @@
+//! What is logged while working: readings of the conditions and runs on the rehearsal ladder. Both are
+//! additions; nothing is ever taken back, a later one simply counts more.
+
+use gagwright_clearance::{GagId, Reading, ReadingKind, RehearsalRun, judge};
+use gagwright_store::Connection;
+use jiff::Timestamp;
+use serde_json::json;
+
+use super::{
+    Actor, CommandError, Entropy, NewReading, NewRun,
+    problems::{LONG, Problems, SHORT},
+    record,
+};
+use crate::permissions::Permission;
+
+/// What a reading can be on this planet, with its unit: anything else is a slip of the finger.
+pub(crate) fn range(kind: ReadingKind) -> (f64, f64, &'static str) {
+    match kind {
+        ReadingKind::Wind | ReadingKind::Gust => (0.0, 120.0, "m/s"),
+        ReadingKind::AirTemperature => (180.0, 335.0, "K"),
+        ReadingKind::WaterTemperature => (270.0, 320.0, "K"),
+        ReadingKind::Light => (0.0, 200_000.0, "lx"),
+    }
+}
+
+/// Logs a reading for one gag.
+///
+/// # Errors
+/// Without [`Permission::LogDay`], for fields that are not valid, or when the id is taken.
+pub fn log_reading(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    gag: GagId,
+    new: NewReading,
+) -> Result<Reading, CommandError> {
+    actor.require(Permission::LogDay)?;
+    let row = record::gag(conn, actor.production, gag)?;
+    let mut problems = Problems::default();
+    let (least, most, unit) = range(new.kind);
+    problems.number("/value", new.value, least, most, unit);
+    problems.not_in_future("/at", new.at, now);
+    problems.text("/place", &new.place, SHORT);
+    problems.finish()?;
+    let reading = Reading {
+        id: new.id,
+        kind: new.kind,
+        value: new.value,
+        at: new.at,
+        by: actor.person,
+        place: new.place,
+    };
+    let leaf = record::Leaf::new("reading.logged", now, Some(actor))
+        .about(gag)
+        .fact("code", json!(row.code))
+        .fact("reading", json!(reading.id))
+        .fact("kind", json!(reading.kind))
+        .fact("value", json!(reading.value))
+        .fact("read_at", json!(reading.at))
+        .append(conn)?;
+    gagwright_store::readings::insert(conn, actor.production, Some(gag), &reading, leaf)?;
+    Ok(reading)
+}
+
+/// Logs a run on a rung of the gag's current ladder.
+///
+/// # Errors
+/// Without [`Permission::LogDay`], when the ladder has no such rung, or when the id is taken.
+pub fn log_run(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    gag: GagId,
+    new: NewRun,
+    entropy: Entropy<'_>,
+) -> Result<RehearsalRun, CommandError> {
+    actor.require(Permission::LogDay)?;
+    let row = record::gag(conn, actor.production, gag)?;
+    let plan = gagwright_store::plans::current(conn, gag)?;
+    let mut problems = Problems::default();
+    problems.text("/note", &new.note, LONG);
+    let ladder = &plan.facets.rehearsals.rungs;
+    if !ladder.iter().any(|rung| rung.name == new.rung) {
+        let names: Vec<&str> = ladder.iter().map(|rung| rung.name.as_str()).collect();
+        let fix = if names.is_empty() {
+            "add a rung to the plan first".to_owned()
+        } else {
+            format!("use one of: {}", names.join(", "))
+        };
+        problems.add(
+            "/rung",
+            format!("the ladder has no rung \"{}\"", new.rung),
+            fix,
+        );
+    }
+    problems.finish()?;
+    let mut facets = record::facet_hashes(&plan.facets)?;
+    facets.retain(|facet, _| judge::REHEARSED.contains(facet));
+    let run = RehearsalRun {
+        id: new.id,
+        rung: new.rung,
+        facets,
+        good: new.good,
+        note: new.note,
+        at: now,
+        by: actor.person,
+    };
+    let leaf = record::Leaf::new("run.logged", now, Some(actor))
+        .about(gag)
+        .fact("code", json!(row.code))
+        .fact("run", json!(run.id))
+        .fact("rung", json!(run.rung))
+        .fact("good", json!(run.good))
+        .fact("revision", json!(plan.revision))
+        .personal(json!({ "note": run.note }), entropy)
+        .append(conn)?;
+    gagwright_store::runs::insert(conn, gag, &run, leaf)?;
+    Ok(run)
+}

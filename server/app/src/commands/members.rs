@@ -1,0 +1,224 @@
+//! Hats and invitations: who may do what, and how somebody on the roster comes by an account.
+
+use std::collections::BTreeSet;
+
+use gagwright_casting::PersonId;
+use gagwright_clearance::Role;
+use gagwright_store::{Connection, accounts::Account, invitations::Invitation, members::MemberRow};
+use jiff::Timestamp;
+use serde_json::json;
+use uuid::Uuid;
+
+use super::{
+    Actor, CommandError, Entropy,
+    problems::{Problems, SHORT},
+    record,
+};
+use crate::permissions::{Permission, of_roles};
+
+/// Gives a person exactly these hats.
+///
+/// # Errors
+/// Without [`Permission::ManageMembers`], when nobody of that id is on the roster, or when nobody
+/// would be left who could give hats.
+pub fn set_roles(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    person: PersonId,
+    roles: BTreeSet<Role>,
+) -> Result<MemberRow, CommandError> {
+    actor.require(Permission::ManageMembers)?;
+    record::person(conn, actor.production, person)?;
+    let account = gagwright_store::members::get(conn, actor.production, person)?
+        .and_then(|member| member.account);
+    let manages = |roles: &BTreeSet<Role>| of_roles(roles).contains(&Permission::ManageMembers);
+    let others = gagwright_store::members::list(conn, actor.production)?
+        .into_iter()
+        .any(|one| one.person != person && one.account.is_some() && manages(&one.roles));
+    if !others && !manages(&roles) {
+        return Err(CommandError::Conflict {
+            what: "roles",
+            detail: "nobody with an account would be left who may give roles; give someone else \
+                     the role coordinator or production first"
+                .into(),
+        });
+    }
+    let row = MemberRow {
+        production: actor.production,
+        person,
+        account,
+        roles,
+    };
+    record::Leaf::new("member.changed", now, Some(actor))
+        .fact("person", json!(person))
+        .fact("roles", json!(row.roles))
+        .append(conn)?;
+    gagwright_store::members::upsert(conn, &row)?;
+    Ok(row)
+}
+
+/// Who is invited. The token itself is made at the edge and goes out by mail; only its hash is kept.
+#[derive(Clone, Debug)]
+pub struct NewInvitation {
+    /// Minted by the caller.
+    pub id: Uuid,
+    /// Somebody on the roster, with an address.
+    pub person: PersonId,
+    /// The hats they are to have.
+    pub roles: BTreeSet<Role>,
+    /// SHA-256 of the token in the mail.
+    pub token_hash: Vec<u8>,
+    /// Until when it can be accepted.
+    pub expires_at: Timestamp,
+}
+
+/// Invites somebody on the roster to an account.
+///
+/// # Errors
+/// Without [`Permission::ManageMembers`], when the person has no address, or has an account already.
+pub fn invite(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    new: NewInvitation,
+    entropy: Entropy<'_>,
+) -> Result<Invitation, CommandError> {
+    actor.require(Permission::ManageMembers)?;
+    let person = record::person(conn, actor.production, new.person)?.person;
+    let Some(email) = person
+        .email
+        .clone()
+        .filter(|email| !email.trim().is_empty())
+    else {
+        return Err(CommandError::invalid(
+            "/person",
+            format!("{} has no address on the roster", person.name),
+            "write their email on the roster, then invite them",
+        ));
+    };
+    let member = gagwright_store::members::get(conn, actor.production, new.person)?;
+    if member
+        .as_ref()
+        .is_some_and(|member| member.account.is_some())
+    {
+        return Err(CommandError::Conflict {
+            what: "invitation",
+            detail: format!(
+                "{} has an account already; change their roles instead",
+                person.name
+            ),
+        });
+    }
+    let invitation = Invitation {
+        id: new.id,
+        production: actor.production,
+        person: new.person,
+        email: email.clone(),
+        token_hash: new.token_hash,
+        expires_at: new.expires_at,
+        accepted_at: None,
+    };
+    record::Leaf::new("invitation.made", now, Some(actor))
+        .fact("invitation", json!(invitation.id))
+        .fact("person", json!(invitation.person))
+        .fact("roles", json!(new.roles))
+        .fact("expires_at", json!(invitation.expires_at))
+        .personal(json!({ "email": email }), entropy)
+        .append(conn)?;
+    gagwright_store::members::upsert(
+        conn,
+        &MemberRow {
+            production: actor.production,
+            person: new.person,
+            account: None,
+            roles: new.roles,
+        },
+    )?;
+    gagwright_store::invitations::insert(conn, &invitation)?;
+    Ok(invitation)
+}
+
+/// The account that accepts an invitation.
+#[derive(Clone, Debug)]
+pub struct NewAccount {
+    /// Minted by the caller; not used when the address has an account already.
+    pub id: Uuid,
+    /// Name.
+    pub name: String,
+    /// argon2id, made at the edge.
+    pub password_hash: String,
+}
+
+/// Accepts an invitation: makes the account, or links the one that the address already has, and ties
+/// it to the person on the roster.
+///
+/// An account that exists keeps its password: holding an invitation proves the mailbox, and is not a
+/// way to take over an account.
+///
+/// # Errors
+/// When the token is unknown, was used before or has expired.
+pub fn accept(
+    conn: &mut Connection,
+    now: Timestamp,
+    token_hash: &[u8],
+    new: NewAccount,
+) -> Result<(Account, MemberRow), CommandError> {
+    let mut problems = Problems::default();
+    problems.required("/name", &new.name, SHORT);
+    problems.finish()?;
+    let invitation = gagwright_store::invitations::by_token_hash(conn, token_hash)?.ok_or(
+        CommandError::NotFound {
+            what: "invitation",
+            id: "with this token".into(),
+        },
+    )?;
+    if invitation.accepted_at.is_some() {
+        return Err(CommandError::Conflict {
+            what: "invitation",
+            detail: "it was accepted already; sign in instead".into(),
+        });
+    }
+    if invitation.expires_at <= now {
+        return Err(CommandError::Conflict {
+            what: "invitation",
+            detail: format!("it ran out at {}; ask for a new one", invitation.expires_at),
+        });
+    }
+    let account = match gagwright_store::accounts::by_email(conn, &invitation.email)? {
+        Some(account) => account,
+        None => {
+            let account = Account {
+                id: new.id,
+                email: invitation.email.clone(),
+                name: new.name,
+                password_hash: new.password_hash,
+                created_at: now,
+            };
+            gagwright_store::accounts::insert(conn, &account)?;
+            account
+        }
+    };
+    let member = gagwright_store::members::get(conn, invitation.production, invitation.person)?
+        .ok_or_else(|| CommandError::NotFound {
+            what: "member",
+            id: invitation.person.to_string(),
+        })?;
+    let member = MemberRow {
+        account: Some(account.id),
+        ..member
+    };
+    let actor = Actor {
+        account: Some(account.id),
+        production: invitation.production,
+        person: invitation.person,
+        roles: member.roles.clone(),
+    };
+    record::Leaf::new("invitation.accepted", now, Some(&actor))
+        .fact("invitation", json!(invitation.id))
+        .fact("person", json!(invitation.person))
+        .append(conn)?;
+    gagwright_store::members::upsert(conn, &member)?;
+    gagwright_store::invitations::accept(conn, invitation.id, now)?;
+    Ok((account, member))
+}

@@ -1,0 +1,150 @@
+//! What every command leans on: one leaf appended in the command's own transaction, and look-ups that
+//! see one production only. A thing of another production is answered exactly as one that never was.
+
+use gagwright_casting::{PersonId, ProductionId};
+use gagwright_clearance::{Facets, GagId, Hold, HoldId, Policy, canonical, plan::FacetHashes};
+use gagwright_store::{
+    Connection, StoreError, gags::GagRow, people::StoredPerson, trail::NewEntry,
+};
+use jiff::Timestamp;
+use serde_json::{Map, Value};
+
+use super::{Actor, CommandError, Entropy};
+
+impl From<StoreError> for CommandError {
+    fn from(error: StoreError) -> Self {
+        CommandError::Store(error)
+    }
+}
+
+/// A leaf being made ready.
+pub(crate) struct Leaf(NewEntry);
+
+impl Leaf {
+    /// A leaf for the actor's production. Commands that may run without an actor use
+    /// [`Leaf::for_production`].
+    pub(crate) fn new(kind: &'static str, now: Timestamp, actor: Option<&Actor>) -> Self {
+        let production = actor.map_or(ProductionId(uuid::Uuid::nil()), |actor| actor.production);
+        Self::for_production(kind, now, production, actor)
+    }
+
+    /// A leaf for a production, with or without somebody acting.
+    pub(crate) fn for_production(
+        kind: &'static str,
+        now: Timestamp,
+        production: ProductionId,
+        actor: Option<&Actor>,
+    ) -> Self {
+        Self(NewEntry {
+            at: now,
+            kind: kind.into(),
+            production,
+            gag: None,
+            actor: actor.map(|actor| actor.person),
+            facts: Map::new(),
+            personal: None,
+        })
+    }
+
+    /// The gag it is about.
+    pub(crate) fn about(mut self, gag: GagId) -> Self {
+        self.0.gag = Some(gag);
+        self
+    }
+
+    /// A fact that may stand in the clear for ever: an id, a revision, a hash, a role.
+    pub(crate) fn fact(mut self, name: &str, value: Value) -> Self {
+        self.0.facts.insert(name.into(), value);
+        self
+    }
+
+    /// What may not stand in the clear: kept beside the leaf, which carries a salted commitment to it.
+    pub(crate) fn personal(mut self, value: Value, entropy: Entropy<'_>) -> Self {
+        let mut salt = [0u8; 32];
+        entropy(&mut salt);
+        self.0.personal = Some((salt, value));
+        self
+    }
+
+    /// Appends it and gives its index.
+    pub(crate) fn append(self, conn: &mut Connection) -> Result<u64, CommandError> {
+        Ok(gagwright_store::trail::append(conn, self.0)?.index)
+    }
+}
+
+/// A UUIDv7 from a given moment and given random bytes, for what the server itself has to name.
+pub(crate) fn mint(now: Timestamp, entropy: Entropy<'_>) -> uuid::Uuid {
+    let mut bytes = [0u8; 10];
+    entropy(&mut bytes);
+    let millis = u64::try_from(now.as_millisecond()).unwrap_or(0);
+    uuid::Builder::from_unix_timestamp_millis(millis, &bytes).into_uuid()
+}
+
+fn not_found(what: &'static str, id: impl ToString) -> CommandError {
+    CommandError::NotFound {
+        what,
+        id: id.to_string(),
+    }
+}
+
+/// The policy a production's plans are judged by.
+pub(crate) fn policy(
+    conn: &mut Connection,
+    production: ProductionId,
+) -> Result<Policy, CommandError> {
+    gagwright_store::productions::get(conn, production)?
+        .map(|production| production.policy)
+        .ok_or_else(|| not_found("production", production))
+}
+
+/// A gag of this production.
+pub(crate) fn gag(
+    conn: &mut Connection,
+    production: ProductionId,
+    gag: GagId,
+) -> Result<GagRow, CommandError> {
+    gagwright_store::gags::get(conn, gag)?
+        .filter(|row| row.production == production)
+        .ok_or_else(|| not_found("gag", gag))
+}
+
+/// A person on this production's roster.
+pub(crate) fn person(
+    conn: &mut Connection,
+    production: ProductionId,
+    person: PersonId,
+) -> Result<StoredPerson, CommandError> {
+    gagwright_store::people::get(conn, production, person)?
+        .ok_or_else(|| not_found("person", person))
+}
+
+/// A hold on this production.
+pub(crate) fn hold(
+    conn: &mut Connection,
+    production: ProductionId,
+    hold: HoldId,
+) -> Result<Hold, CommandError> {
+    gagwright_store::holds::get(conn, hold)?
+        .filter(|kept| kept.production == production)
+        .map(|kept| kept.hold)
+        .ok_or_else(|| not_found("hold", hold))
+}
+
+/// Hashes of a plan's facets. Plans are checked before they come here, so a failure means a number that
+/// slipped through; it is still told as the fault of the input it is.
+pub(crate) fn facet_hashes(facets: &Facets) -> Result<FacetHashes, CommandError> {
+    canonical::facet_hashes(facets).map_err(no_canonical_form)
+}
+
+/// A plan's digest, hex.
+pub(crate) fn plan_digest(facets: &Facets) -> Result<String, CommandError> {
+    canonical::plan_digest(facets).map_err(no_canonical_form)
+}
+
+fn no_canonical_form(error: canonical::CanonicalError) -> CommandError {
+    CommandError::invalid(
+        "/facets",
+        error.to_string(),
+        "give finite numbers of ordinary size",
+    )
+}

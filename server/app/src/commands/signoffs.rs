@@ -1,0 +1,273 @@
+//! Drafting, receiving and completing sign-offs. A sign-off proves itself: the device's key decides who
+//! signed, so anyone on the production may carry one here from a phone that has no signal.
+
+use gagwright_casting::{GagId, SlotId};
+use gagwright_clearance::{
+    Case, Decision, Facets, Role, RoleStanding, SignOff, SignOffId, Statement, clearance,
+    diff::{FacetChange, diff},
+    signoff::{self, ConditionMet},
+};
+use gagwright_store::{Connection, StoreError};
+use jiff::Timestamp;
+use serde_json::json;
+
+use super::{Actor, CommandError, record};
+use crate::{
+    permissions::Permission,
+    views::{Draft, PreviousSignOff, SignOffReceipt, gathering},
+};
+
+/// Makes a statement ready for the actor to sign under one of their hats.
+///
+/// # Errors
+/// Without the hat (or, for a performer, the slot), or when the gag is not on this production.
+pub fn draft(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    gag: GagId,
+    role: Role,
+    slot: Option<SlotId>,
+) -> Result<Draft, CommandError> {
+    actor.require(Permission::SignOff)?;
+    if role != Role::Performer {
+        actor.require_role(role, Permission::SignOff)?;
+    }
+    let case = gathering::case(conn, actor.production, gag)?;
+    let slot = place(&case, actor, role, slot)?;
+    let policy = case.policy.role(role).ok_or_else(|| {
+        CommandError::invalid(
+            "/role",
+            format!("{} signs nothing by this production's policy", role.name()),
+            "sign under another role",
+        )
+    })?;
+    let statement = signoff::draft(&case, role, slot, actor.person, now)?;
+    let previous = latest(&case, role, slot);
+    let changes = match &previous {
+        Some(before) => {
+            let facets = facets_at(conn, gag, before.revision)?;
+            diff(&facets, &case.plan.facets)
+                .into_iter()
+                .filter(|change| policy.covers.contains(&change.facet))
+                .collect::<Vec<FacetChange>>()
+        }
+        None => Vec::new(),
+    };
+    Ok(Draft {
+        statement,
+        attestation: policy.attestation.clone(),
+        covers: policy.covers.iter().copied().collect(),
+        previous: previous.map(|before| PreviousSignOff {
+            signoff: before.id,
+            revision: before.revision,
+            signed_at: before.signed_at,
+        }),
+        changes,
+    })
+}
+
+/// The slot a performer signs for: the one named, or the only one they are cast in.
+fn place(
+    case: &Case,
+    actor: &Actor,
+    role: Role,
+    slot: Option<SlotId>,
+) -> Result<Option<SlotId>, CommandError> {
+    if role != Role::Performer {
+        return match slot {
+            None => Ok(None),
+            Some(_) => Err(CommandError::invalid(
+                "/slot",
+                "is given, but only a performer signs for a slot",
+                "leave slot out",
+            )),
+        };
+    }
+    let own =
+        case.plan.facets.cast.slots.iter().find(|one| {
+            one.person == Some(actor.person) && slot.is_none_or(|wanted| wanted == one.id)
+        });
+    match own {
+        Some(own) => Ok(Some(own.id)),
+        None => Err(CommandError::Forbidden {
+            permission: Permission::SignOff,
+            why: Some("you are not cast in this slot; consent is one's own".into()),
+        }),
+    }
+}
+
+/// The last statement made under a role on this gag, whoever made it.
+fn latest(case: &Case, role: Role, slot: Option<SlotId>) -> Option<Statement> {
+    case.signoffs
+        .iter()
+        .rev()
+        .filter_map(|one| signoff::read_unverified(&one.jws).ok())
+        .find(|statement| statement.role == role && statement.slot == slot)
+}
+
+fn facets_at(conn: &mut Connection, gag: GagId, revision: u32) -> Result<Facets, CommandError> {
+    Ok(gagwright_store::plans::get(conn, gag, revision)?.facets)
+}
+
+/// Receives a sign-off on a gag.
+///
+/// # Errors
+/// [`CommandError::SignOff`] with the reason it was refused at the door, or [`CommandError::Conflict`]
+/// when it was received before.
+pub fn submit(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    gag: GagId,
+    jws: &str,
+) -> Result<SignOffReceipt, CommandError> {
+    actor.require(Permission::SignOff)?;
+    let shared = gathering::shared(conn, actor.production)?;
+    let (row, mut case) = gathering::case_with(conn, &shared, gag)?;
+    let claimed = signoff::read_unverified(jws)?;
+    // The signer may never have signed this gag before, so their devices are not in its case yet.
+    case.devices = shared.devices.clone();
+    if let Some((known, _)) = gagwright_store::signoffs::get(conn, claimed.id)? {
+        return Err(CommandError::Conflict {
+            what: "sign-off",
+            detail: if known.jws == jws {
+                format!(
+                    "{} was received already, as leaf {}; it counts once",
+                    claimed.id, known.leaf
+                )
+            } else {
+                format!(
+                    "{} is the id of another sign-off; sign again under a new id",
+                    claimed.id
+                )
+            },
+        });
+    }
+    let statement = signoff::accept(jws, &case, now)?;
+    let leaf = record::Leaf::new("signoff.made", now, Some(actor))
+        .about(row.id)
+        .fact("code", json!(row.code))
+        .fact("signoff", json!(statement.id))
+        .fact("signer", json!(statement.signer))
+        .fact("device_id", json!(statement.device))
+        .fact("role", json!(statement.role))
+        .fact("slot", json!(statement.slot))
+        .fact("decision", json!(statement.decision))
+        .fact("revision", json!(statement.revision))
+        .fact("plan_digest", json!(statement.plan_digest))
+        .fact("policy", json!(case.policy.version))
+        .fact("jws", json!(jws))
+        .append(conn)?;
+    let signoff = SignOff {
+        jws: jws.to_owned(),
+        received_at: now,
+        leaf,
+        met: Vec::new(),
+    };
+    gagwright_store::signoffs::insert(conn, actor.production, &statement, &signoff)?;
+    case.signoffs.push(signoff);
+    let judged = clearance(&case, now);
+    Ok(SignOffReceipt {
+        id: statement.id,
+        leaf,
+        standing: standing(judged.roles, &statement)?,
+        clearance: judged.state,
+    })
+}
+
+/// How the role of a statement stands in the judge's answer.
+fn standing(roles: Vec<RoleStanding>, statement: &Statement) -> Result<RoleStanding, CommandError> {
+    roles
+        .into_iter()
+        .find(|one| one.role == statement.role && one.slot == statement.slot)
+        .ok_or_else(|| CommandError::Conflict {
+            what: "role",
+            detail: format!(
+                "this gag does not ask {} to sign; nothing was recorded",
+                statement.role.name()
+            ),
+        })
+}
+
+/// Says that a condition of a sign-off is met. Only a holder of the role that set it may, and for a
+/// performer's condition only the performer.
+///
+/// # Errors
+/// Without that hat, when the sign-off set no such condition, or when it was said before.
+pub fn meet_condition(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    id: SignOffId,
+    condition: String,
+) -> Result<RoleStanding, CommandError> {
+    actor.require(Permission::SignOff)?;
+    let unknown = || CommandError::NotFound {
+        what: "sign-off",
+        id: id.to_string(),
+    };
+    let (signoff, gag) = gagwright_store::signoffs::get(conn, id)?.ok_or_else(unknown)?;
+    let shared = gathering::shared(conn, actor.production)?;
+    let (row, mut case) = match gathering::case_with(conn, &shared, gag) {
+        // The gag of another production: the sign-off is as unknown as the gag.
+        Err(CommandError::NotFound { .. }) => return Err(unknown()),
+        other => other?,
+    };
+    let statement = signoff::read_unverified(&signoff.jws)?;
+    match statement.role {
+        Role::Performer if statement.signer != actor.person => {
+            return Err(CommandError::Forbidden {
+                permission: Permission::SignOff,
+                why: Some("a performer's condition is theirs alone to call met".into()),
+            });
+        }
+        Role::Performer => {}
+        role => actor.require_role(role, Permission::SignOff)?,
+    }
+    if statement.decision != Decision::ApproveWithConditions
+        || !statement.conditions.contains(&condition)
+    {
+        return Err(CommandError::invalid(
+            "/condition",
+            "is not one of this sign-off's conditions",
+            if statement.conditions.is_empty() {
+                "it set none; there is nothing to meet".to_owned()
+            } else {
+                format!(
+                    "repeat one of them word for word: {}",
+                    statement.conditions.join("; ")
+                )
+            },
+        ));
+    }
+    let met = ConditionMet {
+        condition,
+        by: actor.person,
+        at: now,
+    };
+    record::Leaf::new("condition.met", now, Some(actor))
+        .about(row.id)
+        .fact("code", json!(row.code))
+        .fact("signoff", json!(id))
+        .fact("role", json!(statement.role))
+        .fact("condition", json!(met.condition))
+        .append(conn)?;
+    match gagwright_store::signoffs::add_met(conn, id, &met) {
+        Err(StoreError::Conflict { .. }) => {
+            return Err(CommandError::Conflict {
+                what: "condition",
+                detail: "it was called met before; nothing is left to do".into(),
+            });
+        }
+        other => other?,
+    }
+    for one in case
+        .signoffs
+        .iter_mut()
+        .filter(|one| one.jws == signoff.jws)
+    {
+        one.met.push(met.clone());
+    }
+    standing(clearance(&case, now).roles, &statement)
+}

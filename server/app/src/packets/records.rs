@@ -1,0 +1,110 @@
+//! What has been logged beside the plan, as what a packet prints: earlier revisions, rehearsal runs,
+//! readings and holds.
+
+use std::collections::BTreeMap;
+
+use gagwright_casting::PersonId;
+use gagwright_clearance::{Case, judge::missing_agreements};
+use gagwright_packet::document::{Content, Part};
+use gagwright_store::plans::PlanSummary;
+use jiff::tz::TimeZone;
+
+use crate::words;
+
+/// The newest readings and runs that still fit a page; the trail keeps all.
+const NEWEST: usize = 12;
+
+pub(super) fn parts(
+    case: &Case,
+    history: &[PlanSummary],
+    names: &BTreeMap<PersonId, String>,
+    zone: &TimeZone,
+) -> Vec<Part> {
+    let name = |id: &PersonId| {
+        names
+            .get(id)
+            .cloned()
+            .unwrap_or_else(|| "not on the roster".into())
+    };
+    let mut parts = Vec::new();
+    let mut add = |title: &str, columns: &[&str], rows: Vec<Vec<String>>| {
+        if !rows.is_empty() {
+            parts.push(Part {
+                title: title.into(),
+                content: vec![Content::Table {
+                    heading: String::new(),
+                    columns: columns.iter().map(|one| (*one).to_owned()).collect(),
+                    rows,
+                    note: String::new(),
+                }],
+                ..Part::default()
+            });
+        }
+    };
+    let revisions = history.iter().rev().map(|one| {
+        vec![
+            one.revision.to_string(),
+            words::short_moment(one.written_at, zone),
+            name(&one.author),
+            one.note.clone(),
+        ]
+    });
+    add(
+        "Revisions",
+        &["Revision", "Written", "By", "Why"],
+        revisions.collect(),
+    );
+    let runs = case.runs.iter().rev().take(NEWEST).map(|run| {
+        vec![
+            run.rung.replace('_', " "),
+            if run.good { "good" } else { "not good" }.into(),
+            words::short_moment(run.at, zone),
+            name(&run.by),
+            run.note.clone(),
+        ]
+    });
+    add(
+        "Rehearsal runs",
+        &["Rung", "Run", "When", "Logged by", "Seen"],
+        runs.collect(),
+    );
+    let readings = case.readings.iter().rev().take(NEWEST).map(|reading| {
+        vec![
+            words::named(&reading.kind),
+            words::reading(reading.kind, reading.value),
+            words::short_moment(reading.at, zone),
+            name(&reading.by),
+            reading.place.clone(),
+        ]
+    });
+    add(
+        "Readings",
+        &["Of", "Value", "When", "By", "Where"],
+        readings.collect(),
+    );
+    let held = case.holds.iter().rev().map(|hold| {
+        let missing = missing_agreements(hold, &case.policy, &case.members);
+        let state = if missing.is_empty() {
+            "released".to_owned()
+        } else {
+            let roles: Vec<String> = missing.iter().map(words::named).collect();
+            format!("open, needs {}", roles.join(" and "))
+        };
+        vec![
+            words::short_moment(hold.raised_at, zone),
+            hold.raised_by.as_ref().map_or("by code".into(), name),
+            if hold.reason.is_empty() {
+                "no reason given".into()
+            } else {
+                hold.reason.clone()
+            },
+            state,
+        ]
+    });
+    add(
+        "Holds",
+        &["Raised", "By", "Reason", "State"],
+        held.collect(),
+    );
+    parts
+}

@@ -1,0 +1,270 @@
+//! `verify`: checks an exported trail, a leaf's proof or one sign-off with nothing but the file and,
+//! where given, a key. It opens no database and no socket, and says what the file cannot prove.
+
+use std::{fs, path::Path};
+
+use gagwright_clearance::signoff::{self, PublicKey};
+use gagwright_trail::{
+    Hash, VerifyingKey,
+    export::{FoundSignOff, verify_export, verify_export_against},
+    verify_inclusion,
+};
+use serde::Serialize;
+
+use super::{arguments::VerifyArguments, fault::Fault, say, say_json, table::paragraph};
+use crate::{packets, trail_file::LeafProof, words};
+
+/// More than any production's trail; a larger file is not one.
+const LARGEST: u64 = 1 << 30;
+
+/// What was found.
+#[derive(Debug, Serialize)]
+pub(crate) struct Findings {
+    /// What kind of file it is.
+    pub(crate) file: &'static str,
+    /// What was checked and holds.
+    pub(crate) facts: Vec<String>,
+    /// What this proves.
+    pub(crate) proves: Vec<String>,
+    /// What it does not prove.
+    pub(crate) does_not_prove: Vec<String>,
+}
+
+pub(crate) fn run(arguments: &VerifyArguments) -> Result<(), Fault> {
+    let text = read(&arguments.file)?;
+    let log_key = arguments.log_key.as_deref().map(key_of_log).transpose()?;
+    let key = arguments.key.as_deref().map(key_of_device).transpose()?;
+    let findings = check(&text, log_key.as_ref(), key.as_ref())?;
+    if arguments.json {
+        return say_json(&findings);
+    }
+    say(told(&findings))
+}
+
+fn read(file: &Path) -> Result<String, Fault> {
+    let name = file.display();
+    let size = fs::metadata(file)
+        .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?
+        .len();
+    if size > LARGEST {
+        return Err(Fault::failed(format!("{name} is larger than any trail; give an exported trail, a proof or a sign-off")));
+    }
+    let bytes = fs::read(file)
+        .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?;
+    if bytes.starts_with(b"%PDF") {
+        return Err(Fault::usage(format!(
+            "{name} is the packet itself; take proof.json out of its attachments and verify that"
+        )));
+    }
+    String::from_utf8(bytes).map_err(|_| {
+        Fault::failed(format!("{name} is not text; it was damaged or is another kind of file"))
+    })
+}
+
+fn key_of_log(text: &str) -> Result<VerifyingKey, Fault> {
+    text.trim().parse().map_err(|error| {
+        Fault::usage(format!("--log-key: {error}; give it as printed, name+hash+key"))
+    })
+}
+
+fn key_of_device(file: &Path) -> Result<PublicKey, Fault> {
+    let text = read(file)?;
+    serde_json::from_str(&text).map_err(|error| {
+        Fault::usage(format!(
+            "--key {}: {error}; give a JWK file: {{\"kty\":\"EC\",\"crv\":\"P-256\",\"x\":..., \"y\":...}}",
+            file.display()
+        ))
+    })
+}
+
+/// Checks a text by what it looks like.
+pub(crate) fn check(
+    text: &str,
+    log_key: Option<&VerifyingKey>,
+    key: Option<&PublicKey>,
+) -> Result<Findings, Fault> {
+    let trimmed = text.trim();
+    if !trimmed.is_empty() && !trimmed.contains(char::is_whitespace) && !trimmed.starts_with('{') {
+        return one_signoff(trimmed, key);
+    }
+    if let Ok(proof) = serde_json::from_str::<LeafProof>(trimmed) {
+        return leaf(&proof, log_key);
+    }
+    trail(text, log_key)
+}
+
+fn trail(text: &str, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
+    let verified = match log_key {
+        Some(key) => verify_export_against(text, key),
+        None => verify_export(text),
+    }
+    .map_err(|error| Fault::failed(format!("this trail does NOT verify: {error}")))?;
+    let mut good = 0;
+    let mut unknown = 0;
+    for found in &verified.signoffs {
+        match of_trail(found)? {
+            true => good += 1,
+            false => unknown += 1,
+        }
+    }
+    let mut facts = vec![
+        format!("{} leaves, from {} to {}", verified.size, moment(&verified.first_at), moment(&verified.last_at)),
+        format!("root {}", verified.root.to_hex()),
+        format!("signed by {}", verified.log_key),
+        format!("{good} sign-offs verify with the keys that this trail registered before them"),
+        format!("{} personal parts match their commitments, {} are erased or left out", verified.personal_kept, verified.personal_erased),
+    ];
+    if unknown > 0 {
+        facts.push(format!("{unknown} sign-offs name a device that this trail never registered: not checked"));
+    }
+    let kinds: Vec<String> = verified.kinds.iter().map(|(kind, count)| format!("{kind} {count}")).collect();
+    facts.push(format!("leaves by kind: {}", kinds.join(", ")));
+    let mut proves = verified.proves;
+    if good > 0 {
+        proves.push(
+            "Each sign-off counted as verified was made by whoever held the key of that device, over \
+             exactly the facets it names."
+                .into(),
+        );
+    }
+    Ok(Findings {
+        file: "exported trail",
+        facts,
+        proves,
+        does_not_prove: verified.does_not_prove,
+    })
+}
+
+fn moment(at: &Option<String>) -> &str {
+    at.as_deref().unwrap_or("never")
+}
+
+/// Whether a sign-off in a trail verifies; false when its key is not known. A wrong signature fails the
+/// whole file: somebody tampered before the leaf was written, or the server accepted what it must not.
+fn of_trail(found: &FoundSignOff) -> Result<bool, Fault> {
+    let Some(key) = &found.key else { return Ok(false) };
+    let key: PublicKey = serde_json::from_value(key.clone()).map_err(|error| {
+        Fault::failed(format!("this trail does NOT verify: leaf {}: the device's key cannot be read: {error}", found.leaf))
+    })?;
+    signoff::verify(&found.jws, &key).map_err(|error| {
+        Fault::failed(format!("this trail does NOT verify: leaf {}: {error}", found.leaf))
+    })?;
+    Ok(true)
+}
+
+fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
+    let wrong = |problem: String| Fault::failed(format!("this proof does NOT verify: {problem}"));
+    if proof.kind != LeafProof::KIND {
+        return Err(wrong(format!("its kind is not {}", LeafProof::KIND)));
+    }
+    let hash = proof.entry.hash().map_err(|error| wrong(error.to_string()))?;
+    if hash.to_hex() != proof.leaf_hash {
+        return Err(wrong("the leaf does not have the hash beside it".into()));
+    }
+    let path: Option<Vec<Hash>> = proof.path.iter().map(|one| Hash::from_hex(one)).collect();
+    let path = path.ok_or_else(|| wrong("a hash of its path is not 64 hex digits".into()))?;
+    let root = Hash::from_hex(&proof.root)
+        .ok_or_else(|| wrong("its root is not 64 hex digits".into()))?;
+    verify_inclusion(&hash, proof.entry.index, proof.tree_size, &path, &root)
+        .map_err(|error| wrong(error.to_string()))?;
+    let own: VerifyingKey = proof
+        .log_key
+        .parse()
+        .map_err(|error| wrong(format!("the log's key cannot be read: {error}")))?;
+    if log_key.is_some_and(|given| *given != own) {
+        return Err(wrong("it is signed with another key than the one you gave".into()));
+    }
+    let checkpoint = own.verify(&proof.checkpoint).map_err(|error| wrong(error.to_string()))?;
+    if checkpoint.size != proof.tree_size || checkpoint.root != root {
+        return Err(wrong("the signed note is over another tree than this path leads to".into()));
+    }
+    let mut facts = vec![
+        format!("leaf {} of {}: {}, accepted {}", proof.entry.index, proof.tree_size, proof.entry.kind, proof.entry.at),
+        format!("root {}", proof.root),
+        format!("signed by {}", proof.log_key),
+    ];
+    for fact in ["code", "revision", "plan_digest"] {
+        if let Some(value) = proof.entry.facts.get(fact) {
+            facts.push(format!("{}: {}", fact.replace('_', " "), value.to_string().trim_matches('"')));
+        }
+    }
+    let mut does_not_prove = vec![
+        "That the log never showed anyone a different tree: compare its signed notes with other \
+         people's."
+            .to_owned(),
+        "That the time is right: it is the server's own clock.".to_owned(),
+        "That the plan was safe, or carried out as written.".to_owned(),
+    ];
+    if log_key.is_none() {
+        does_not_prove.insert(
+            0,
+            "That the key is the production's: it came with the file. Give the key you trust with \
+             --log-key."
+                .into(),
+        );
+    }
+    Ok(Findings {
+        file: "proof of one leaf",
+        facts,
+        proves: vec![
+            "This leaf, unchanged to the last byte, is in the tree that the log signed.".into(),
+            "Anyone who holds that signed note can tell if the leaf is ever changed or dropped.".into(),
+        ],
+        does_not_prove,
+    })
+}
+
+fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
+    let Some(key) = key else {
+        return Err(Fault::usage(
+            "a sign-off by itself needs the device's public key: add --key FILE with its JWK (it is \
+             on the person's page and in the packet's signoffs.json)",
+        ));
+    };
+    let statement = signoff::verify(jws, key)
+        .map_err(|error| Fault::failed(format!("this sign-off does NOT verify: {error}")))?;
+    let covers: Vec<&str> = statement.facets.keys().map(|facet| facet.name()).collect();
+    let mut facts = vec![
+        format!("{} as {}", words::decision(statement.decision), words::named(&statement.role)),
+        format!("gag {}, revision {}", statement.gag, statement.revision),
+        format!("plan digest {}", statement.plan_digest),
+        format!("covers {}", covers.join(", ")),
+        format!("signer {}, device {}", statement.signer, statement.device),
+        format!("signed at {} by the device's clock", statement.signed_at),
+        format!("key thumbprint {}", packets::thumbprint(key)),
+    ];
+    facts.extend(statement.conditions.iter().map(|one| format!("condition: {one}")));
+    facts.extend(statement.reason.iter().map(|one| format!("reason: {one}")));
+    Ok(Findings {
+        file: "sign-off",
+        facts,
+        proves: vec![
+            "Whoever held this key signed exactly this statement; not one letter has changed since."
+                .into(),
+        ],
+        does_not_prove: vec![
+            "Whose key it is: compare the thumbprint with the device's owner.".into(),
+            "That it still stands: a later revision, a later decline or a revoked device is not in \
+             this file."
+                .into(),
+            "That the time is right: it is the device's own clock.".into(),
+        ],
+    })
+}
+
+/// The findings as people read them.
+pub(crate) fn told(findings: &Findings) -> String {
+    let mut text = format!("Verified: {}.\n\n", findings.file);
+    for fact in &findings.facts {
+        text.push_str(&paragraph("  ", 4, fact));
+    }
+    for (heading, sentences) in
+        [("\nThis proves:\n", &findings.proves), ("\nThis does not prove:\n", &findings.does_not_prove)]
+    {
+        text.push_str(heading);
+        for sentence in sentences {
+            text.push_str(&paragraph("  - ", 4, sentence));
+        }
+    }
+    text
+}

@@ -1,0 +1,186 @@
+//! Puts cases together for the judge: everything that bears on one gag, or on every gag of a production
+//! with the same few queries however many gags there are. Gathers; does not judge and does not hide.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use gagwright_casting::{Person, PersonId, ProductionId};
+use gagwright_clearance::{
+    Case, Device, GagId, Hold, Plan, Reading, RehearsalRun, SignOff, signoff::Member,
+};
+use gagwright_store::{Connection, gags::GagRow, members::MemberRow, productions::Production};
+
+use crate::commands::CommandError;
+
+/// What every case of a production shares.
+pub(crate) struct Shared {
+    pub(crate) production: Production,
+    pub(crate) people: BTreeMap<PersonId, Person>,
+    pub(crate) members: Vec<MemberRow>,
+    pub(crate) devices: Vec<Device>,
+    pub(crate) holds: Vec<Hold>,
+}
+
+/// Reads what every case of a production shares.
+pub(crate) fn shared(
+    conn: &mut Connection,
+    production: ProductionId,
+) -> Result<Shared, CommandError> {
+    let found = gagwright_store::productions::get(conn, production)?.ok_or_else(|| {
+        CommandError::NotFound {
+            what: "production",
+            id: production.to_string(),
+        }
+    })?;
+    let people = gagwright_store::people::list(conn, production)?
+        .into_iter()
+        .map(|stored| (stored.person.id, stored.person))
+        .collect();
+    Ok(Shared {
+        production: found,
+        people,
+        members: gagwright_store::members::list(conn, production)?,
+        devices: gagwright_store::devices::list(conn, production)?,
+        holds: gagwright_store::holds::list(conn, production)?
+            .into_iter()
+            .map(|kept| kept.hold)
+            .collect(),
+    })
+}
+
+impl Shared {
+    /// Names of everyone on the roster.
+    pub(crate) fn names(&self) -> BTreeMap<PersonId, String> {
+        self.people
+            .iter()
+            .map(|(id, person)| (*id, person.name.clone()))
+            .collect()
+    }
+
+    /// Who holds which hats, with the certificates the policy may ask of them.
+    pub(crate) fn hats(&self) -> Vec<Member> {
+        self.members
+            .iter()
+            .filter_map(|member| {
+                let person = self.people.get(&member.person)?;
+                Some(Member {
+                    person: member.person,
+                    name: person.name.clone(),
+                    roles: member.roles.clone(),
+                    certificates: person.certificates.clone(),
+                })
+            })
+            .collect()
+    }
+
+    /// One gag's case.
+    pub(crate) fn case(
+        &self,
+        plan: Plan,
+        signoffs: Vec<SignOff>,
+        readings: Vec<Reading>,
+        runs: Vec<RehearsalRun>,
+    ) -> Case {
+        let holds = self
+            .holds
+            .iter()
+            .filter(|hold| hold.gag.is_none_or(|gag| gag == plan.gag))
+            .cloned()
+            .collect();
+        let cast: BTreeSet<PersonId> = plan
+            .facets
+            .cast
+            .slots
+            .iter()
+            .filter_map(|slot| slot.person)
+            .collect();
+        let signers: BTreeSet<PersonId> = signoffs
+            .iter()
+            .filter_map(|one| gagwright_clearance::signoff::read_unverified(&one.jws).ok())
+            .map(|statement| statement.signer)
+            .collect();
+        Case {
+            production: self.production.id,
+            signoffs,
+            holds,
+            readings,
+            runs,
+            people: cast
+                .iter()
+                .filter_map(|id| self.people.get(id))
+                .cloned()
+                .collect(),
+            members: self.hats(),
+            devices: self
+                .devices
+                .iter()
+                .filter(|device| signers.contains(&device.person))
+                .cloned()
+                .collect(),
+            policy: self.production.policy.clone(),
+            plan,
+        }
+    }
+}
+
+/// One gag's case, whole.
+///
+/// # Errors
+/// When the gag is not on this production.
+pub fn case(
+    conn: &mut Connection,
+    production: ProductionId,
+    gag: GagId,
+) -> Result<Case, CommandError> {
+    let shared = shared(conn, production)?;
+    Ok(case_with(conn, &shared, gag)?.1)
+}
+
+/// One gag and its case, from what is read already.
+pub(crate) fn case_with(
+    conn: &mut Connection,
+    shared: &Shared,
+    gag: GagId,
+) -> Result<(GagRow, Case), CommandError> {
+    let production = shared.production.id;
+    let row = crate::commands::record::gag(conn, production, gag)?;
+    let plan = gagwright_store::plans::current(conn, gag)?;
+    let signoffs = gagwright_store::signoffs::for_gag(conn, gag)?;
+    let readings = gagwright_store::readings::for_gag(conn, production, gag)?;
+    let runs = gagwright_store::runs::for_gag(conn, gag)?;
+    Ok((row, shared.case(plan, signoffs, readings, runs)))
+}
+
+/// Every gag of a production and its case, by code.
+pub(crate) fn all_cases(
+    conn: &mut Connection,
+    shared: &Shared,
+) -> Result<Vec<(GagRow, Case)>, CommandError> {
+    let production = shared.production.id;
+    let mut plans: BTreeMap<GagId, Plan> =
+        gagwright_store::plans::current_for_production(conn, production)?
+            .into_iter()
+            .map(|plan| (plan.gag, plan))
+            .collect();
+    let mut signoffs = gagwright_store::signoffs::for_gags(conn, production)?;
+    let mut runs = gagwright_store::runs::for_production(conn, production)?;
+    let readings = gagwright_store::readings::for_production(conn, production)?;
+    let mut cases = Vec::new();
+    for row in gagwright_store::gags::list(conn, production)? {
+        let Some(plan) = plans.remove(&row.id) else {
+            continue;
+        };
+        let here = readings
+            .iter()
+            .filter(|(gag, _)| gag.is_none_or(|gag| gag == row.id))
+            .map(|(_, reading)| reading.clone())
+            .collect();
+        let case = shared.case(
+            plan,
+            signoffs.remove(&row.id).unwrap_or_default(),
+            here,
+            runs.remove(&row.id).unwrap_or_default(),
+        );
+        cases.push((row, case));
+    }
+    Ok(cases)
+}

@@ -1,0 +1,85 @@
+//! Everyone who performs, held against one slot on its shooting day, best first.
+
+use gagwright_casting::{Catalogue, Context, SlotId, judge::rank};
+use gagwright_clearance::GagId;
+use gagwright_store::Connection;
+use jiff::Timestamp;
+
+use super::{Candidate, CandidatePerson, Matches, gathering};
+use crate::{
+    commands::{Actor, CommandError},
+    permissions::Permission,
+    words,
+};
+
+/// Ranks the roster for a slot. The reasons tell people's bodies and health, so it needs
+/// [`Permission::ReadMedical`].
+///
+/// # Errors
+/// Without the permission, when there is no such slot, or when the gag has no shooting day yet.
+pub fn matches(
+    conn: &mut Connection,
+    reader: &Actor,
+    now: Timestamp,
+    gag: GagId,
+    slot: SlotId,
+) -> Result<Matches, CommandError> {
+    reader.require(Permission::ReadMedical)?;
+    let shared = gathering::shared(conn, reader.production)?;
+    let (_, case) = gathering::case_with(conn, &shared, gag)?;
+    let setting = &case.plan.facets.setting;
+    let slot = case
+        .plan
+        .facets
+        .cast
+        .slots
+        .iter()
+        .find(|one| one.id == slot)
+        .ok_or_else(|| CommandError::NotFound {
+            what: "slot",
+            id: slot.to_string(),
+        })?;
+    let Some(day) = setting.day else {
+        return Err(CommandError::Conflict {
+            what: "shooting day",
+            detail:
+                "the plan has none, and who qualifies depends on it; write one into the setting"
+                    .into(),
+        });
+    };
+    let context = Context {
+        gag,
+        revision: case.plan.revision,
+        day,
+        call: setting.call,
+        today: Some(
+            now.to_zoned(words::zone(&shared.production.time_zone))
+                .date(),
+        ),
+    };
+    let items = rank(
+        slot,
+        shared.people.values(),
+        &context,
+        Catalogue::built_in(),
+    )
+    .into_iter()
+    .filter_map(|verdict| {
+        let person = shared.people.get(&verdict.person)?;
+        Some(Candidate {
+            person: CandidatePerson {
+                id: person.id,
+                name: person.name.clone(),
+                code: person.code.clone(),
+                occupation: person.occupation.clone(),
+            },
+            verdict,
+        })
+    })
+    .collect();
+    Ok(Matches {
+        slot: slot.clone(),
+        day: Some(day),
+        items,
+    })
+}

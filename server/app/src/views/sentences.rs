@@ -1,0 +1,192 @@
+//! Leaves of the trail in plain words: "Žofie Králíčková signed as rigging on revision 3 of G07". Reads
+//! only what a leaf says in the clear, plus names that the roster still has.
+
+use std::collections::BTreeMap;
+
+use gagwright_casting::PersonId;
+use gagwright_trail::Entry;
+use serde_json::Value;
+
+/// What a leaf says happened.
+pub fn sentence(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
+    let name = |id: Option<&str>| -> String {
+        match id {
+            None => "Somebody with no account".to_owned(),
+            Some(id) => id
+                .parse()
+                .ok()
+                .and_then(|id: PersonId| names.get(&id).cloned())
+                .unwrap_or_else(|| "Somebody no longer on the roster".to_owned()),
+        }
+    };
+    let fact = |key: &str| entry.facts.get(key);
+    let text = |key: &str| fact(key).map(plain).unwrap_or_default();
+    let who = name(entry.actor.as_deref());
+    let code = text("code");
+    let revision = text("revision");
+    match entry.kind.as_str() {
+        "production.created" => format!(
+            "The production was started, with {} as {}",
+            name(fact("founder").and_then(Value::as_str)),
+            roles(fact("roles"))
+        ),
+        "person.put" => {
+            let verb = if fact("created") == Some(&Value::Bool(true)) {
+                "added"
+            } else {
+                "changed"
+            };
+            let person = name(fact("person").and_then(Value::as_str));
+            format!("{who} {verb} {person} on the roster")
+        }
+        "roster.imported" => format!(
+            "{who} imported the roster table {}: {} new, {} changed, {} as before",
+            text("table"),
+            text("created"),
+            text("updated"),
+            text("unchanged")
+        ),
+        "gag.created" => format!("{who} put {code} on the board"),
+        "plan.revised" => format!("{who} wrote revision {revision} of {code}"),
+        "signoff.made" => {
+            let signer = name(fact("signer").and_then(Value::as_str));
+            let role = spaced(&text("role"));
+            match text("decision").as_str() {
+                "decline" => {
+                    format!("{signer} declined as {role} on revision {revision} of {code}")
+                }
+                "approve_with_conditions" => format!(
+                    "{signer} signed as {role} on revision {revision} of {code}, with conditions"
+                ),
+                _ => format!("{signer} signed as {role} on revision {revision} of {code}"),
+            }
+        }
+        "condition.met" => {
+            format!(
+                "{who} said that a condition of {} on {code} is met",
+                spaced(&text("role"))
+            )
+        }
+        "hold.raised" => match code.as_str() {
+            "" => format!("{who} held the whole production"),
+            code => format!("{who} held {code}"),
+        },
+        "hold.agreed" => {
+            let role = spaced(&text("role"));
+            let about = if code.is_empty() {
+                "the production".to_owned()
+            } else {
+                code
+            };
+            if fact("released") == Some(&Value::Bool(true)) {
+                format!("{who} agreed as {role}, and the hold on {about} was released")
+            } else {
+                format!("{who} agreed as {role} to release the hold on {about}")
+            }
+        }
+        "reading.logged" => format!(
+            "{who} logged a {} reading for {code}",
+            spaced(&text("kind"))
+        ),
+        "run.logged" => {
+            let how = if fact("good") == Some(&Value::Bool(true)) {
+                "good"
+            } else {
+                "bad"
+            };
+            format!(
+                "{who} logged a {how} run of rung {} on {code}",
+                text("rung")
+            )
+        }
+        "device.registered" => {
+            format!(
+                "{} registered a device to sign with",
+                name(fact("person").and_then(Value::as_str))
+            )
+        }
+        "device.revoked" => {
+            let owner = name(fact("person").and_then(Value::as_str));
+            format!("{who} revoked a device of {owner}")
+        }
+        "member.changed" => {
+            let person = name(fact("person").and_then(Value::as_str));
+            format!("{who} gave {person} the roles: {}", roles(fact("roles")))
+        }
+        "invitation.made" => {
+            format!(
+                "{who} invited {}",
+                name(fact("person").and_then(Value::as_str))
+            )
+        }
+        "invitation.accepted" => format!("{who} accepted their invitation"),
+        other => format!("{who}: {other}"),
+    }
+}
+
+fn plain(value: &Value) -> String {
+    match value {
+        Value::String(text) => text.clone(),
+        other => other.to_string(),
+    }
+}
+
+fn spaced(name: &str) -> String {
+    name.replace('_', " ")
+}
+
+fn roles(value: Option<&Value>) -> String {
+    let names: Vec<String> = value
+        .and_then(Value::as_array)
+        .into_iter()
+        .flatten()
+        .map(|role| spaced(&plain(role)))
+        .collect();
+    if names.is_empty() {
+        "none".to_owned()
+    } else {
+        names.join(", ")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::json;
+
+    use super::*;
+
+    #[test]
+    fn a_sign_off_reads_as_people_would_say_it() {
+        let id: PersonId = "01890000-0000-7000-8000-000000000001".parse().unwrap();
+        let names = BTreeMap::from([(id, "Žofie Králíčková".to_owned())]);
+        let mut entry = Entry {
+            index: 4,
+            at: "2027-03-08T07:00:00Z".into(),
+            kind: "signoff.made".into(),
+            production: "p".into(),
+            gag: None,
+            actor: Some(id.to_string()),
+            facts: serde_json::Map::new(),
+            commitment: None,
+        };
+        for (key, value) in [
+            ("signer", json!(id)),
+            ("role", json!("rigging")),
+            ("revision", json!(3)),
+            ("code", json!("G07")),
+            ("decision", json!("approve")),
+        ] {
+            entry.facts.insert(key.into(), value);
+        }
+        assert_eq!(
+            sentence(&entry, &names),
+            "Žofie Králíčková signed as rigging on revision 3 of G07"
+        );
+        entry.kind = "hold.raised".into();
+        entry.actor = None;
+        assert_eq!(
+            sentence(&entry, &names),
+            "Somebody with no account held G07"
+        );
+    }
+}
