@@ -5,10 +5,138 @@
 //! what would be right. No rule is decided here: each function decodes, makes one call, encodes.
 #![allow(unsafe_code)] // Only for what `#[wasm_bindgen]` expands to.
 
+use std::fmt::Display;
+
+use gagwright_casting::{Catalogue, Context, Person, Slot};
+use gagwright_clearance::{Case, Facets, canonical as contents, diff, jws, signoff::PublicKey};
+use gagwright_mechanics::{Inputs, Quantity, units};
+use gagwright_trail::{Hash, canonical_bytes, verify_inclusion as verify_path};
+use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use wasm_bindgen::prelude::*;
+
+type Answer<T> = Result<T, JsError>;
 
 /// The version of the rules, so that the app can say which it runs.
 #[wasm_bindgen]
 pub fn version() -> String {
     env!("CARGO_PKG_VERSION").to_owned()
+}
+
+/// Every technique with its parameters and figures.
+#[wasm_bindgen]
+pub fn techniques() -> Answer<String> {
+    write(&gagwright_mechanics::descriptions())
+}
+
+/// Figures, checks, traces, zones and cautions for a technique's inputs.
+#[wasm_bindgen]
+pub fn assess(technique: &str, inputs: &str) -> Answer<String> {
+    let inputs: Inputs = read("inputs", inputs)?;
+    let Some(found) = gagwright_mechanics::find(technique) else {
+        return Err(JsError::new(&format!("there is no technique \"{technique}\"")));
+    };
+    write(&found.assess(&inputs).map_err(thrown)?)
+}
+
+/// The verdict on one person for one slot.
+#[wasm_bindgen]
+pub fn judge_slot(slot: &str, person: &str, context: &str) -> Answer<String> {
+    let slot: Slot = read("slot", slot)?;
+    let person: Person = read("person", person)?;
+    let context: Context = read("context", context)?;
+    write(&gagwright_casting::judge(&slot, &person, &context, Catalogue::built_in()))
+}
+
+/// The one judge: cleared, or what is missing, lapsed, held or blocking.
+#[wasm_bindgen]
+pub fn clearance(case: &str, now: &str) -> Answer<String> {
+    let case: Case = read("case", case)?;
+    let now = now.parse().map_err(|error| wrong("now", &error))?;
+    write(&gagwright_clearance::clearance(&case, now))
+}
+
+/// What differs between two contents of a plan, by facet.
+#[wasm_bindgen]
+pub fn diff_facets(before: &str, after: &str) -> Answer<String> {
+    let before: Facets = read("before", before)?;
+    let after: Facets = read("after", after)?;
+    write(&diff::diff(&before, &after))
+}
+
+/// Each facet's hash.
+#[wasm_bindgen]
+pub fn facet_hashes(facets: &str) -> Answer<String> {
+    let facets: Facets = read("facets", facets)?;
+    write(&contents::facet_hashes(&facets).map_err(thrown)?)
+}
+
+/// The RFC 8785 form of any JSON value: what is hashed and signed.
+#[wasm_bindgen]
+pub fn canonical(value: &str) -> Answer<String> {
+    let value: serde_json::Value = read("value", value)?;
+    String::from_utf8(canonical_bytes(&value).map_err(thrown)?).map_err(thrown)
+}
+
+/// The statement a sign-off makes, once its signature holds under the given key (a JWK).
+#[wasm_bindgen]
+pub fn verify_signoff(signoff: &str, key: &str) -> Answer<String> {
+    let key: PublicKey = read("key", key)?;
+    write(&jws::verify(signoff, &key).map_err(thrown)?)
+}
+
+/// A leaf's way to the root, as the API gives it together with the leaf's hash.
+#[derive(Deserialize)]
+struct LeafPath {
+    leaf: u64,
+    size: u64,
+    hash: Hash,
+    root: Hash,
+    path: Vec<Hash>,
+}
+
+/// Throws, saying why, unless the path leads from the leaf to the root.
+#[wasm_bindgen]
+pub fn verify_inclusion(proof: &str) -> Answer<()> {
+    let proof: LeafPath = read("proof", proof)?;
+    verify_path(&proof.hash, proof.leaf, proof.size, &proof.path, &proof.root).map_err(thrown)
+}
+
+/// What a person wrote, in SI.
+#[wasm_bindgen]
+pub fn parse_quantity(quantity: &str, text: &str) -> Answer<f64> {
+    Ok(units::parse(named(quantity)?, text).map_err(thrown)?.value)
+}
+
+/// An SI value as a person reads it, in `metric` or `imperial` units.
+#[wasm_bindgen]
+pub fn format_quantity(quantity: &str, si: f64, system: &str) -> Answer<String> {
+    let quantity = named(quantity)?;
+    let (number, unit) = match system {
+        "metric" => units::format_metric(quantity, si),
+        "imperial" => units::format_imperial(quantity, si),
+        other => {
+            return Err(JsError::new(&format!("units are metric or imperial, not \"{other}\"")));
+        }
+    };
+    Ok(units::join((number, unit)))
+}
+
+fn named(quantity: &str) -> Answer<Quantity> {
+    serde_json::from_value(serde_json::Value::from(quantity)).map_err(|error| wrong("quantity", &error))
+}
+
+fn read<T: DeserializeOwned>(what: &str, text: &str) -> Answer<T> {
+    serde_json::from_str(text).map_err(|error| wrong(what, &error))
+}
+
+fn write<T: Serialize>(value: &T) -> Answer<String> {
+    serde_json::to_string(value).map_err(thrown)
+}
+
+fn wrong(what: &str, error: &impl Display) -> JsError {
+    JsError::new(&format!("{what}: {error}"))
+}
+
+fn thrown(error: impl Display) -> JsError {
+    JsError::new(&error.to_string())
 }
