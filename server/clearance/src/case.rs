@@ -289,6 +289,7 @@ pub enum BlockKind {
     Unsigned,
     OpenCondition,
     Uncast,
+    Undated,
     Rehearsal,
 }
 

@@ -1,8 +1,100 @@
-//! The one judge.
+//! The one judge. Everything it says follows from the case and the moment, so that a server and a phone
+//! with no signal say the same. There is no other way to become cleared.
 
-use crate::case::{Case, Clearance};
+mod bench;
+mod day;
+mod holds;
+mod marks;
+mod required;
+mod slots;
+mod standing;
+mod working;
+
+use gagwright_mechanics::Technique;
+use jiff::Timestamp;
+
+pub use day::REHEARSED;
+pub use holds::missing_agreements;
+
+pub(crate) use {bench::Bench, required::Needed, standing::standing};
+
+use crate::{
+    canonical,
+    case::{Block, BlockKind, Case, Clearance, ClearanceState, RoleStanding},
+};
 
 /// Judges a case at a moment.
-pub fn clearance(_case: &Case, _now: jiff::Timestamp) -> Clearance {
-    todo!()
+pub fn clearance(case: &Case, now: Timestamp) -> Clearance {
+    clearance_with(case, now, gagwright_mechanics::find)
 }
+
+/// Where techniques are looked up by name.
+pub(crate) type FindTechnique = fn(&str) -> Option<&'static dyn Technique>;
+
+/// Judges with the techniques given: the registry, or a test's own.
+pub(crate) fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clearance {
+    let plan = &case.plan;
+    let mut blocks = Vec::new();
+    let hashes = canonical::facet_hashes(&plan.facets).unwrap_or_else(|error| {
+        blocks.push(working::refused(error.to_string()));
+        Default::default()
+    });
+    let bench = Bench::new(case, now, hashes);
+    blocks.extend(holds::blocks(&bench));
+    let (assessment, refused) = working::assess(&bench, find);
+    blocks.extend(refused);
+    blocks.extend(assessment.iter().flat_map(working::checks));
+    let hazards = required::hazards(&bench);
+    let roles: Vec<RoleStanding> = required::needed(&bench, &hazards, assessment.as_ref())
+        .iter()
+        .map(|needed| standing::standing(&bench, needed))
+        .collect();
+    let (slots, performers) = slots::slots(&bench, &roles);
+    blocks.extend(performers);
+    blocks.extend(day::bands(&bench));
+    blocks.extend(day::equipment(&bench));
+    blocks.extend(day::rehearsals(&bench));
+    blocks.extend(marks::blocks(&bench, &roles));
+    blocks.extend(marks::separation(&bench, &roles));
+    // Stable: within a kind the order is the plan's and the policy's own.
+    blocks.sort_by_key(|block| block.kind);
+    Clearance {
+        gag: plan.gag,
+        revision: plan.revision,
+        plan_digest: canonical::plan_digest(&plan.facets).unwrap_or_default(),
+        state: state(&blocks, case),
+        facets: bench.hashes,
+        roles,
+        slots,
+        blocks,
+        assessment,
+        hazards: hazards.into_iter().collect(),
+    }
+}
+
+/// The answer in a word follows from the blocks alone: cleared exactly when there is none.
+fn state(blocks: &[Block], case: &Case) -> ClearanceState {
+    let worst = blocks.iter().map(|block| match block.kind {
+        BlockKind::Hold => ClearanceState::Held,
+        BlockKind::Check
+        | BlockKind::Inputs
+        | BlockKind::Performer
+        | BlockKind::Condition
+        | BlockKind::Equipment
+        | BlockKind::Separation => ClearanceState::Blocked,
+        BlockKind::Decline | BlockKind::Lapsed => ClearanceState::Lapsed,
+        BlockKind::Unsigned
+        | BlockKind::OpenCondition
+        | BlockKind::Uncast
+        | BlockKind::Undated
+        | BlockKind::Rehearsal => ClearanceState::Waiting,
+    });
+    match worst.max().unwrap_or(ClearanceState::Cleared) {
+        ClearanceState::Waiting if case.signoffs.is_empty() => ClearanceState::NotAsked,
+        worst => worst,
+    }
+}
+
+#[cfg(test)]
+#[path = "tests/judge.rs"]
+mod tests;

@@ -6,21 +6,37 @@
 
 pub mod canonical;
 pub mod case;
+mod certificates;
+pub mod diff;
+pub mod door;
+pub mod draft;
 pub mod facets;
 pub mod ids;
+pub mod inputs;
 pub mod judge;
+pub mod jws;
 pub mod plan;
 pub mod policy;
+mod policy_check;
 pub mod signoff;
+mod starting;
+pub mod validate;
+pub mod words;
+
+#[cfg(test)]
+#[path = "tests/scene.rs"]
+mod scene;
 
 pub use case::{
     Agreement, Block, BlockKind, Case, Clearance, ClearanceState, Hold, Reading, ReadingKind,
-    RehearsalRun, RoleState, RoleStanding, SlotStanding,
+    RehearsalRun, RoleStanding, RoleState, SlotStanding,
 };
+pub use diff::{FacetChange, FieldChange};
 pub use gagwright_casting::{GagId, PersonId, ProductionId, SlotId};
 pub use gagwright_mechanics::Facet;
 pub use ids::{DeviceId, HoldId, RecordId, SignOffId};
 pub use judge::clearance;
 pub use plan::{Facets, Hazard, Plan};
-pub use policy::{Policy, Role, RolePolicy};
+pub use policy::{Policy, PolicyError, Role, RolePolicy};
 pub use signoff::{Decision, Device, Member, SignOff, SignOffError, Statement};
+pub use validate::FieldProblem;

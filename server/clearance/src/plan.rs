@@ -9,6 +9,11 @@ use serde::{Deserialize, Serialize};
 use crate::facets::{
     Action, Camera, Cast, Conditions, Effects, Medical, Rehearsals, Rigging, Setting, Vehicles,
 };
+pub use crate::{
+    diff::{FacetChange, FieldChange, diff, facet_value},
+    inputs::{Misplaced, RepeatedParameter},
+    validate::{FieldProblem, validate, validate_with},
+};
 
 /// One revision of a gag's plan.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]

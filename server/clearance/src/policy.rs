@@ -1,7 +1,10 @@
 //! Who must sign what, as data. The default is `seed-data/catalogue/policy.json`; a production may
 //! carry its own, and a plan records which version it is judged by.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::{
+    collections::{BTreeMap, BTreeSet},
+    sync::LazyLock,
+};
 
 use gagwright_casting::Requirement;
 use gagwright_mechanics::Facet;
@@ -67,6 +70,56 @@ pub struct Policy {
     pub final_say: BTreeSet<Role>,
 }
 
+impl Policy {
+    /// The policy that comes with the program: `seed-data/catalogue/policy.json`.
+    pub fn built_in() -> &'static Policy {
+        &BUILT_IN
+    }
+
+    /// Reads and checks a policy.
+    ///
+    /// # Errors
+    /// When the text is not a policy, or says things that do not fit together.
+    pub fn from_json(text: &str) -> Result<Policy, PolicyError> {
+        let policy: Policy = serde_json::from_str(text)
+            .map_err(|error| PolicyError::Malformed(error.to_string()))?;
+        let problems = policy.problems();
+        if problems.is_empty() {
+            Ok(policy)
+        } else {
+            Err(PolicyError::Inconsistent(problems))
+        }
+    }
+
+    /// What a role answers for.
+    pub fn role(&self, role: Role) -> Option<&RolePolicy> {
+        self.roles.iter().find(|policy| policy.role == role)
+    }
+
+    /// What people read for a role.
+    pub fn title(&self, role: Role) -> &str {
+        self.role(role)
+            .map_or(role.name(), |policy| policy.title.as_str())
+    }
+}
+
+/// Why a policy was refused.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum PolicyError {
+    /// Not the JSON of a policy.
+    #[error("this is not a policy: {0}")]
+    Malformed(String),
+    /// Things in it do not fit together.
+    #[error("the policy does not hold together: {}", .0.join("; "))]
+    Inconsistent(Vec<String>),
+}
+
+#[allow(clippy::expect_used)] // compiled in, and a test reads it: it cannot fail in anyone's hands
+static BUILT_IN: LazyLock<Policy> = LazyLock::new(|| {
+    Policy::from_json(include_str!("../../../seed-data/catalogue/policy.json"))
+        .expect("the built-in policy is checked by a test")
+});
+
 /// What one role answers for.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
@@ -121,6 +174,9 @@ pub struct Attestation {
 pub struct TechniquePolicy {
     /// Hazards it always has.
     pub hazards: BTreeSet<Hazard>,
+    /// Roles that must sign it whatever its hazards.
+    #[serde(skip_serializing_if = "BTreeSet::is_empty")]
+    pub roles: BTreeSet<Role>,
     /// What a slot needs unless the plan says otherwise.
     pub requirements: Vec<Requirement>,
     /// The ladder a new plan starts with.

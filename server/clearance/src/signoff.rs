@@ -13,6 +13,12 @@ use crate::{
     policy::Role,
 };
 
+pub use crate::{
+    door::accept,
+    draft::draft,
+    jws::{check_key, read_unverified, sign, verify},
+};
+
 /// What is signed. Its RFC 8785 bytes are the JWS payload.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]

@@ -1,0 +1,370 @@
+//! The door: whether a sign-off may be recorded at all. What is recorded here is judged again, from
+//! itself, whenever the gag is; so the door is for saying no early, and to the person who can mend it.
+
+use std::collections::BTreeSet;
+
+use gagwright_casting::{PersonId, Slot};
+use gagwright_mechanics::Facet;
+use jiff::{SignedDuration, Timestamp};
+
+use crate::{
+    canonical::{facet_hashes, plan_digest},
+    case::{Case, RoleState},
+    certificates,
+    judge::{Bench, Needed, standing},
+    jws,
+    plan::FacetHashes,
+    policy::{Role, RolePolicy},
+    signoff::{Decision, SignOffError, Statement},
+    validate::LONG,
+    words,
+};
+
+/// How far a device's clock may be from the server's. A phone in another zone, wrongly set, is hours
+/// off; more than a day is a statement made ahead of time.
+pub const CLOCK_SLACK: SignedDuration = SignedDuration::from_hours(24);
+
+/// More conditions than this are a plan of their own.
+const MOST_CONDITIONS: usize = 50;
+
+/// Decides whether a sign-off may be recorded, and gives what it states. The case must hold the
+/// signer's device. Whether its id was used on another gag is for whoever keeps all gags to check.
+///
+/// # Errors
+/// Says what is wrong and, where something can be done, what.
+pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignOffError> {
+    let claimed = jws::read_unverified(jws)?;
+    let device = case
+        .devices
+        .iter()
+        .find(|device| device.id == claimed.device)
+        .ok_or_else(|| {
+            not_allowed(format!(
+                "the device {} is not registered on this production; register it, then sign again",
+                claimed.device
+            ))
+        })?;
+    let statement = jws::verify(jws, &device.key)?;
+    if device.person != statement.signer {
+        return Err(not_allowed(format!(
+            "the device \"{}\" belongs to someone else",
+            device.name
+        )));
+    }
+    if let Some(revoked) = device.revoked_at {
+        return Err(not_allowed(format!(
+            "the device \"{}\" was revoked on {}; sign with another",
+            device.name,
+            words::minute(revoked)
+        )));
+    }
+    let hashes = facet_hashes(&case.plan.facets)
+        .map_err(|error| SignOffError::BadStatement(format!("the plan: {error}")))?;
+    let policy = case
+        .policy
+        .role(statement.role)
+        .filter(|policy| policy.role != Role::Observer);
+    let policy = policy.ok_or_else(|| {
+        not_allowed(format!(
+            "the role {} signs nothing on this production",
+            statement.role.name()
+        ))
+    })?;
+    same_content(&statement, case, policy, &hashes)?;
+    wording(&statement, policy)?;
+    unused(&statement, case)?;
+    times(&statement, case, policy, now)?;
+    let bench = Bench::new(case, now, hashes);
+    let slot = place(&statement, &bench, policy)?;
+    // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
+    if statement.decision != Decision::Decline {
+        qualified(&statement, &bench, policy)?;
+        apart(&statement, &bench, slot)?;
+    }
+    Ok(statement)
+}
+
+fn not_allowed(reason: String) -> SignOffError {
+    SignOffError::NotAllowed(reason)
+}
+
+fn mismatch(what: &'static str, detail: String) -> SignOffError {
+    SignOffError::Mismatch { what, detail }
+}
+
+/// The very gag, revision and content that are current.
+fn same_content(
+    statement: &Statement,
+    case: &Case,
+    policy: &RolePolicy,
+    hashes: &FacetHashes,
+) -> Result<(), SignOffError> {
+    if statement.production != case.production {
+        let detail = format!("{}, but this is {}", statement.production, case.production);
+        return Err(mismatch("another production", detail));
+    }
+    if statement.gag != case.plan.gag {
+        let detail = format!("{}, but this is {}", statement.gag, case.plan.gag);
+        return Err(mismatch("another gag", detail));
+    }
+    if statement.revision != case.plan.revision {
+        let (signed, current) = (statement.revision, case.plan.revision);
+        let detail = format!(
+            "revision {signed}, but revision {current} is current; read it, then sign that"
+        );
+        return Err(mismatch("another revision", detail));
+    }
+    let digest = plan_digest(&case.plan.facets)
+        .map_err(|error| SignOffError::BadStatement(format!("the plan: {error}")))?;
+    if statement.plan_digest != digest {
+        let detail = format!(
+            "digest {}, but the plan's is {digest}",
+            statement.plan_digest
+        );
+        return Err(mismatch("another plan", detail));
+    }
+    let signed: BTreeSet<Facet> = statement.facets.keys().copied().collect();
+    if signed != policy.covers {
+        let all: Vec<Facet> = policy.covers.iter().copied().collect();
+        let detail = format!(
+            "{} must sign exactly for {}",
+            policy.title,
+            words::facets(&all)
+        );
+        return Err(mismatch("other facets", detail));
+    }
+    for (facet, hash) in &statement.facets {
+        if hashes.get(facet) != Some(hash) {
+            let detail = format!("the {} signed is not the current one", facet.name());
+            return Err(mismatch("other content", detail));
+        }
+    }
+    Ok(())
+}
+
+/// The words signed, and conditions or a reason where the decision asks for them and nowhere else.
+fn wording(statement: &Statement, policy: &RolePolicy) -> Result<(), SignOffError> {
+    if statement.attestation != policy.attestation.id {
+        let detail = format!(
+            "{}, but {} is current",
+            statement.attestation, policy.attestation.id
+        );
+        return Err(mismatch("another attestation", detail));
+    }
+    let bad = |problem: &str| Err(SignOffError::BadStatement(problem.to_owned()));
+    let said = |text: &str| !text.trim().is_empty() && text.chars().count() <= LONG;
+    match (statement.decision, statement.reason.as_deref()) {
+        (Decision::Decline, Some(reason)) if said(reason) => {}
+        (Decision::Decline, _) => return bad("a decline must say why, in reason"),
+        (_, None) => {}
+        (_, Some(_)) => return bad("only a decline has a reason; leave reason out"),
+    }
+    let conditions = &statement.conditions;
+    match (statement.decision, conditions.is_empty()) {
+        (Decision::ApproveWithConditions, true) => {
+            return bad("approving with conditions needs at least one condition");
+        }
+        (Decision::ApproveWithConditions, false) | (_, true) => {}
+        (_, false) => {
+            return bad("only approve_with_conditions has conditions; leave conditions out");
+        }
+    }
+    let different: BTreeSet<&String> = conditions.iter().collect();
+    if conditions.len() > MOST_CONDITIONS
+        || different.len() != conditions.len()
+        || !conditions.iter().all(|condition| said(condition))
+    {
+        return bad("conditions must be at most 50, all different, none empty");
+    }
+    Ok(())
+}
+
+fn unused(statement: &Statement, case: &Case) -> Result<(), SignOffError> {
+    let used = case.signoffs.iter().any(|signoff| {
+        jws::read_unverified(&signoff.jws).is_ok_and(|earlier| earlier.id == statement.id)
+    });
+    if used {
+        return Err(not_allowed(format!(
+            "the sign-off {} is recorded already; a new one needs a new id",
+            statement.id
+        )));
+    }
+    Ok(())
+}
+
+/// The device's clock is shown and never trusted for order, but it must be possible.
+fn times(
+    statement: &Statement,
+    case: &Case,
+    policy: &RolePolicy,
+    now: Timestamp,
+) -> Result<(), SignOffError> {
+    let signed = statement.signed_at;
+    let bad = |problem: String| Err(SignOffError::BadStatement(problem));
+    if signed.duration_since(now) > CLOCK_SLACK {
+        return bad(format!(
+            "signed_at is {}, more than a day ahead; set the device's clock and sign again",
+            words::minute(signed)
+        ));
+    }
+    if case.plan.written_at.duration_since(signed) > CLOCK_SLACK {
+        return bad(format!(
+            "signed_at is {}, more than a day before this revision was written; set the device's \
+             clock and sign again",
+            words::minute(signed)
+        ));
+    }
+    if let Some(until) = statement.good_until
+        && (until <= now || until <= signed)
+    {
+        return bad(format!(
+            "good_until is {}, which is past",
+            words::minute(until)
+        ));
+    }
+    let Some(hours) = policy.good_for_hours else {
+        return Ok(());
+    };
+    let longest = SignedDuration::from_hours(hours.into());
+    match statement.good_until {
+        Some(until) if until.duration_since(now) <= longest => Ok(()),
+        _ => bad(format!(
+            "good_until must be given, at most {hours} hours from now, for {}",
+            policy.title
+        )),
+    }
+}
+
+/// That the signer holds the role or, to consent, is cast in the slot they sign for.
+fn place<'a>(
+    statement: &Statement,
+    bench: &Bench<'a>,
+    policy: &RolePolicy,
+) -> Result<Option<&'a Slot>, SignOffError> {
+    let name = bench.name(statement.signer);
+    if statement.role != Role::Performer {
+        if statement.slot.is_some() {
+            return Err(SignOffError::BadStatement(
+                "only a performer signs for a slot; leave slot out".to_owned(),
+            ));
+        }
+        if !bench.holds_role(statement.signer, statement.role) {
+            let title = &policy.title;
+            return Err(not_allowed(format!(
+                "{name} does not hold the role {title}"
+            )));
+        }
+        return Ok(None);
+    }
+    let Some(slot) = statement.slot else {
+        return Err(SignOffError::BadStatement(
+            "a performer signs for a slot; give slot".to_owned(),
+        ));
+    };
+    let cast = bench
+        .case
+        .plan
+        .facets
+        .cast
+        .slots
+        .iter()
+        .find(|one| one.id == slot);
+    match cast {
+        Some(cast) if cast.person == Some(statement.signer) => Ok(Some(cast)),
+        Some(cast) => Err(not_allowed(format!(
+            "{name} is not cast as {}; consent is one's own",
+            cast.name
+        ))),
+        None => Err(mismatch(
+            "another slot",
+            format!("the plan has no slot {slot}"),
+        )),
+    }
+}
+
+fn qualified(
+    statement: &Statement,
+    bench: &Bench<'_>,
+    policy: &RolePolicy,
+) -> Result<(), SignOffError> {
+    let plan = &bench.case.plan;
+    let missing = match bench.member(statement.signer) {
+        Some(member) => certificates::missing(
+            member,
+            &policy.certificates,
+            plan.gag,
+            plan.revision,
+            bench.today,
+            plan.facets.setting.day,
+        ),
+        // A performer need not be a member; a role that asks for certificates cannot do without.
+        None if policy.certificates.is_empty() => Vec::new(),
+        None => vec!["no certificates are on record".to_owned()],
+    };
+    if missing.is_empty() {
+        return Ok(());
+    }
+    let (name, title) = (bench.name(statement.signer), &policy.title);
+    Err(not_allowed(format!(
+        "{name} needs a certificate to sign as {title}: {}",
+        missing.join("; ")
+    )))
+}
+
+/// That the signer has not signed under a hat that the policy keeps apart from this one.
+fn apart(
+    statement: &Statement,
+    bench: &Bench<'_>,
+    slot: Option<&Slot>,
+) -> Result<(), SignOffError> {
+    for pair in &bench.case.policy.separate {
+        let other = match pair {
+            [one, other] if *one == statement.role => *other,
+            [other, one] if *one == statement.role => *other,
+            _ => continue,
+        };
+        if stands(bench, other, statement.signer) {
+            let titles = [bench.title(statement.role), bench.title(other)];
+            let what = slot.map_or_else(String::new, |slot| format!(" in {}", slot.name));
+            return Err(not_allowed(format!(
+                "{} has signed as {}; the policy keeps {} apart, so someone else must sign{what}",
+                bench.name(statement.signer),
+                titles[1],
+                words::list(&titles)
+            )));
+        }
+    }
+    Ok(())
+}
+
+/// Whether that person's sign-off stands under a role.
+fn stands(bench: &Bench<'_>, role: Role, signer: PersonId) -> bool {
+    let Some(policy) = bench.role(role) else {
+        return false;
+    };
+    let slots = &bench.case.plan.facets.cast.slots;
+    let places: Vec<Option<&Slot>> = match role {
+        Role::Performer => slots
+            .iter()
+            .filter(|slot| slot.person == Some(signer))
+            .map(Some)
+            .collect(),
+        _ => vec![None],
+    };
+    places.into_iter().any(|slot| {
+        let found = standing(
+            bench,
+            &Needed {
+                policy,
+                slot,
+                because: String::new(),
+            },
+        );
+        found.signer == Some(signer)
+            && matches!(found.state, RoleState::Standing | RoleState::Conditional)
+    })
+}
+
+#[cfg(test)]
+#[path = "tests/door.rs"]
+mod tests;

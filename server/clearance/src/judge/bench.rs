@@ -1,0 +1,156 @@
+//! What every part of the judge looks things up in: names, members, hashes, and the sign-offs that can
+//! be heard at all. It decides nothing about the gag.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use gagwright_casting::{Person, PersonId, SlotId};
+use jiff::{Timestamp, civil::Date};
+
+use crate::{
+    case::{Case, Names},
+    ids::SignOffId,
+    jws,
+    plan::FacetHashes,
+    policy::{Role, RolePolicy},
+    signoff::{Device, Member, SignOff, Statement},
+    words,
+};
+
+/// A sign-off on this gag and what it states, its signature not yet checked.
+pub(crate) struct Heard<'a> {
+    pub signoff: &'a SignOff,
+    pub statement: Statement,
+}
+
+/// The case laid out for looking things up.
+pub(crate) struct Bench<'a> {
+    pub case: &'a Case,
+    pub now: Timestamp,
+    pub today: Date,
+    /// Hashes of the facets; empty when the plan has no canonical form, so that nothing matches.
+    pub hashes: FacetHashes,
+    pub names: Names,
+    /// In trail order, each id once.
+    heard: Vec<Heard<'a>>,
+    members: BTreeMap<PersonId, &'a Member>,
+}
+
+impl<'a> Bench<'a> {
+    pub fn new(case: &'a Case, now: Timestamp, hashes: FacetHashes) -> Bench<'a> {
+        let people = case
+            .people
+            .iter()
+            .map(|person| (person.id, person.name.clone()));
+        let members = case
+            .members
+            .iter()
+            .map(|member| (member.person, member.name.clone()));
+        Bench {
+            case,
+            now,
+            today: words::day_of(now),
+            hashes,
+            names: people.chain(members).collect(),
+            heard: heard(case),
+            members: case
+                .members
+                .iter()
+                .map(|member| (member.person, member))
+                .collect(),
+        }
+    }
+
+    pub fn name(&self, person: PersonId) -> String {
+        self.names
+            .get(&person)
+            .cloned()
+            .unwrap_or_else(|| format!("person {person}"))
+    }
+
+    pub fn member(&self, person: PersonId) -> Option<&'a Member> {
+        self.members.get(&person).copied()
+    }
+
+    pub fn person(&self, person: PersonId) -> Option<&'a Person> {
+        self.case.people.iter().find(|one| one.id == person)
+    }
+
+    pub fn holds_role(&self, person: PersonId, role: Role) -> bool {
+        self.member(person)
+            .is_some_and(|member| member.roles.contains(&role))
+    }
+
+    /// Everyone who holds a role, by name.
+    pub fn holders(&self, role: Role) -> Vec<String> {
+        let mut names: Vec<String> = self
+            .members
+            .values()
+            .filter(|member| member.roles.contains(&role))
+            .map(|member| member.name.clone())
+            .collect();
+        names.sort();
+        names
+    }
+
+    pub fn role(&self, role: Role) -> Option<&'a RolePolicy> {
+        self.case
+            .policy
+            .roles
+            .iter()
+            .find(|policy| policy.role == role)
+    }
+
+    pub fn title(&self, role: Role) -> String {
+        self.role(role)
+            .map_or_else(|| role.name().to_owned(), |policy| policy.title.clone())
+    }
+
+    /// Sign-offs under a role and, for performers, in a slot by its performer, newest first.
+    pub fn newest_first(
+        &self,
+        role: Role,
+        place: Option<(SlotId, PersonId)>,
+    ) -> impl Iterator<Item = &Heard<'a>> {
+        self.heard.iter().rev().filter(move |heard| {
+            let statement = &heard.statement;
+            statement.role == role
+                && statement.slot == place.map(|(slot, _)| slot)
+                && place.is_none_or(|(_, person)| statement.signer == person)
+        })
+    }
+
+    /// The device a sign-off was made on, if its signature verifies with that device's key and the
+    /// device belongs to the signer.
+    pub fn device_of(&self, heard: &Heard<'_>) -> Option<&'a Device> {
+        let statement = &heard.statement;
+        let device = self
+            .case
+            .devices
+            .iter()
+            .find(|device| device.id == statement.device)?;
+        let verified = jws::verify(&heard.signoff.jws, &device.key).ok()?;
+        (verified == *statement && device.person == statement.signer).then_some(device)
+    }
+}
+
+/// The sign-offs that speak of this gag at a revision it has reached. A repeated id is a replay: only
+/// the first in trail order is heard.
+fn heard(case: &Case) -> Vec<Heard<'_>> {
+    let mut signoffs: Vec<&SignOff> = case.signoffs.iter().collect();
+    signoffs.sort_by_key(|signoff| signoff.leaf);
+    let mut seen: BTreeSet<SignOffId> = BTreeSet::new();
+    signoffs
+        .into_iter()
+        .filter_map(|signoff| {
+            let statement = jws::read_unverified(&signoff.jws).ok()?;
+            Some(Heard { signoff, statement })
+        })
+        .filter(|heard| {
+            let statement = &heard.statement;
+            statement.gag == case.plan.gag
+                && statement.production == case.production
+                && statement.revision <= case.plan.revision
+                && seen.insert(statement.id)
+        })
+        .collect()
+}

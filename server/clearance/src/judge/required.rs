@@ -1,0 +1,141 @@
+//! Which hazards a gag has and which roles must sign it. The policy says so; this module only reads it
+//! against the plan.
+
+use std::collections::BTreeSet;
+
+use gagwright_casting::{Slot, SlotId};
+use gagwright_mechanics::{Assessment, Status};
+
+use super::bench::Bench;
+use crate::{
+    plan::Hazard,
+    policy::{Role, RolePolicy},
+    words,
+};
+
+/// A mark that a gag needs.
+pub(crate) struct Needed<'a> {
+    pub policy: &'a RolePolicy,
+    /// The performer's slot and its name.
+    pub slot: Option<&'a Slot>,
+    pub because: String,
+}
+
+impl Needed<'_> {
+    pub fn slot_id(&self) -> Option<SlotId> {
+        self.slot.map(|slot| slot.id)
+    }
+}
+
+/// Hazards that the technique always brings, those the plan names, and those that follow from its
+/// contents: charges listed, and anyone under eighteen cast.
+pub(crate) fn hazards(bench: &Bench<'_>) -> BTreeSet<Hazard> {
+    let plan = &bench.case.plan;
+    let mut hazards = plan.facets.action.hazards.clone();
+    if let Some(technique) = bench.case.policy.techniques.get(&plan.technique) {
+        hazards.extend(&technique.hazards);
+    }
+    if !plan.facets.effects.charges.is_empty() {
+        hazards.insert(Hazard::Charge);
+    }
+    let day = plan.facets.setting.day.unwrap_or(bench.today);
+    let minor = plan.facets.cast.slots.iter().any(|slot| {
+        let born = slot
+            .person
+            .and_then(|id| bench.person(id))
+            .and_then(|person| person.born);
+        // Saturating only matters for birthdays at the end of the calendar's range.
+        born.is_some_and(|born| born.saturating_add(jiff::Span::new().years(18)) > day)
+    });
+    if minor {
+        hazards.insert(Hazard::Minor);
+    }
+    hazards
+}
+
+/// Every role that must sign, in the policy's order, each performer by themselves.
+pub(crate) fn needed<'a>(
+    bench: &Bench<'a>,
+    hazards: &BTreeSet<Hazard>,
+    assessment: Option<&Assessment>,
+) -> Vec<Needed<'a>> {
+    let mut needed = Vec::new();
+    for policy in &bench.case.policy.roles {
+        match policy.role {
+            Role::Observer => {}
+            Role::Performer => {
+                let cast = bench.case.plan.facets.cast.slots.iter();
+                needed.extend(
+                    cast.filter(|slot| slot.person.is_some())
+                        .map(|slot| Needed {
+                            policy,
+                            slot: Some(slot),
+                            because: format!("cast as {}", slot.name),
+                        }),
+                );
+            }
+            role => {
+                let because =
+                    because(bench, policy, hazards, assessment).or_else(|| declined(bench, role));
+                if let Some(because) = because {
+                    needed.push(Needed {
+                        policy,
+                        slot: None,
+                        because,
+                    });
+                }
+            }
+        }
+    }
+    needed
+}
+
+fn because(
+    bench: &Bench<'_>,
+    policy: &RolePolicy,
+    hazards: &BTreeSet<Hazard>,
+    assessment: Option<&Assessment>,
+) -> Option<String> {
+    let required = &policy.required;
+    if required.always {
+        return Some("every gag".to_owned());
+    }
+    let present: Vec<&str> = required
+        .hazards
+        .intersection(hazards)
+        .map(|hazard| hazard.words())
+        .collect();
+    if !present.is_empty() {
+        return Some(words::list(&present));
+    }
+    let technique = bench.case.policy.techniques.get(&bench.case.plan.technique);
+    if technique.is_some_and(|technique| technique.roles.contains(&policy.role)) {
+        return Some("the technique".to_owned());
+    }
+    if required.doubtful_check {
+        let worst = assessment?
+            .checks
+            .iter()
+            .filter(|check| check.status != Status::Within);
+        // The first of the worst, so that the sentence does not depend on a sort.
+        let worst = worst.reduce(|one, other| {
+            if other.status > one.status {
+                other
+            } else {
+                one
+            }
+        })?;
+        let status = match worst.status {
+            Status::Exceeded => "exceeded",
+            Status::Unknown => "unknown",
+            _ => "marginal",
+        };
+        return Some(format!("a check is {status}: {}", worst.title));
+    }
+    None
+}
+
+/// A role that was not asked and said no all the same: a no is never left out.
+fn declined(bench: &Bench<'_>, role: Role) -> Option<String> {
+    super::standing::decline(bench, role, None).map(|_| "it declined".to_owned())
+}

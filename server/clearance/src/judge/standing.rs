@@ -1,0 +1,255 @@
+//! How one role's sign-off stands, and why it does not. The rules of lapsing live here.
+
+use std::collections::BTreeSet;
+
+use gagwright_casting::{PersonId, SlotId};
+use gagwright_mechanics::Facet;
+use jiff::{SignedDuration, Timestamp};
+
+use super::{
+    bench::{Bench, Heard},
+    required::Needed,
+};
+use crate::{
+    case::{RoleStanding, RoleState},
+    certificates,
+    policy::{Role, RolePolicy},
+    signoff::{Decision, Device},
+    words,
+};
+
+/// A sign-off whose signature holds, and the device it was made on.
+type Decider<'b, 'a> = (&'b Heard<'a>, &'a Device);
+
+/// How a needed mark stands.
+pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
+    let role = needed.policy.role;
+    let place = needed.slot.and_then(|slot| Some((slot.id, slot.person?)));
+    let decider = decline(bench, role, place).or_else(|| latest(bench, role, place));
+    let mut standing = RoleStanding {
+        role,
+        title: needed.policy.title.clone(),
+        slot: needed.slot_id(),
+        because: needed.because.clone(),
+        state: RoleState::Missing,
+        signoff: None,
+        signer: None,
+        received_at: None,
+        revision: None,
+        reasons: Vec::new(),
+        changed: Vec::new(),
+        open_conditions: Vec::new(),
+    };
+    let Some((heard, device)) = decider else {
+        standing.reasons.push(missing(bench, role, place));
+        return standing;
+    };
+    let statement = &heard.statement;
+    standing.signoff = Some(statement.id);
+    standing.signer = Some(statement.signer);
+    standing.received_at = Some(heard.signoff.received_at);
+    standing.revision = Some(statement.revision);
+    if statement.decision == Decision::Decline {
+        standing.state = RoleState::Declined;
+        standing.reasons.push(format!(
+            "{} declined revision {}: {}",
+            bench.name(statement.signer),
+            statement.revision,
+            statement.reason.as_deref().unwrap_or("no reason was given"),
+        ));
+        return standing;
+    }
+    standing.changed = changed(bench, needed.policy, heard);
+    standing.reasons = lapses(bench, needed.policy, (heard, device), &standing.changed);
+    standing.open_conditions = open_conditions(bench, heard);
+    standing.state = match (
+        standing.reasons.is_empty(),
+        standing.open_conditions.is_empty(),
+    ) {
+        (false, _) => RoleState::Lapsed,
+        (true, false) => RoleState::Conditional,
+        (true, true) => RoleState::Standing,
+    };
+    standing
+}
+
+/// The latest sign-off whose signature holds.
+fn latest<'b, 'a>(
+    bench: &'b Bench<'a>,
+    role: Role,
+    place: Option<(SlotId, PersonId)>,
+) -> Option<Decider<'b, 'a>> {
+    bench
+        .newest_first(role, place)
+        .find_map(|heard| bench.device_of(heard).map(|device| (heard, device)))
+}
+
+/// The decline that stands under a role: the latest word said under it or, for a role with the final
+/// say, the latest word of anyone who still holds it, which nobody else can lift for them.
+pub(crate) fn decline<'b, 'a>(
+    bench: &'b Bench<'a>,
+    role: Role,
+    place: Option<(SlotId, PersonId)>,
+) -> Option<Decider<'b, 'a>> {
+    let is_decline = |(heard, _): &Decider<'_, '_>| heard.statement.decision == Decision::Decline;
+    if !bench.case.policy.final_say.contains(&role) {
+        return latest(bench, role, place).filter(is_decline);
+    }
+    let mut spoken: BTreeSet<PersonId> = BTreeSet::new();
+    let mut newest = true;
+    for heard in bench.newest_first(role, place) {
+        let Some(device) = bench.device_of(heard) else {
+            continue;
+        };
+        let signer = heard.statement.signer;
+        let last_word = spoken.insert(signer);
+        let decider = (heard, device);
+        if is_decline(&decider) && (newest || (last_word && bench.holds_role(signer, role))) {
+            return Some(decider);
+        }
+        newest = false;
+    }
+    None
+}
+
+fn missing(bench: &Bench<'_>, role: Role, place: Option<(SlotId, PersonId)>) -> String {
+    let unheard = bench.newest_first(role, place).next().is_some();
+    let nobody = match place {
+        Some((_, person)) => format!("{} has not consented.", bench.name(person)),
+        None => format!("Nobody has signed as {}.", bench.title(role)),
+    };
+    if unheard {
+        format!(
+            "{nobody} A sign-off was received whose signature does not verify; it counts for nothing."
+        )
+    } else {
+        nobody
+    }
+}
+
+/// Facets the role answers for whose content is not what was signed, in table order.
+fn changed(bench: &Bench<'_>, policy: &RolePolicy, heard: &Heard<'_>) -> Vec<Facet> {
+    let signed = &heard.statement.facets;
+    Facet::ALL
+        .into_iter()
+        .filter(|facet| policy.covers.contains(facet) || signed.contains_key(facet))
+        .filter(|facet| match (signed.get(facet), bench.hashes.get(facet)) {
+            (Some(signed), Some(current)) => signed != current,
+            _ => true,
+        })
+        .collect()
+}
+
+/// Every reason a sign-off that once stood no longer does.
+fn lapses(
+    bench: &Bench<'_>,
+    policy: &RolePolicy,
+    (heard, device): Decider<'_, '_>,
+    changed: &[Facet],
+) -> Vec<String> {
+    let statement = &heard.statement;
+    let received = heard.signoff.received_at;
+    let name = bench.name(statement.signer);
+    let mut reasons = Vec::new();
+    if !changed.is_empty() {
+        let have = if changed.len() == 1 { "has" } else { "have" };
+        reasons.push(format!(
+            "{} {have} changed since {name} signed revision {}.",
+            words::capital(&words::facets(changed)),
+            statement.revision,
+        ));
+    }
+    if statement.attestation != policy.attestation.id {
+        reasons.push(format!(
+            "{name} signed the words \"{}\"; the policy now asks for \"{}\".",
+            statement.attestation, policy.attestation.id
+        ));
+    }
+    if let Some(until) = good_until(policy, heard)
+        && until <= bench.now
+    {
+        reasons.push(format!(
+            "{name}'s sign-off was good until {}.",
+            words::minute(until)
+        ));
+    }
+    if let Some(revoked) = device.revoked_at
+        && revoked <= received
+    {
+        reasons.push(format!(
+            "The device \"{}\" was revoked on {}, before this sign-off arrived.",
+            device.name,
+            words::minute(revoked)
+        ));
+    }
+    // A performer's place is their casting, which `newest_first` has already matched.
+    if policy.role != Role::Performer && !bench.holds_role(statement.signer, policy.role) {
+        reasons.push(format!("{name} no longer holds the role {}.", policy.title));
+    }
+    reasons.extend(certificate_reasons(bench, policy, statement.signer));
+    reasons
+}
+
+/// The earlier of what was signed and what the policy allows. Hours run from the earlier of the
+/// device's clock and the server's, so that neither a clock set ahead nor a late delivery gains time.
+fn good_until(policy: &RolePolicy, heard: &Heard<'_>) -> Option<Timestamp> {
+    let signed = heard.statement.signed_at.min(heard.signoff.received_at);
+    let allowed = policy.good_for_hours.map(|hours| {
+        // Past the calendar's end a sign-off is good for ever, which is what so many hours mean.
+        signed
+            .checked_add(SignedDuration::from_hours(hours.into()))
+            .unwrap_or(Timestamp::MAX)
+    });
+    [heard.statement.good_until, allowed]
+        .into_iter()
+        .flatten()
+        .min()
+}
+
+fn certificate_reasons(bench: &Bench<'_>, policy: &RolePolicy, signer: PersonId) -> Vec<String> {
+    let Some(member) = bench.member(signer) else {
+        return Vec::new();
+    };
+    let plan = &bench.case.plan;
+    certificates::missing(
+        member,
+        &policy.certificates,
+        plan.gag,
+        plan.revision,
+        bench.today,
+        plan.facets.setting.day,
+    )
+    .into_iter()
+    .map(|reason| {
+        format!(
+            "{} needs a certificate to sign as {}: {reason}.",
+            member.name, policy.title
+        )
+    })
+    .collect()
+}
+
+/// Conditions that nobody entitled has said are met: only someone who holds the role that set them may.
+fn open_conditions(bench: &Bench<'_>, heard: &Heard<'_>) -> Vec<String> {
+    let statement = &heard.statement;
+    if statement.decision != Decision::ApproveWithConditions {
+        return Vec::new();
+    }
+    let entitled = |person: PersonId| match statement.role {
+        Role::Performer => person == statement.signer,
+        role => bench.holds_role(person, role),
+    };
+    let met = |condition: &str| {
+        heard
+            .signoff
+            .met
+            .iter()
+            .any(|met| met.condition == condition && entitled(met.by))
+    };
+    statement
+        .conditions
+        .iter()
+        .filter(|condition| !met(condition))
+        .cloned()
+        .collect()
+}
