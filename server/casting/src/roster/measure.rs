@@ -197,9 +197,9 @@ fn pieces(amount: &str) -> Result<Vec<(f64, String)>, Wrong> {
         let end = rest.find(|c| !is_number(c)).unwrap_or(rest.len());
         let (digits, after) = rest.split_at(end);
         let after = after.trim_start();
-        let end = after
-            .find(|c: char| is_number(c) || c.is_whitespace())
-            .unwrap_or(after.len());
+        // A dot after a unit belongs to it: 68 in.
+        let ends_unit = |c: char| c != '.' && is_number(c) || c.is_whitespace();
+        let end = after.find(ends_unit).unwrap_or(after.len());
         let (unit, after) = after.split_at(end);
         pieces.push((
             number(digits, amount)?,

@@ -1,0 +1,15 @@
+//! What casting promises, checked from outside the crate.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod builders;
+mod catalogue;
+mod demo_roster;
+mod judge_bodies;
+mod judge_certificates;
+mod judge_skills;
+mod judge_time;
+mod lapsing;
+mod ranking;
+mod roster_errors;
+mod roster_updates;
