@@ -34,5 +34,9 @@ impl From<&'static dyn Technique> for TechniqueDescription {
 
 /// Every technique described, in the order people are offered them.
 pub fn descriptions() -> Vec<TechniqueDescription> {
-    crate::registry::techniques().iter().copied().map(TechniqueDescription::from).collect()
+    crate::registry::techniques()
+        .iter()
+        .copied()
+        .map(TechniqueDescription::from)
+        .collect()
 }

@@ -10,8 +10,14 @@
 //! Nothing here computes an explosive or propellant charge, and nothing here ever may.
 
 pub mod assessment;
+mod describe;
+pub mod description;
+pub mod evaluation;
+pub mod judging;
 pub mod models;
 pub mod plan_part;
+mod plotting;
+pub mod reading;
 pub mod registry;
 pub mod technique;
 pub mod techniques;
@@ -21,6 +27,7 @@ pub use assessment::{
     Assessment, Bound, Caution, Check, Figure, Limit, Series, Shape, Source, Standing, Status,
     Trace, Zone,
 };
+pub use description::{TechniqueDescription, descriptions};
 pub use plan_part::Facet;
 pub use registry::{find, techniques};
 pub use technique::{

@@ -1,13 +1,22 @@
 //! The one list of techniques.
 
-use crate::technique::Technique;
+use crate::{
+    technique::Technique,
+    techniques::{
+        full_burn::FullBurn, high_fall::HighFall, ratchet_pull::RatchetPull,
+        wire_flight::WireFlight,
+    },
+};
 
 /// Every technique, in the order people are offered them.
 pub fn techniques() -> &'static [&'static dyn Technique] {
-    &[]
+    &[&HighFall, &RatchetPull, &WireFlight, &FullBurn]
 }
 
 /// The technique of that machine name.
 pub fn find(name: &str) -> Option<&'static dyn Technique> {
-    techniques().iter().copied().find(|technique| technique.name() == name)
+    techniques()
+        .iter()
+        .copied()
+        .find(|technique| technique.name() == name)
 }

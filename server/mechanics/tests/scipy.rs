@@ -17,7 +17,10 @@ fn cases(table: &str) -> Vec<(Value, Value)> {
     let all: Value = serde_json::from_str(include_str!("fixtures/scipy.json")).unwrap();
     let cases = all[table].as_array().unwrap();
     assert!(!cases.is_empty());
-    cases.iter().map(|case| (case["given"].clone(), case["found"].clone())).collect()
+    cases
+        .iter()
+        .map(|case| (case["given"].clone(), case["found"].clone()))
+        .collect()
 }
 
 fn number(value: &Value, name: &str) -> f64 {
@@ -104,7 +107,10 @@ fn skin_under_steady_flux_agrees_with_a_fine_grid() {
         let layers: Vec<Layer> = case.0["cloth"]
             .as_array()
             .map(|cloth| {
-                let cloth: Vec<f64> = cloth.iter().map(|number| number.as_f64().unwrap()).collect();
+                let cloth: Vec<f64> = cloth
+                    .iter()
+                    .map(|number| number.as_f64().unwrap())
+                    .collect();
                 Layer {
                     thickness: cloth[0],
                     conductivity: cloth[1],
@@ -117,7 +123,11 @@ fn skin_under_steady_flux_agrees_with_a_fine_grid() {
             })
             .into_iter()
             .collect();
-        let steady = Outside { flux: number(&case.0, "flux"), exchange: 0.0, surroundings: 293.15 };
+        let steady = Outside {
+            flux: number(&case.0, "flux"),
+            exchange: 0.0,
+            surroundings: 293.15,
+        };
         let outcome = run(
             &layers,
             &Course {

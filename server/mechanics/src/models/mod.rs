@@ -1,1 +1,31 @@
 //! Shared physics: each model in its own file, with its equation's source.
+//!
+//! A model takes SI numbers and gives SI numbers. It knows no parameter, check or person. Elementary
+//! functions come from `libm`, so that native and WebAssembly builds give the same bytes.
+
+pub mod atmosphere;
+pub mod bridle;
+pub mod conduction;
+pub mod fall;
+pub mod gas;
+pub mod head;
+pub mod line_arrest;
+pub mod ode;
+pub mod pendulum;
+pub mod skin;
+pub mod spread;
+pub mod stoll;
+pub mod stopping;
+pub mod tolerance;
+pub mod trajectory;
+pub mod wet_layers;
+pub mod wire;
+
+/// Standard gravity, m/s2 (CGPM 1901).
+pub const GRAVITY: f64 = 9.806_65;
+
+/// Absolute zero on the Celsius scale, K.
+pub const CELSIUS_ZERO: f64 = 273.15;
+
+/// Standard atmosphere, Pa (CGPM 1954).
+pub const STANDARD_ATMOSPHERE: f64 = 101_325.0;

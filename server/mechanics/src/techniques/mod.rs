@@ -1,1 +1,6 @@
-//! One file a technique.
+//! One file, or one folder, a technique.
+
+pub mod full_burn;
+pub mod high_fall;
+pub mod ratchet_pull;
+pub mod wire_flight;

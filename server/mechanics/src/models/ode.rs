@@ -1,0 +1,230 @@
+//! Ordinary differential equations: Dormand and Prince's fifth-order Runge-Kutta pair with step
+//! control (J. R. Dormand and P. J. Prince, J. Comp. Appl. Math. 6, 1980; control as in Hairer,
+//! Norsett and Wanner, Solving Ordinary Differential Equations I, section II.4).
+//!
+//! Small on purpose: fixed-size states, no allocation, an observer that may stop at an event. Events
+//! are found by taking shortened steps, not by interpolation, so they are as exact as the steps.
+
+/// How closely to follow the solution.
+#[derive(Clone, Copy, Debug)]
+pub struct Accuracy {
+    /// Allowed error relative to the size of each component, a step.
+    pub relative: f64,
+    /// Allowed error in each component's own unit, a step.
+    pub absolute: f64,
+    /// Longest step, in the unit of the independent variable.
+    pub longest_step: f64,
+    /// Steps after which to give up, so that nothing can run for ever.
+    pub most_steps: usize,
+}
+
+/// Fine enough for anything people measure.
+pub const FINE: Accuracy = Accuracy {
+    relative: 1e-10,
+    absolute: 1e-12,
+    longest_step: 0.1,
+    most_steps: 200_000,
+};
+
+/// The solution at one point.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Point<const N: usize> {
+    /// The independent variable, usually time.
+    pub t: f64,
+    /// The state.
+    pub y: [f64; N],
+}
+
+/// How an integration came to its end.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum End<const N: usize> {
+    /// The end of the interval.
+    Finished(Point<N>),
+    /// The event function came down through zero here.
+    Event(Point<N>),
+    /// Step control failed: the state stopped being finite or the steps ran out.
+    Failed,
+}
+
+impl<const N: usize> End<N> {
+    /// The last point, unless the integration failed.
+    pub fn point(self) -> Option<Point<N>> {
+        match self {
+            End::Finished(point) | End::Event(point) => Some(point),
+            End::Failed => None,
+        }
+    }
+}
+
+/// Integrates `rate` from `start` to `t_end`, calling `observe` at the start and after each accepted
+/// step, and stopping where `event` falls from above zero to zero or below.
+pub fn integrate<const N: usize>(
+    rate: impl Fn(f64, &[f64; N]) -> [f64; N],
+    start: Point<N>,
+    t_end: f64,
+    accuracy: Accuracy,
+    event: impl Fn(&Point<N>) -> f64,
+    mut observe: impl FnMut(&Point<N>),
+) -> End<N> {
+    let mut now = start;
+    let mut slope = rate(now.t, &now.y);
+    let mut step = (accuracy.longest_step * 0.01).min(t_end - start.t);
+    let mut value = event(&now);
+    observe(&now);
+    for _ in 0..accuracy.most_steps {
+        let left = t_end - now.t;
+        if left <= 0.0 {
+            return End::Finished(now);
+        }
+        let last = step >= left;
+        let taken = if last { left } else { step };
+        let trial = dormand_prince(&rate, &now, &slope, taken);
+        let error = trial.error(&now.y, accuracy);
+        if !error.is_finite() {
+            // A step too long for a stiff start: shorten hard, and give up once it is meaningless.
+            step = taken * 0.1;
+            if step < 1e-14 * (1.0 + now.t.abs()) {
+                return End::Failed;
+            }
+            continue;
+        }
+        // The usual controller: aim a little under the allowed error, change by at most tenfold.
+        let factor = (0.9 * libm::pow(error.max(1e-10), -0.2)).clamp(0.2, 5.0);
+        if error > 1.0 {
+            step = taken * factor.min(1.0);
+            if step < 1e-14 * (1.0 + now.t.abs()) {
+                return End::Failed;
+            }
+            continue;
+        }
+        let next = Point {
+            t: if last { t_end } else { now.t + taken },
+            y: trial.y,
+        };
+        let next_value = event(&next);
+        if value > 0.0 && next_value <= 0.0 {
+            let found = locate(&rate, &now, &slope, taken, &event);
+            observe(&found);
+            return End::Event(found);
+        }
+        now = next;
+        slope = trial.last_slope;
+        value = next_value;
+        observe(&now);
+        step = (taken * factor).min(accuracy.longest_step);
+    }
+    End::Failed
+}
+
+/// The point within a step where the event falls to zero, by bisection on the step's length.
+fn locate<const N: usize>(
+    rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
+    from: &Point<N>,
+    slope: &[f64; N],
+    step: f64,
+    event: &impl Fn(&Point<N>) -> f64,
+) -> Point<N> {
+    let (mut low, mut high) = (0.0, step);
+    let at = |length: f64| Point {
+        t: from.t + length,
+        y: dormand_prince(rate, from, slope, length).y,
+    };
+    for _ in 0..52 {
+        let middle = 0.5 * (low + high);
+        if event(&at(middle)) > 0.0 {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    at(high)
+}
+
+/// One step's outcome.
+struct Trial<const N: usize> {
+    y: [f64; N],
+    difference: [f64; N],
+    last_slope: [f64; N],
+}
+
+impl<const N: usize> Trial<N> {
+    /// Error over allowance: at most 1 is accepted.
+    fn error(&self, before: &[f64; N], accuracy: Accuracy) -> f64 {
+        let mut worst = 0.0_f64;
+        for i in 0..N {
+            let size = before[i].abs().max(self.y[i].abs());
+            let share = self.difference[i].abs() / (accuracy.absolute + accuracy.relative * size);
+            if !share.is_finite() {
+                return f64::NAN;
+            }
+            worst = worst.max(share);
+        }
+        worst
+    }
+}
+
+/// The tableau's single step. The last stage is the next step's first.
+fn dormand_prince<const N: usize>(
+    rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
+    from: &Point<N>,
+    k1: &[f64; N],
+    h: f64,
+) -> Trial<N> {
+    let (t, y) = (from.t, &from.y);
+    let mix = |terms: &[(f64, &[f64; N])]| -> [f64; N] {
+        core::array::from_fn(|i| {
+            let mut sum = 0.0;
+            for (weight, slope) in terms {
+                sum += weight * slope[i];
+            }
+            y[i] + h * sum
+        })
+    };
+    let k2 = rate(t + h / 5.0, &mix(&[(1.0 / 5.0, k1)]));
+    let k3 = rate(
+        t + h * 3.0 / 10.0,
+        &mix(&[(3.0 / 40.0, k1), (9.0 / 40.0, &k2)]),
+    );
+    let k4 = rate(
+        t + h * 4.0 / 5.0,
+        &mix(&[(44.0 / 45.0, k1), (-56.0 / 15.0, &k2), (32.0 / 9.0, &k3)]),
+    );
+    let k5 = rate(
+        t + h * 8.0 / 9.0,
+        &mix(&[
+            (19372.0 / 6561.0, k1),
+            (-25360.0 / 2187.0, &k2),
+            (64448.0 / 6561.0, &k3),
+            (-212.0 / 729.0, &k4),
+        ]),
+    );
+    let k6 = rate(
+        t + h,
+        &mix(&[
+            (9017.0 / 3168.0, k1),
+            (-355.0 / 33.0, &k2),
+            (46732.0 / 5247.0, &k3),
+            (49.0 / 176.0, &k4),
+            (-5103.0 / 18656.0, &k5),
+        ]),
+    );
+    let end = mix(&[
+        (35.0 / 384.0, k1),
+        (500.0 / 1113.0, &k3),
+        (125.0 / 192.0, &k4),
+        (-2187.0 / 6784.0, &k5),
+        (11.0 / 84.0, &k6),
+    ]);
+    let k7 = rate(t + h, &end);
+    let difference = core::array::from_fn(|i| {
+        h * (71.0 / 57600.0 * k1[i] - 71.0 / 16695.0 * k3[i] + 71.0 / 1920.0 * k4[i]
+            - 17253.0 / 339_200.0 * k5[i]
+            + 22.0 / 525.0 * k6[i]
+            - 1.0 / 40.0 * k7[i])
+    });
+    Trial {
+        y: end,
+        difference,
+        last_slope: k7,
+    }
+}

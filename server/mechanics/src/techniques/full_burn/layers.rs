@@ -1,0 +1,229 @@
+//! The stack over the skin and the two courses it is put through: burning on until injury, and being
+//! called out. Knows materials; no limit.
+
+use core::cell::RefCell;
+
+use crate::{
+    models::{
+        conduction::Outside,
+        skin,
+        wet_layers::{self, Course, Layer, Moment, Outcome},
+    },
+    reading::Values,
+};
+
+/// How long to look for an injury, s. Longer than twice any full burn the trade does.
+pub(super) const HORIZON: f64 = 60.0;
+/// How long stored heat is followed after the last flame, s.
+const SOAK: f64 = 40.0;
+/// Temperature of a cold surface to which a flux is stated, K.
+const COLD_FACE: f64 = skin::SURFACE_TEMPERATURE;
+/// Heat exchange with still air and surroundings once the flames are out, W/(m2 K) (handbook value for
+/// a warm upright surface, radiation included; from memory).
+const AIR_EXCHANGE: f64 = 15.0;
+/// Temperature of the air afterwards, K.
+const AIR_TEMPERATURE: f64 = 293.15;
+/// Conductivity of water gel, W/(m K) (that of water near 20 C, 0.6, less a little for the gelling agent).
+const GEL_CONDUCTIVITY: f64 = 0.55;
+/// Conductivity given to dried gel: so high that it counts for nothing, since a dried gel cracks.
+const NO_CREDIT: f64 = 10.0;
+/// Specific heat of what is left of a dried gel, J/(kg K).
+const GEL_SOLIDS_HEAT: f64 = 1500.0;
+/// Density of gel, kg/m3.
+const GEL_DENSITY: f64 = 1000.0;
+/// Conductivity of a cloth pressed between gel and skin, W/(m K): that of soaked cloth, whether or not
+/// it is put on dry, because it soaks up gel. So water in it can only help.
+const PRESSED_CLOTH: f64 = 0.25;
+
+/// Conductivity, W/(m K), and specific heat, J/(kg K), of dry cloth in flame (handbook values from
+/// memory; they differ little between fibres). At room temperature cloth has 0.047 to 0.060 W/(m K),
+/// most of it the air's; air at 1000 K conducts 2.6 times as well, so that is what is counted.
+fn cloth(name: &str) -> (f64, f64) {
+    match name {
+        "wool" => (0.130, 1360.0),
+        "cotton" => (0.156, 1300.0),
+        _ => (0.122, 1200.0),
+    }
+}
+
+/// What the layers and the flame are, as numbers that can be compared.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Stack {
+    layers: [Layer; 3],
+    flux: f64,
+    flame_temperature: f64,
+}
+
+impl Stack {
+    pub(super) fn of(values: &Values) -> Option<Stack> {
+        let number = |name| values.number(name);
+        let temperature = number("layer_temperature")?;
+        let (conductivity, heat) = cloth(values.choice("outer_cloth")?);
+        let outer = Layer {
+            thickness: number("outer_thickness")?,
+            conductivity,
+            dry_conductivity: conductivity,
+            dry_capacity: number("outer_mass")? * heat,
+            water: 0.0,
+            temperature,
+            cells: 4,
+        };
+        let mass = number("gel_mass")?;
+        let share = number("gel_water_share")?;
+        let gel = Layer {
+            thickness: mass / GEL_DENSITY,
+            conductivity: GEL_CONDUCTIVITY,
+            dry_conductivity: NO_CREDIT,
+            dry_capacity: mass * (1.0 - share) * GEL_SOLIDS_HEAT,
+            water: mass * share,
+            temperature,
+            cells: 10,
+        };
+        let (_, heat) = cloth(values.choice("under_cloth")?);
+        let under = Layer {
+            thickness: number("under_thickness")?,
+            conductivity: PRESSED_CLOTH,
+            dry_conductivity: PRESSED_CLOTH,
+            dry_capacity: number("under_mass")? * heat,
+            water: number("under_water")?,
+            temperature,
+            cells: 4,
+        };
+        Some(Stack {
+            layers: [outer, gel, under],
+            flux: number("flame_flux")?,
+            flame_temperature: number("flame_temperature")?,
+        })
+    }
+
+    /// All water at the start, kg/m2.
+    pub(super) fn water(&self) -> f64 {
+        self.layers.iter().map(|layer| layer.water).sum()
+    }
+
+    /// The flame as exchange with a hot gas: a cold face takes up the stated flux, a hot one less.
+    fn flame(&self) -> Outside {
+        Outside {
+            flux: 0.0,
+            exchange: self.flux / (self.flame_temperature - COLD_FACE),
+            surroundings: self.flame_temperature,
+        }
+    }
+
+    fn course(&self, flame_time: f64, soak_time: f64, stop_at_injury: bool) -> Course {
+        Course {
+            burning: self.flame(),
+            flame_time,
+            after: Outside {
+                flux: 0.0,
+                exchange: AIR_EXCHANGE,
+                surroundings: AIR_TEMPERATURE,
+            },
+            soak_time,
+            stop_at_injury,
+            first_step: 0.005,
+            longest_step: 0.1,
+        }
+    }
+
+    /// Burns on until a second-degree burn or the horizon.
+    fn burn_on(&self) -> BurnOn {
+        let nearly_dry = 0.1 * self.water();
+        let mut dry_time = None;
+        let course = self.course(HORIZON, 0.0, true);
+        let outcome = wet_layers::run(&self.layers, &course, |moment| {
+            if dry_time.is_none() && moment.water <= nearly_dry {
+                dry_time = Some(moment.time);
+            }
+        });
+        BurnOn {
+            second_degree: outcome.second_degree.unwrap_or(HORIZON),
+            pain: outcome.pain.unwrap_or(HORIZON),
+            dry_time: dry_time.unwrap_or(HORIZON),
+        }
+    }
+
+    /// Burns for `flame_time`, then lets the stored heat soak in.
+    pub(super) fn call_out(&self, flame_time: f64, observe: impl FnMut(Moment)) -> Outcome {
+        wet_layers::run(&self.layers, &self.course(flame_time, SOAK, false), observe)
+    }
+
+    /// Time to a second-degree burn of bare skin that takes up the whole flux.
+    fn bare(&self) -> f64 {
+        let course = Course {
+            burning: Outside {
+                flux: self.flux,
+                exchange: 0.0,
+                surroundings: 0.0,
+            },
+            first_step: 0.001,
+            longest_step: 0.05,
+            ..self.course(HORIZON, 0.0, true)
+        };
+        wet_layers::run(&[], &course, |_| {})
+            .second_degree
+            .unwrap_or(HORIZON)
+    }
+}
+
+/// What burning on comes to; the horizon stands for "not within it".
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct BurnOn {
+    pub second_degree: f64,
+    pub pain: f64,
+    pub dry_time: f64,
+}
+
+/// Runs already made in this assessment: most tolerances touch only one of the courses, or none.
+#[derive(Default)]
+pub(super) struct Runs {
+    burn_on: RefCell<Vec<(Stack, BurnOn)>>,
+    call_out: RefCell<Vec<(Stack, f64, Outcome)>>,
+    bare: RefCell<Vec<(f64, f64)>>,
+}
+
+impl Runs {
+    pub(super) fn burn_on(&self, stack: &Stack) -> BurnOn {
+        if let Some((_, known)) = self
+            .burn_on
+            .borrow()
+            .iter()
+            .find(|(known, _)| known == stack)
+        {
+            return *known;
+        }
+        let found = stack.burn_on();
+        self.burn_on.borrow_mut().push((*stack, found));
+        found
+    }
+
+    pub(super) fn call_out(&self, stack: &Stack, flame_time: f64) -> Outcome {
+        let known = self.call_out.borrow();
+        if let Some((.., outcome)) = known
+            .iter()
+            .find(|(other, time, _)| other == stack && *time == flame_time)
+        {
+            return *outcome;
+        }
+        drop(known);
+        let outcome = stack.call_out(flame_time, |_| {});
+        self.call_out
+            .borrow_mut()
+            .push((*stack, flame_time, outcome));
+        outcome
+    }
+
+    pub(super) fn bare(&self, stack: &Stack) -> f64 {
+        if let Some((_, known)) = self
+            .bare
+            .borrow()
+            .iter()
+            .find(|(flux, _)| *flux == stack.flux)
+        {
+            return *known;
+        }
+        let found = stack.bare();
+        self.bare.borrow_mut().push((stack.flux, found));
+        found
+    }
+}

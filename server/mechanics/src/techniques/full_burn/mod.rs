@@ -1,0 +1,115 @@
+//! Full burn: a performer alight over gel-wet layers.
+//!
+//! Covers heat through outer cloth, wet layer and under-layer into the skin, the time to a burn, the
+//! heat that is stored when the flames are out, breath and safeties. It knows nothing of the fuel's make
+//! or amount, of smoke, or of how gel is laid on; it judges by the flux and the layers it is given.
+
+mod findings;
+mod layers;
+mod tables;
+
+use layers::{Runs, Stack};
+
+use crate::{
+    assessment::Assessment,
+    evaluation::{Computed, over_tolerances},
+    reading::{Values, read},
+    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+};
+
+/// The technique.
+pub struct FullBurn;
+
+impl Technique for FullBurn {
+    fn name(&self) -> &'static str {
+        "full-burn"
+    }
+
+    fn title(&self) -> &'static str {
+        "Full burn"
+    }
+
+    fn summary(&self) -> &'static str {
+        "A performer alight over gel-wet layers. Covers heat to the skin, time to a second-degree burn, \
+         stored heat, breath and safeties; leaves out smoke, steam within the layers, gaps in the gel and \
+         the fuel itself."
+    }
+
+    fn parameters(&self) -> &'static [Parameter] {
+        &tables::PARAMETERS
+    }
+
+    fn figures(&self) -> &'static [FigureDescription] {
+        &tables::FIGURES
+    }
+
+    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
+        let values = read(self.name(), self.parameters(), inputs)?;
+        let runs = Runs::default();
+        let evaluation = over_tolerances(values, self.figures(), |values| compute(values, &runs))?;
+        Ok(Assessment {
+            technique: self.name().to_owned(),
+            checks: findings::checks(&evaluation),
+            traces: findings::traces(&evaluation),
+            zones: findings::zones(&evaluation),
+            cautions: findings::cautions(&evaluation),
+            figures: evaluation.figures,
+        })
+    }
+}
+
+/// Damage grows without bound in a hot skin; past this a larger number says nothing more.
+const MOST_DAMAGE: f64 = 1000.0;
+
+/// Seconds in flames when called out at the latest.
+fn flame_time(values: &Values) -> Option<f64> {
+    Some(values.number("called_out_time")? + values.number("extinguish_time")?)
+}
+
+fn compute(values: &Values, runs: &Runs) -> Computed {
+    let mut out = Computed::new();
+    let flames = flame_time(values);
+    out.set_if("flame_time", flames);
+    out.set_if(
+        "breath_share",
+        flames
+            .zip(values.number("breath_hold"))
+            .map(|(flames, breath)| flames / breath),
+    );
+    out.set_if(
+        "safeties_per_person",
+        values
+            .number("safeties")
+            .zip(values.number("persons_alight"))
+            .map(|(s, p)| s / p),
+    );
+    let Some(stack) = Stack::of(values) else {
+        return out;
+    };
+    let burn_on = runs.burn_on(&stack);
+    out.set("time_to_second_degree", burn_on.second_degree);
+    out.set("longest_planned_time", 0.5 * burn_on.second_degree);
+    out.set_if(
+        "time_margin",
+        values
+            .number("planned_time")
+            .map(|planned| burn_on.second_degree / planned),
+    );
+    out.set("time_to_pain", burn_on.pain);
+    out.set("dry_time", burn_on.dry_time);
+    out.set("bare_skin_time", runs.bare(&stack));
+    if let Some(flames) = flames {
+        let outcome = runs.call_out(&stack, flames);
+        let damage = outcome.damage.min(MOST_DAMAGE);
+        out.set("skin_damage", damage);
+        out.set("deep_damage", outcome.deep_damage.min(MOST_DAMAGE));
+        out.set("peak_skin_temperature", outcome.peak_temperature);
+        out.set(
+            "stored_heat_damage",
+            damage - outcome.damage_at_out.min(damage),
+        );
+        out.set("water_left", outcome.water_left);
+        out.set("peak_skin_flux", outcome.peak_flux);
+    }
+    out
+}

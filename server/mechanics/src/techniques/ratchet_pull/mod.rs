@@ -1,0 +1,187 @@
+//! Ratchet pull: compressed air drives a piston that pulls a body off its feet by a line.
+//!
+//! Covers the gas, the piston, the line's stretch, what the body feels, the flight after the line goes
+//! slack and the landing. It knows nothing of whiplash of the head and neck apart from the body's own
+//! motion, of the valve's interlock, or of how a body turns in the air.
+
+mod findings;
+mod pull;
+mod tables;
+
+use core::cell::RefCell;
+
+use pull::{Pull, Setup};
+
+use crate::{
+    assessment::{Assessment, Figure},
+    evaluation::{Computed, Evaluation, over_tolerances},
+    models::{
+        GRAVITY, STANDARD_ATMOSPHERE,
+        tolerance::{self, Axis},
+    },
+    reading::{Values, read},
+    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+    units::Quantity,
+};
+
+/// The technique.
+pub struct RatchetPull;
+
+impl Technique for RatchetPull {
+    fn name(&self) -> &'static str {
+        "ratchet-pull"
+    }
+
+    fn title(&self) -> &'static str {
+        "Ratchet pull"
+    }
+
+    fn summary(&self) -> &'static str {
+        "A gas-driven pull by a line on the harness. Covers gas, piston, line, what the body feels, the \
+         flight and the landing; leaves out neck whiplash, the valve's interlock and how the body turns."
+    }
+
+    fn parameters(&self) -> &'static [Parameter] {
+        &tables::PARAMETERS
+    }
+
+    fn figures(&self) -> &'static [FigureDescription] {
+        &tables::FIGURES
+    }
+
+    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
+        let values = read(self.name(), self.parameters(), inputs)?;
+        // Many tolerances touch only what the pull is held against, so runs are kept and used again.
+        let runs = Runs::default();
+        let mut evaluation =
+            over_tolerances(values, self.figures(), |values| compute(values, &runs))?;
+        add_pressure_needed(self.figures(), &mut evaluation);
+        Ok(Assessment {
+            technique: self.name().to_owned(),
+            checks: findings::checks(&evaluation),
+            traces: findings::traces(&evaluation),
+            zones: findings::zones(&evaluation),
+            cautions: findings::cautions(&evaluation, &runs),
+            figures: evaluation.figures,
+        })
+    }
+}
+
+/// Pulls already run in this assessment.
+#[derive(Default)]
+struct Runs(RefCell<Vec<(Setup, Option<Pull>)>>);
+
+impl Runs {
+    fn get(&self, setup: &Setup) -> Option<Pull> {
+        if let Some((_, pull)) = self.0.borrow().iter().find(|(known, _)| known == setup) {
+            return pull.clone();
+        }
+        let pull = pull::run(setup, |_| {});
+        self.0.borrow_mut().push((*setup, pull.clone()));
+        pull
+    }
+}
+
+/// The axis of human tolerance that a pull loads.
+fn axis(values: &Values) -> Option<Axis> {
+    Some(match values.choice("pull_direction")? {
+        "backward" => Axis::Backward,
+        "forward" => Axis::Forward,
+        "sideways" => Axis::Sideways,
+        _ => Axis::Headward,
+    })
+}
+
+fn compute(values: &Values, runs: &Runs) -> Computed {
+    let mut out = Computed::new();
+    let Some(setup) = Setup::of(values) else {
+        return out;
+    };
+    let Some(pull) = runs.get(&setup) else {
+        return out;
+    };
+    let peak = pull.peak_tension;
+    out.set("peak_acceleration", peak / setup.mass);
+    out.set("line_peak", peak);
+    if peak > 0.0 {
+        out.set_if(
+            "line_factor",
+            values
+                .number("line_strength")
+                .map(|strength| strength / peak),
+        );
+    }
+    if let Some(turn) = values.number("redirect_angle") {
+        let load = 2.0 * peak * libm::sin(0.5 * turn);
+        out.set("anchor_load", load);
+        // A line that does not turn puts nothing on the block, and no factor can be given.
+        if load > 1.0 {
+            out.set_if(
+                "anchor_factor",
+                values.number("anchor_strength").map(|s| s / load),
+            );
+        }
+    }
+    out.set_if(
+        "dynamic_response",
+        axis(values).map(|axis| GRAVITY * tolerance::dynamic_response(axis, &pull.samples)),
+    );
+    out.set_if("rise_time", pull.rise_time());
+    if !pull.finished {
+        return out;
+    }
+    out.set("release_speed", pull.speed);
+    out.set("pull_time", pull.time);
+    out.set("pull_travel", pull.travel);
+    out.set("pressure_left", pull.pressure_left - STANDARD_ATMOSPHERE);
+    let moving = pull.time - pull.first_moved;
+    if moving > 0.0 {
+        out.set("mean_acceleration", pull.speed / moving);
+    }
+    if let Some(landing) = &pull.landing {
+        out.set_if("total_distance", pull.distance(&setup));
+        out.set("flight_time", landing.time);
+        out.set("landing_speed", landing.speed());
+    }
+    out
+}
+
+/// The pressure that gives the wanted distance. Its interval is the distance's own interval seen the
+/// other way: each end of the distance, over how far the distance moves with pressure. That is linear,
+/// and right while the tolerances are small.
+fn add_pressure_needed(descriptions: &'static [FigureDescription], evaluation: &mut Evaluation) {
+    let values = &evaluation.values;
+    let Some((setup, wanted)) = Setup::of(values).zip(values.number("wanted_distance")) else {
+        return;
+    };
+    let Some((pressure, slope)) = pull::pressure_for(&setup, wanted) else {
+        return;
+    };
+    if slope <= 0.0 {
+        return;
+    }
+    let value = pressure - STANDARD_ATMOSPHERE;
+    let spread = evaluation.figure("total_distance").map_or((0.0, 0.0), |f| {
+        ((f.high - f.value) / slope, (f.value - f.low) / slope)
+    });
+    let at = descriptions
+        .iter()
+        .take_while(|d| d.name != "pressure_needed")
+        .count();
+    let before = descriptions[..at]
+        .iter()
+        .filter(|d| evaluation.figure(d.name).is_some())
+        .count();
+    let title = descriptions.get(at).map_or("", |d| d.title);
+    evaluation.figures.insert(
+        before,
+        Figure {
+            name: "pressure_needed".to_owned(),
+            title: title.to_owned(),
+            quantity: Quantity::Pressure,
+            value,
+            low: (value - spread.0).max(0.0),
+            high: value + spread.1,
+        },
+    );
+}

@@ -1,0 +1,499 @@
+//! What a wire flight's figures mean: checks against limits, plots, ground to keep clear, cautions.
+
+use super::flight::{self, Shares};
+use crate::{
+    assessment::{Bound, Caution, Check, Shape, Source, Trace, Zone},
+    evaluation::Evaluation,
+    judging::{Held, RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
+    models::GRAVITY,
+    plotting::Recorder,
+    units::{Quantity, say},
+};
+
+const FLIGHT: &[&str] = &[
+    "performer_mass",
+    "lift_height",
+    "lift_speed",
+    "lift_acceleration",
+    "wire_length",
+    "overhead_spread",
+    "balance_depth",
+];
+const WIRE: &[&str] = &[
+    "performer_mass",
+    "lift_height",
+    "lift_speed",
+    "lift_acceleration",
+    "wire_length",
+    "overhead_spread",
+    "balance_depth",
+    "wire_size",
+    "wire_material",
+    "termination",
+    "sheave_ratio",
+];
+const EMERGENCY: &[&str] = &[
+    "performer_mass",
+    "wire_length",
+    "overhead_spread",
+    "wire_size",
+    "wire_material",
+    "termination",
+    "sheave_ratio",
+    "emergency_stop",
+];
+const ANCHOR: &[&str] = &[
+    "performer_mass",
+    "lift_height",
+    "lift_speed",
+    "lift_acceleration",
+    "wire_length",
+    "overhead_spread",
+    "balance_depth",
+    "emergency_stop",
+    "anchor_strength",
+];
+
+/// The trade's factors for flying people: policy, not the standards' text.
+fn flying_policy() -> Source {
+    Source {
+        document: "common practice for performer flying".to_owned(),
+        clause: Some("on the characteristic load of ANSI E1.43".to_owned()),
+        ..common_practice()
+    }
+}
+
+/// A check that differs from the others only in these.
+struct Line {
+    name: &'static str,
+    title: &'static str,
+    subject: Subject,
+    quantity: Quantity,
+    bound: Bound,
+    limit: f64,
+    source: Source,
+    blocking: bool,
+    needs: &'static [&'static str],
+}
+
+fn hold(evaluation: &Evaluation, line: Line, detail: impl FnOnce(&Held) -> String) -> Check {
+    let reserve = if line.quantity == Quantity::Count || line.limit == 0.0 {
+        0.0
+    } else {
+        RESERVE
+    };
+    let rule = Rule {
+        name: line.name,
+        title: line.title,
+        subject: line.subject,
+        quantity: line.quantity,
+        bound: line.bound,
+        limit: line.limit,
+        source: line.source,
+        blocking: line.blocking,
+        reserve,
+        needs: line.needs,
+    };
+    judge(evaluation, rule, detail)
+}
+
+pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
+    let mut checks = factors(evaluation);
+    checks.extend(body(evaluation));
+    checks.extend(rig(evaluation));
+    checks
+}
+
+fn factors(evaluation: &Evaluation) -> Vec<Check> {
+    let input = |name, otherwise| evaluation.values.number(name).unwrap_or(otherwise);
+    let force = |name| {
+        evaluation
+            .value(name)
+            .map_or_else(String::new, |v| say(Quantity::Force, v))
+    };
+    let strength = force("wire_strength");
+    let place = flight::worst(&evaluation.values).map_or("", |worst| worst.place.words());
+    let left = evaluation.value("peak_tension_left").unwrap_or(0.0);
+    let right = evaluation.value("peak_tension_right").unwrap_or(0.0);
+    let side = if left > right { "left" } else { "right" };
+    let planned = say(Quantity::Force, left.max(right));
+    let factor = |name, title, figure, limit, source, needs, detail: &dyn Fn(String) -> String| {
+        hold(
+            evaluation,
+            Line {
+                name,
+                title,
+                subject: Subject::Figure(figure),
+                quantity: Quantity::Ratio,
+                bound: Bound::AtLeast,
+                limit,
+                source,
+                blocking: true,
+                needs,
+            },
+            |held| detail(say(Quantity::Ratio, held.value)),
+        )
+    };
+    vec![
+        factor(
+            "design_factor",
+            "Design factor in flight",
+            "lowest_factor",
+            input("wanted_factor", 10.0),
+            flying_policy(),
+            WIRE,
+            &|value| {
+                format!(
+                    "Lowest {value}, {place}: the {side} wire carries {planned} of {strength}; a larger \
+                     wire or a softer start raises it."
+                )
+            },
+        ),
+        factor(
+            "one_wire_factor",
+            "Factor when one wire fails",
+            "one_wire_factor",
+            input("wanted_failure_factor", 3.0),
+            flying_policy(),
+            WIRE,
+            &|value| {
+                format!(
+                    "{value}: if a wire fails {place}, the other takes {} of {strength} at once.",
+                    force("one_wire_tension")
+                )
+            },
+        ),
+        factor(
+            "emergency_factor",
+            "Factor in an emergency stop",
+            "emergency_factor",
+            5.0,
+            flying_policy(),
+            EMERGENCY,
+            &|value| {
+                format!(
+                    "{value}: stopped hardest on the way down, the worse wire carries {} of {strength}; a \
+                     gentler brake setting raises it.",
+                    force("emergency_tension")
+                )
+            },
+        ),
+        factor(
+            "anchor_factor",
+            "Anchor factor",
+            "anchor_factor",
+            2.0,
+            from_memory(
+                "29 CFR 1926.502",
+                "(d)(15): factor 2 designed by a qualified person",
+            ),
+            ANCHOR,
+            &|value| {
+                format!(
+                    "{value} on the weaker overhead point, with the wire's pull counted twice over its \
+                     sheave and the emergency stop included."
+                )
+            },
+        ),
+    ]
+}
+
+fn body(evaluation: &Evaluation) -> Vec<Check> {
+    let clear = evaluation.values.number("clear_distance");
+    let reach = hold(
+        evaluation,
+        Line {
+            name: "clearance",
+            title: "Reach against the set",
+            subject: Subject::Figure("swing_reach"),
+            quantity: Quantity::Length,
+            bound: Bound::AtMost,
+            limit: clear.unwrap_or(0.0),
+            source: common_practice(),
+            blocking: true,
+            needs: &[
+                "performer_mass",
+                "wire_length",
+                "overhead_spread",
+                "balance_depth",
+                "clear_distance",
+            ],
+        },
+        |held| {
+            format!(
+                "Hands and feet reach {} out and the nearest thing stands at {}; striking the set is the \
+                 commonest hurt in flying.",
+                say(Quantity::Length, held.value),
+                say(Quantity::Length, clear.unwrap_or(0.0))
+            )
+        },
+    );
+    let force = hold(
+        evaluation,
+        Line {
+            name: "harness_force",
+            title: "Force on the body",
+            subject: Subject::Figure("emergency_body_force"),
+            quantity: Quantity::Force,
+            bound: Bound::AtMost,
+            limit: 8000.0,
+            source: published(
+                "29 CFR 1926.502",
+                "(d)(16): 1,800 lbf (8 kN) in a full-body harness",
+                Some("United States"),
+            ),
+            blocking: true,
+            needs: &[
+                "performer_mass",
+                "wire_length",
+                "overhead_spread",
+                "emergency_stop",
+            ],
+        },
+        |held| {
+            format!(
+                "An emergency stop puts {} on the body through the hip picks.",
+                say(Quantity::Force, held.value)
+            )
+        },
+    );
+    let balance = hold(
+        evaluation,
+        Line {
+            name: "balance",
+            title: "Balance point below the picks",
+            subject: Subject::Input("balance_depth"),
+            quantity: Quantity::Length,
+            bound: Bound::AtLeast,
+            limit: 0.0,
+            source: common_practice(),
+            blocking: false,
+            needs: &["balance_depth"],
+        },
+        |held| {
+            if held.value < 0.0 {
+                format!(
+                    "The balance point lies {} above the picks: the body turns over when it does nothing.",
+                    say(Quantity::Length, -held.value)
+                )
+            } else {
+                format!(
+                    "The balance point lies {} below the picks; the body rests tilted by {}.",
+                    say(Quantity::Length, held.value),
+                    say(
+                        Quantity::Angle,
+                        evaluation.value("hang_angle").unwrap_or(0.0)
+                    )
+                )
+            }
+        },
+    );
+    vec![reach, force, balance]
+}
+
+fn rig(evaluation: &Evaluation) -> Vec<Check> {
+    let mass = evaluation.values.number("performer_mass");
+    let felt = evaluation.figure("peak_felt").map(|figure| figure.high);
+    let wanted = mass.zip(felt).map_or(0.0, |(mass, felt)| 1.5 * mass * felt);
+    let proof = hold(
+        evaluation,
+        Line {
+            name: "proof_load",
+            title: "Proof load of the rig",
+            subject: Subject::Input("proof_load"),
+            quantity: Quantity::Force,
+            bound: Bound::AtLeast,
+            limit: wanted,
+            source: common_practice(),
+            blocking: true,
+            needs: &[
+                "performer_mass",
+                "lift_height",
+                "lift_speed",
+                "lift_acceleration",
+                "wire_length",
+                "overhead_spread",
+                "balance_depth",
+                "proof_load",
+            ],
+        },
+        |held| {
+            format!(
+                "Tested with {}; one and a half times the highest planned load is {}.",
+                say(Quantity::Force, held.value),
+                say(Quantity::Force, wanted)
+            )
+        },
+    );
+    let operators = hold(
+        evaluation,
+        Line {
+            name: "operators",
+            title: "Operator and understudy",
+            subject: Subject::Input("operators"),
+            quantity: Quantity::Count,
+            bound: Bound::AtLeast,
+            limit: 2.0,
+            source: common_practice(),
+            blocking: true,
+            needs: &["operators"],
+        },
+        |held| {
+            format!(
+                "{} trained on this flight; one operator for each flyer and an understudy make 2.",
+                say(Quantity::Count, held.value)
+            )
+        },
+    );
+    let rescue = hold(
+        evaluation,
+        Line {
+            name: "rescue_time",
+            title: "Timed rescue",
+            subject: Subject::Input("rescue_time"),
+            quantity: Quantity::Time,
+            bound: Bound::AtMost,
+            limit: 300.0,
+            source: common_practice(),
+            blocking: true,
+            needs: &["rescue_time"],
+        },
+        |held| {
+            format!(
+                "The drill took {} to the ground; a suspended body is brought down within 5 minutes, and \
+                 not by waiting for the emergency services.",
+                say(Quantity::Time, held.value)
+            )
+        },
+    );
+    vec![proof, operators, rescue]
+}
+
+pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
+    let values = &evaluation.values;
+    let (Some(mass), Some(shares)) = (values.number("performer_mass"), Shares::of(values)) else {
+        return Vec::new();
+    };
+    let mut tensions = Recorder::new();
+    let mut motion = Recorder::new();
+    let done = flight::course(values, |time, felt, speed, gain| {
+        let (left, right) = shares.tensions(mass * felt * gain);
+        tensions.push(time, [left, right]);
+        motion.push(time, [felt, speed]);
+    });
+    if done.is_none() {
+        return Vec::new();
+    }
+    vec![
+        tensions.trace(
+            "tensions",
+            "Tension of each wire",
+            ("Time", Quantity::Time),
+            [("Left", Quantity::Force), ("Right", Quantity::Force)],
+        ),
+        motion.trace(
+            "motion",
+            "What the body feels",
+            ("Time", Quantity::Time),
+            [("Felt", Quantity::Acceleration), ("Speed", Quantity::Speed)],
+        ),
+    ]
+}
+
+pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
+    let Some(reach) = evaluation.figure("swing_reach") else {
+        return Vec::new();
+    };
+    let across = evaluation.values.number("body_reach").unwrap_or(1.2)
+        + 0.5 * evaluation.values.number("overhead_spread").unwrap_or(0.0);
+    vec![Zone {
+        name: "flight_path".to_owned(),
+        title: "Under the flight".to_owned(),
+        shape: Shape::Rectangle {
+            x0: -reach.high,
+            x1: reach.high,
+            y0: -across,
+            y1: across,
+        },
+        reason: "The body, or a dropped prop, can come down anywhere here.".to_owned(),
+    }]
+}
+
+pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
+    let mut cautions = Vec::new();
+    let mut say_so = |name: &str, text: String| {
+        cautions.push(Caution {
+            name: name.to_owned(),
+            text,
+        });
+    };
+    let values = &evaluation.values;
+    if let Some(ramp) = flight::Ramp::of(values)
+        && ramp.acceleration > 0.95 * GRAVITY
+    {
+        say_so(
+            "slack",
+            format!(
+                "At {} the wires go slack whenever the lift slows upward or the lowering starts, and then \
+                 snatch; the tensions here do not include a snatch.",
+                say(Quantity::Acceleration, ramp.acceleration)
+            ),
+        );
+    }
+    if let Some(shares) = Shares::of(values) {
+        if shares.heavier() > 0.6 {
+            say_so(
+                "uneven",
+                format!(
+                    "One side carries {:.0} % of the load: move the picks or the props until the body hangs \
+                     even.",
+                    100.0 * shares.heavier()
+                ),
+            );
+        }
+        if shares.lean > 0.5 {
+            say_so(
+                "lean",
+                format!(
+                    "Each wire leans {} from the vertical, so the harness is pulled sideways with {} of the \
+                     load; a spreader bar takes that off the body.",
+                    say(Quantity::Angle, shares.lean),
+                    say(Quantity::Ratio, 0.5 * libm::tan(shares.lean))
+                ),
+            );
+        }
+    }
+    if evaluation.figure("hang_angle").is_some_and(|f| {
+        f.low < core::f64::consts::FRAC_PI_2 && f.high > core::f64::consts::FRAC_PI_2
+    }) {
+        say_so(
+            "inversion",
+            "Within the tolerances the balance point may lie above the picks: the body may turn over \
+             without meaning to."
+                .to_owned(),
+        );
+    }
+    if let Some(length) = values.number("wire_length")
+        && evaluation.value("lowest_factor").is_some()
+    {
+        say_so(
+            "not_counted",
+            format!(
+                "Snatches, side swing and the {} wires' own weight are not in the tensions: read a load \
+                 cell at the first full-speed run.",
+                say(Quantity::Length, length)
+            ),
+        );
+    }
+    let missing = values.missing(FLIGHT);
+    if !missing.is_empty() {
+        say_so(
+            "not_entered",
+            format!(
+                "Tensions are not computed before these are entered: {}.",
+                missing.join(", ")
+            ),
+        );
+    }
+    cautions
+}

@@ -1,0 +1,161 @@
+//! Wire flight: a body on two hip wires is lifted, swings, and is lowered.
+//!
+//! Covers what each wire carries through the flight, the strength of the wire as rigged, what happens
+//! when one wire fails, balance on the picks and the reach of the swing. It knows nothing of the winch's
+//! controls, the structure above the anchors, or fatigue.
+
+mod findings;
+mod flight;
+mod tables;
+
+use flight::{Shares, swing_bottom};
+
+use crate::{
+    assessment::Assessment,
+    evaluation::{Computed, over_tolerances},
+    models::{
+        GRAVITY,
+        wire::{self, Material},
+    },
+    reading::{Values, read},
+    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+};
+
+/// The technique.
+pub struct WireFlight;
+
+impl Technique for WireFlight {
+    fn name(&self) -> &'static str {
+        "wire-flight"
+    }
+
+    fn title(&self) -> &'static str {
+        "Wire flight, two hip wires"
+    }
+
+    fn summary(&self) -> &'static str {
+        "A body flown on two hip wires: lift, swing, lowering. Covers each wire's tension and design \
+         factor, balance, an emergency stop and the failure of one wire; leaves out winch controls, the \
+         structure above and fatigue."
+    }
+
+    fn parameters(&self) -> &'static [Parameter] {
+        &tables::PARAMETERS
+    }
+
+    fn figures(&self) -> &'static [FigureDescription] {
+        &tables::FIGURES
+    }
+
+    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
+        let values = read(self.name(), self.parameters(), inputs)?;
+        let evaluation = over_tolerances(values, self.figures(), compute)?;
+        Ok(Assessment {
+            technique: self.name().to_owned(),
+            checks: findings::checks(&evaluation),
+            traces: findings::traces(&evaluation),
+            zones: findings::zones(&evaluation),
+            cautions: findings::cautions(&evaluation),
+            figures: evaluation.figures,
+        })
+    }
+}
+
+/// Breaking strength of one wire as rigged, N. End and bend losses both count: where they are on a rig
+/// changes, and the lower figure is the one to plan by.
+fn strength(values: &Values) -> Option<f64> {
+    let material = match values.choice("wire_material")? {
+        "stainless" => Material::Stainless,
+        _ => Material::Galvanised,
+    };
+    let breaking = wire::find(values.choice("wire_size")?)?.breaking_strength(material);
+    let termination = wire::termination_share(values.choice("termination")?)?;
+    let bend = wire::bend_share(values.number("sheave_ratio")?);
+    Some(wire::cautious_strength(breaking, termination, bend))
+}
+
+/// Highest tension in the wire that is left when the other lets go while the body feels `felt`, N.
+///
+/// Two things load it: the load arrives at once, so the wire overshoots the new rest by as much as it
+/// was below it (an undamped spring, 2 T_new - T_old); and the body, no longer under its point, swings
+/// in under it through the lean (3 - 2 cos lean). They come one after the other, so the higher counts.
+fn one_wire_left(mass: f64, felt: f64, shares: &Shares) -> f64 {
+    let alone = mass * felt;
+    let (left, right) = shares.tensions(alone);
+    let sudden = 2.0 * alone - left.min(right);
+    let swung = alone * (3.0 - 2.0 * libm::cos(shares.lean));
+    sudden.max(swung).max(alone)
+}
+
+fn compute(values: &Values) -> Computed {
+    let mut out = Computed::new();
+    let strength = strength(values);
+    out.set_if("wire_strength", strength);
+    if let Some((forward, below)) = values
+        .number("forward_offset")
+        .zip(values.number("balance_depth"))
+    {
+        out.set("hang_angle", libm::atan2(forward.abs(), below));
+    }
+    let shares = Shares::of(values);
+    out.set_if("heavier_side", shares.map(|shares| shares.heavier()));
+    let _ = swing(values, &mut out);
+    let (Some(mass), Some(shares)) = (values.number("performer_mass"), shares) else {
+        return out;
+    };
+    let (left, right) = shares.tensions(mass * GRAVITY);
+    out.set("static_tension", left.max(right));
+    let mut highest = left.max(right);
+    if let Some(worst) = flight::worst(values) {
+        let (left, right) = shares.tensions(mass * worst.felt * worst.sheave_gain);
+        let peak = left.max(right);
+        highest = highest.max(peak);
+        out.set("peak_tension_left", left);
+        out.set("peak_tension_right", right);
+        out.set("peak_felt", worst.felt);
+        out.set("lowest_factor_time", worst.time);
+        let alone = one_wire_left(mass, worst.felt, &shares);
+        out.set("one_wire_tension", alone);
+        if let Some(strength) = strength {
+            out.set("lowest_factor", strength / peak);
+            out.set("one_wire_factor", strength / alone);
+        }
+    }
+    if let Some(stopping) = values.number("emergency_stop") {
+        let force = mass * (GRAVITY + stopping);
+        let (left, right) = shares.tensions(force);
+        let tension = left.max(right);
+        out.set("emergency_body_force", force);
+        out.set("emergency_tension", tension);
+        out.set_if(
+            "emergency_factor",
+            strength.map(|strength| strength / tension),
+        );
+        // The factor is claimed only when every planned load on the anchor is known too.
+        if out.get("peak_felt").is_some()
+            && let Some(anchor) = values.number("anchor_strength")
+        {
+            // A wire that turns over a sheave pulls on its point twice, in the worst direction.
+            let parts = if values.number("sheaves").is_some_and(|count| count < 0.5) {
+                1.0
+            } else {
+                2.0
+            };
+            out.set("anchor_factor", anchor / (parts * highest.max(tension)));
+        }
+    }
+    out
+}
+
+/// The swing's own figures, which need no more than lengths and the angle.
+fn swing(values: &Values, out: &mut Computed) -> Option<()> {
+    let pendulum = flight::pendulum(values)?;
+    out.set("swing_period", flight::period(&pendulum));
+    out.set("swing_speed", swing_bottom(&pendulum)?.speed.abs());
+    let reach = values.number("body_reach")?;
+    out.set(
+        "swing_reach",
+        pendulum.length * libm::sin(pendulum.release_angle) + reach,
+    );
+    Some(())
+}

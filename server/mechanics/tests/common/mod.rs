@@ -1,0 +1,143 @@
+//! Plausible inputs for each technique, and short ways to build inputs and compare numbers.
+
+#![allow(dead_code, reason = "each test file uses its own part of this")]
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use gagwright_mechanics::{InputValue, Inputs};
+
+pub const GRAVITY: f64 = 9.806_65;
+pub const POUND_FORCE: f64 = 4.448_221_615_260_5;
+
+/// Inputs from rows of `name=number` or `name=option`.
+pub fn inputs(rows: &[(&str, Given)]) -> Inputs {
+    Inputs(
+        rows.iter()
+            .map(|(name, given)| ((*name).to_owned(), given.clone().into()))
+            .collect(),
+    )
+}
+
+#[derive(Clone, Debug)]
+pub enum Given {
+    /// A number with its parameter's own tolerance.
+    Number(f64),
+    /// A number with no tolerance.
+    Exact(f64),
+    Option(&'static str),
+}
+
+impl From<Given> for InputValue {
+    fn from(given: Given) -> InputValue {
+        match given {
+            Given::Number(value) => InputValue::Number {
+                value,
+                tolerance: None,
+            },
+            Given::Exact(value) => InputValue::Number {
+                value,
+                tolerance: Some(0.0),
+            },
+            Given::Option(name) => InputValue::Choice(name.to_owned()),
+        }
+    }
+}
+
+use Given::{Number, Option};
+
+pub fn high_fall() -> Inputs {
+    inputs(&[
+        ("drop_height", Number(14.0)),
+        ("performer_mass", Number(64.0)),
+        ("landing_attitude", Option("back")),
+        ("catcher", Option("air_bag")),
+        ("catcher_depth", Number(3.0)),
+        ("catcher_length", Number(9.0)),
+        ("catcher_width", Number(7.0)),
+        ("catcher_distance", Number(1.7)),
+        ("wind_speed", Number(5.0)),
+        ("spotters", Number(4.0)),
+        ("emergency_providers", Number(2.0)),
+        ("ambulances", Number(1.0)),
+    ])
+}
+
+pub fn ratchet_pull() -> Inputs {
+    inputs(&[
+        ("performer_mass", Number(72.0)),
+        ("pull_direction", Option("backward")),
+        ("wanted_distance", Number(6.0)),
+        ("reservoir_pressure", Number(6.0e5)),
+        ("rated_pressure", Number(16.0e5)),
+        ("reservoir_volume", Number(0.02)),
+        ("bore", Number(0.1)),
+        ("stroke", Number(0.6)),
+        ("purchase", Number(2.0)),
+        ("valve_conductance", Number(12.0e-8)),
+        ("line_modulus", Number(60.0e3)),
+        ("line_length", Number(8.0)),
+        ("line_strength", Number(22.0e3)),
+        ("anchor_strength", Number(30.0e3)),
+        ("corridor_length", Number(9.0)),
+    ])
+}
+
+pub fn wire_flight() -> Inputs {
+    inputs(&[
+        ("performer_mass", Number(61.0)),
+        ("balance_depth", Number(0.06)),
+        ("lift_height", Number(4.0)),
+        ("lift_speed", Number(1.5)),
+        ("lift_acceleration", Number(0.3 * GRAVITY)),
+        ("swing_angle", Number(35.0 * core::f64::consts::PI / 180.0)),
+        ("wire_length", Number(9.0)),
+        ("overhead_spread", Number(1.2)),
+        ("wire_size", Option("3/16")),
+        ("wire_material", Option("galvanised")),
+        ("termination", Option("swaged_sleeve")),
+        ("sheave_ratio", Number(30.0)),
+        ("emergency_stop", Number(1.2 * GRAVITY)),
+        ("anchor_strength", Number(22.2e3)),
+        ("proof_load", Number(3.0e3)),
+        ("operators", Number(2.0)),
+        ("rescue_time", Number(220.0)),
+        ("clear_distance", Number(9.0)),
+    ])
+}
+
+pub fn full_burn() -> Inputs {
+    inputs(&[
+        ("coverage", Option("full")),
+        ("planned_time", Number(12.0)),
+        ("called_out_time", Number(15.0)),
+        ("outer_cloth", Option("wool")),
+        ("outer_mass", Number(0.5)),
+        ("outer_thickness", Number(2.0e-3)),
+        ("gel_mass", Number(4.0)),
+        ("under_cloth", Option("cotton")),
+        ("under_mass", Number(0.3)),
+        ("under_thickness", Number(1.5e-3)),
+        ("breath_hold", Number(40.0)),
+        ("safeties", Number(6.0)),
+        ("wind_speed", Number(3.0)),
+    ])
+}
+
+/// The plausible inputs of a technique by name.
+pub fn plausible(technique: &str) -> Inputs {
+    match technique {
+        "high-fall" => high_fall(),
+        "ratchet-pull" => ratchet_pull(),
+        "wire-flight" => wire_flight(),
+        "full-burn" => full_burn(),
+        other => panic!("a new technique needs plausible inputs here: {other}"),
+    }
+}
+
+/// Asserts closeness by a share of the expected value.
+#[track_caller]
+pub fn close(found: f64, expected: f64, share: f64) {
+    assert!(
+        (found - expected).abs() <= share * expected.abs(),
+        "found {found}, expected {expected} within {share} of it"
+    );
+}
