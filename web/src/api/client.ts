@@ -1,0 +1,115 @@
+// One way to talk to the server: adds the token, renews it once when it has run out, turns refusals into
+// problems. Knows nothing of screens, caches or queues.
+
+import { Problem, problemFrom, Unreachable } from './problem.ts';
+import type { Session } from './types.ts';
+
+export const API = '/api/v1';
+
+let token: string | undefined;
+let expiresAt = 0;
+let renewing: Promise<Session | undefined> | undefined;
+let onSession: (session: Session | undefined) => void = () => {};
+
+/** Who wants to know when a session begins, is renewed or ends. */
+export function watchSession(listener: (session: Session | undefined) => void): void {
+  onSession = listener;
+}
+
+export function accessToken(): string | undefined {
+  return token;
+}
+
+export function adoptSession(session: Session | undefined): void {
+  token = session?.access_token;
+  expiresAt = session ? Date.parse(session.expires_at) : 0;
+  onSession(session);
+}
+
+async function call(path: string, init: RequestInit): Promise<Response> {
+  try {
+    return await fetch(API + path, { ...init, credentials: 'same-origin', cache: 'no-store' });
+  } catch {
+    throw new Unreachable();
+  }
+}
+
+/** Asks for a new access token with the cookie. Answers nothing when the sign-in has ended. */
+export function renew(): Promise<Session | undefined> {
+  // Tabs share the cookie and a refresh token is good once: one tab at a time.
+  renewing ??= askForToken().finally(() => {
+    renewing = undefined;
+  });
+  return renewing;
+}
+
+async function askForToken(): Promise<Session | undefined> {
+  return await navigator.locks.request('session', async (): Promise<Session | undefined> => {
+    const response = await call('/sessions/refresh', { method: 'POST' });
+    if (response.ok) {
+      const session = (await response.json()) as Session;
+      adoptSession(session);
+      return session;
+    }
+    if (response.status === 401 || response.status === 403) {
+      adoptSession(undefined);
+      return undefined;
+    }
+    throw await problemFrom(response);
+  });
+}
+
+export interface Call {
+  method?: string;
+  headers?: Record<string, string>;
+  /** A value to send as JSON, or bytes with their own content type. */
+  json?: unknown;
+  bytes?: ArrayBuffer;
+}
+
+function request(path: string, options: Call): Promise<Response> {
+  const headers = new Headers(options.headers);
+  if (token) headers.set('Authorization', `Bearer ${token}`);
+  let body: string | ArrayBuffer | undefined;
+  if (options.bytes !== undefined) body = options.bytes;
+  else if (options.json !== undefined) {
+    body = JSON.stringify(options.json);
+    headers.set('Content-Type', 'application/json');
+  }
+  return call(path, { method: options.method ?? 'GET', headers, body });
+}
+
+/** Sends one request and gives back a good answer, or throws `Problem` or `Unreachable`. */
+export async function send(path: string, options: Call = {}): Promise<Response> {
+  // Renewing a little early saves a round trip that is certain to be refused.
+  if (token && expiresAt - Date.now() < 20_000) await renew();
+  let response = await request(path, options);
+  if (response.status === 401 && !path.startsWith('/sessions')) {
+    if (await renew()) response = await request(path, options);
+  }
+  if (!response.ok) throw await problemFrom(response);
+  return response;
+}
+
+export async function getJson<T>(path: string): Promise<T> {
+  return (await (await send(path)).json()) as T;
+}
+
+/** Sign-in, set-up and invitations: the answers that begin a session. */
+export async function begin(path: string, json: unknown): Promise<Session> {
+  const response = await request(path, { method: 'POST', json });
+  if (!response.ok) throw await problemFrom(response);
+  const session = (await response.json()) as Session;
+  adoptSession(session);
+  return session;
+}
+
+export async function end(): Promise<void> {
+  try {
+    await request('/sessions', { method: 'DELETE' });
+  } finally {
+    adoptSession(undefined);
+  }
+}
+
+export { Problem, Unreachable };

@@ -1,0 +1,129 @@
+// The pure crates, compiled to WebAssembly: the only place the app gets rules, figures, units, canonical
+// bytes and proofs from. This file carries values to and fro and decides nothing.
+
+import type {
+  Assessment,
+  Case,
+  Clearance,
+  FacetChange,
+  FacetHashes,
+  Facets,
+  InclusionProof,
+  Inputs,
+  Person,
+  PublicKey,
+  Quantity,
+  Slot,
+  Statement,
+  TechniqueDescription,
+  Verdict,
+} from '../api/types.ts';
+import type { Units } from '../settings.svelte.ts';
+
+/** What the built package exports. Everything is text; errors are thrown with a sentence. */
+interface Package {
+  default(): Promise<unknown>;
+  techniques(): string;
+  assess(technique: string, inputs: string): string;
+  judge_slot(slot: string, person: string, context: string): string;
+  clearance(one: string, now: string): string;
+  diff_facets(a: string, b: string): string;
+  facet_hashes(facets: string): string;
+  canonical(value: string): string;
+  verify_signoff(jws: string, key: string): string;
+  verify_inclusion(proof: string): string | boolean;
+  parse_quantity(quantity: string, text: string): string | number;
+  format_quantity(quantity: string, si: number, units: string): string;
+}
+
+// A glob, so that the app still builds (and says what is missing) before the package has been made.
+const packages = import.meta.glob<Package>('../../core/pkg/gagwright_core.js');
+
+class Core {
+  ready = $state(false);
+  failed = $state('');
+  #package: Package | undefined;
+  #starting: Promise<void> | undefined;
+
+  start(): Promise<void> {
+    this.#starting ??= this.#load();
+    return this.#starting;
+  }
+
+  async #load(): Promise<void> {
+    try {
+      const load = Object.values(packages)[0];
+      if (!load) throw new Error('the compiled core is not part of this build');
+      const loaded = await load();
+      await loaded.default();
+      this.#package = loaded;
+      this.ready = true;
+    } catch (error) {
+      this.failed = error instanceof Error ? error.message : String(error);
+      // Without signal the first time, it may well load later.
+      this.#starting = undefined;
+    }
+  }
+
+  get #use(): Package {
+    // Reading `ready` makes whatever shows a figure draw itself again once the core has come.
+    if (!this.ready || !this.#package) throw new Error(this.failed || 'the core is still loading');
+    return this.#package;
+  }
+
+  techniques(): TechniqueDescription[] {
+    return JSON.parse(this.#use.techniques());
+  }
+
+  assess(technique: string, inputs: Inputs): Assessment {
+    return JSON.parse(this.#use.assess(technique, JSON.stringify(inputs)));
+  }
+
+  judgeSlot(
+    slot: Slot,
+    person: Person,
+    context: { gag: string; revision: number; day: string; call?: string | null },
+  ): Verdict {
+    return JSON.parse(
+      this.#use.judge_slot(JSON.stringify(slot), JSON.stringify(person), JSON.stringify(context)),
+    );
+  }
+
+  clearance(one: Case, now: Date): Clearance {
+    return JSON.parse(this.#use.clearance(JSON.stringify(one), now.toISOString()));
+  }
+
+  diffFacets(a: Facets, b: Facets): FacetChange[] {
+    return JSON.parse(this.#use.diff_facets(JSON.stringify(a), JSON.stringify(b)));
+  }
+
+  facetHashes(facets: Facets): FacetHashes {
+    return JSON.parse(this.#use.facet_hashes(JSON.stringify(facets)));
+  }
+
+  canonical(value: unknown): string {
+    return this.#use.canonical(JSON.stringify(value));
+  }
+
+  verifySignoff(jws: string, key: PublicKey): Statement {
+    return JSON.parse(this.#use.verify_signoff(jws, JSON.stringify(key)));
+  }
+
+  /** Throws with the reason when the proof does not hold. */
+  verifyInclusion(proof: InclusionProof & { hash: string }): void {
+    const answer = this.#use.verify_inclusion(JSON.stringify(proof));
+    if (answer === false || answer === 'false') throw new Error('the proof does not lead to the root');
+  }
+
+  /** What a person wrote, as SI. Throws with a sentence that says what would be right. */
+  parse(quantity: Quantity, text: string): number {
+    return Number(this.#use.parse_quantity(quantity, text));
+  }
+
+  format(quantity: Quantity, si: number, units: Units): string {
+    const text = this.#use.format_quantity(quantity, si, units);
+    return text.startsWith('"') ? JSON.parse(text) : text;
+  }
+}
+
+export const core = new Core();

@@ -1,0 +1,69 @@
+// How dates, ages and quantities are written for people. Units come from the core.
+
+import type { Quantity } from './api/types.ts';
+import { core } from './core/core.svelte.ts';
+import { session } from './session.svelte.ts';
+import { settings } from './settings.svelte.ts';
+import { t } from './texts/index.ts';
+
+const LANGUAGE = 'en-GB';
+
+function zone(): string | undefined {
+  return session.production?.time_zone || undefined;
+}
+
+function formatter(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  try {
+    return new Intl.DateTimeFormat(LANGUAGE, { ...options, timeZone: zone() });
+  } catch {
+    // A zone this browser does not know: its own zone, rather than no time at all.
+    return new Intl.DateTimeFormat(LANGUAGE, options);
+  }
+}
+
+/** A calendar day, `YYYY-MM-DD`, which has no zone. */
+export function day(date: string): string {
+  const at = new Date(`${date}T12:00:00Z`);
+  if (Number.isNaN(at.getTime())) return date;
+  return new Intl.DateTimeFormat(LANGUAGE, {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  }).format(at);
+}
+
+/** A moment, in the production's zone. */
+export function moment(at: string): string {
+  const date = new Date(at);
+  if (Number.isNaN(date.getTime())) return at;
+  return formatter({ day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' }).format(date);
+}
+
+export function clock(at: Date): string {
+  return formatter({ hour: '2-digit', minute: '2-digit' }).format(at);
+}
+
+const RELATIVE = new Intl.RelativeTimeFormat(LANGUAGE, { numeric: 'auto' });
+
+export function ago(at: number | string, now: Date): string {
+  const then = typeof at === 'number' ? at : Date.parse(at);
+  const minutes = Math.round((then - now.getTime()) / 60_000);
+  if (Math.abs(minutes) < 1) return t.kept.justNow;
+  if (Math.abs(minutes) < 60) return RELATIVE.format(minutes, 'minute');
+  if (Math.abs(minutes) < 48 * 60) return RELATIVE.format(Math.round(minutes / 60), 'hour');
+  return RELATIVE.format(Math.round(minutes / 1440), 'day');
+}
+
+/** An SI number as people read it, in the units this phone shows. */
+export function quantity(kind: Quantity, si: number): string {
+  if (!core.ready) return '…';
+  return core.format(kind, si, settings.units);
+}
+
+/** `high_fall` as people read it. */
+export function plainName(name: string): string {
+  const spaced = name.replaceAll(/[_-]/g, ' ');
+  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+}

@@ -1,0 +1,117 @@
+// Who is signed in, on which production, and what they may do. What they may do is the server's word,
+// used here only to leave out buttons that would be refused.
+
+import { adoptSession, end, getJson, renew, watchSession } from './api/client.ts';
+import { Unreachable } from './api/problem.ts';
+import type { Membership, Permission, ProductionPage, ServerStatus, Session } from './api/types.ts';
+import { getSetting, removeSetting, setSetting } from './storage/database.ts';
+import { outbox } from './storage/outbox.svelte.ts';
+import { forgetReads, type Read, read, readsBelongTo } from './storage/reads.svelte.ts';
+
+/** What is kept between visits. No token: the cookie brings a new one when there is signal. */
+interface Kept {
+  account: Session['account'];
+  memberships: Membership[];
+}
+
+class SessionState {
+  status = $state.raw<ServerStatus | undefined>(undefined);
+  account = $state.raw<Session['account'] | undefined>(undefined);
+  memberships = $state.raw<Membership[]>([]);
+  productionId = $state('');
+  /** Until the first look at cookie and cache is done, no screen is drawn. */
+  ready = $state(false);
+  /** Signed in by the kept copy only: the server has not confirmed it on this visit. */
+  offline = $state(false);
+
+  get membership(): Membership | undefined {
+    return this.memberships.find((one) => one.production.id === this.productionId) ?? this.memberships[0];
+  }
+
+  get production(): Membership['production'] | undefined {
+    return this.membership?.production;
+  }
+
+  get demo(): boolean {
+    return this.production?.demo ?? this.status?.demo ?? false;
+  }
+
+  get page(): Read<ProductionPage> | undefined {
+    return this.production ? read<ProductionPage>(`/productions/${this.production.id}`) : undefined;
+  }
+
+  may(permission: Permission): boolean {
+    return this.page?.value?.me.permissions.includes(permission) ?? false;
+  }
+
+  async start(): Promise<void> {
+    watchSession((session) => void this.#take(session));
+    this.productionId = (await getSetting<string>('production')) ?? '';
+    const kept = await getSetting<Kept>('session');
+    if (kept) {
+      // Show what the phone has at once; the server confirms or ends the sign-in behind it.
+      await this.#adopt(kept);
+      this.offline = true;
+      this.ready = true;
+    }
+    await this.#meetServer();
+    this.ready = true;
+  }
+
+  async #meetServer(): Promise<void> {
+    try {
+      this.status = await getJson<ServerStatus>('/status');
+      await setSetting('status', this.status);
+      await renew();
+    } catch (error) {
+      if (!(error instanceof Unreachable)) console.warn(error);
+      this.status ??= await getSetting<ServerStatus>('status');
+    }
+  }
+
+  async #take(session: Session | undefined): Promise<void> {
+    this.offline = false;
+    if (!session) {
+      this.account = undefined;
+      this.memberships = [];
+      await removeSetting('session');
+      await outbox.belongTo('');
+      return;
+    }
+    const known = this.account?.id === session.account.id;
+    const kept: Kept = { account: session.account, memberships: session.memberships };
+    await setSetting('session', kept);
+    await this.#adopt(kept);
+    if (known) void outbox.flush();
+  }
+
+  async #adopt(kept: Kept): Promise<void> {
+    if (this.account?.id !== kept.account.id) {
+      readsBelongTo(kept.account.id);
+      await outbox.belongTo(kept.account.id);
+    }
+    this.memberships = kept.memberships;
+    this.account = kept.account;
+    if (!kept.memberships.some((one) => one.production.id === this.productionId)) {
+      this.productionId = kept.memberships[0]?.production.id ?? '';
+    }
+  }
+
+  async choose(production: string): Promise<void> {
+    this.productionId = production;
+    await setSetting('production', production);
+  }
+
+  /** Ends the sign-in here and at the server, and forgets what was read. Keys and unsent writes stay. */
+  async signOut(): Promise<void> {
+    await forgetReads();
+    try {
+      await end();
+    } catch (error) {
+      if (!(error instanceof Unreachable)) throw error;
+      adoptSession(undefined);
+    }
+  }
+}
+
+export const session = new SessionState();

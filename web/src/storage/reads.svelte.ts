@@ -1,0 +1,122 @@
+// Reads that appear at once from the phone's database and are refreshed behind. One copy of a read is
+// shared by every screen that shows it.
+
+import { getJson } from '../api/client.ts';
+import { Problem, Unreachable } from '../api/problem.ts';
+import type { ProblemBody } from '../api/types.ts';
+import { database } from './database.ts';
+
+let account = '';
+
+/** Reads belong to an account; another account on the same phone sees none of them. */
+export function readsBelongTo(id: string): void {
+  if (account !== id) live.clear();
+  account = id;
+}
+
+export async function forgetReads(): Promise<void> {
+  live.clear();
+  await (await database()).clear('reads');
+}
+
+/** One path of the API, as last seen and as now. */
+export class Read<T> {
+  readonly path: string;
+  value = $state.raw<T | undefined>(undefined);
+  fetchedAt = $state(0);
+  problem = $state.raw<ProblemBody | undefined>(undefined);
+  /** The last attempt found no server: what is shown is what this phone kept. */
+  unreachable = $state(false);
+  loading = $state(true);
+  #running: Promise<void> | undefined;
+  #started = false;
+
+  constructor(path: string) {
+    this.path = path;
+  }
+
+  get #key(): string {
+    return `${account} ${this.path}`;
+  }
+
+  /** Shows the kept copy, then asks the server. */
+  async start(): Promise<void> {
+    if (!this.#started) {
+      this.#started = true;
+      const kept = await (await database()).get('reads', this.#key);
+      if (kept && this.value === undefined) {
+        this.value = kept.value as T;
+        this.fetchedAt = kept.fetched_at;
+      }
+    }
+    await this.refresh();
+  }
+
+  refresh(): Promise<void> {
+    this.#running ??= this.#fetch().finally(() => {
+      this.#running = undefined;
+    });
+    return this.#running;
+  }
+
+  async #fetch(): Promise<void> {
+    this.loading = true;
+    const key = this.#key;
+    try {
+      await this.#keep(key, await getJson<T>(this.path));
+      this.unreachable = false;
+      this.problem = undefined;
+    } catch (error) {
+      if (error instanceof Unreachable) this.unreachable = true;
+      else if (error instanceof Problem) {
+        this.problem = error.body;
+        // What may no longer be read must not linger on the phone.
+        if (error.status === 403 || error.status === 404) {
+          this.value = undefined;
+          await (await database()).delete('reads', key);
+        }
+      } else throw error;
+    } finally {
+      this.loading = false;
+    }
+  }
+
+  async #keep(key: string, value: T): Promise<void> {
+    this.value = value;
+    this.fetchedAt = Date.now();
+    await (await database()).put('reads', { key, value, fetched_at: this.fetchedAt });
+  }
+
+  /** Takes an answer that came with a write, so the screen need not ask again. */
+  adopt(value: T): Promise<void> {
+    return this.#keep(this.#key, value);
+  }
+}
+
+const live = new Map<string, Read<unknown>>();
+
+/** The shared read of a path; it starts itself. */
+export function read<T>(path: string): Read<T> {
+  let found = live.get(path) as Read<T> | undefined;
+  if (!found) {
+    found = new Read<T>(path);
+    live.set(path, found as Read<unknown>);
+  }
+  void found.start();
+  return found;
+}
+
+/** Fills the phone with reads that will be wanted where there is no signal. */
+export async function keepForLater(paths: string[]): Promise<void> {
+  for (const path of paths) {
+    const found = (live.get(path) as Read<unknown> | undefined) ?? new Read<unknown>(path);
+    live.set(path, found);
+    await found.start();
+    if (found.unreachable) return;
+  }
+}
+
+/** Asks again for every read whose path passes; used when something changed at the server. */
+export function refreshReads(wanted: (path: string) => boolean): void {
+  for (const found of live.values()) if (wanted(found.path)) void found.refresh();
+}

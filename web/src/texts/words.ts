@@ -1,0 +1,220 @@
+// What the machine names of states, facets, roles and the rest are called on screen, in English.
+
+import type {
+  ClearanceState,
+  Decision,
+  Facet,
+  Hazard,
+  Measurement,
+  Outcome,
+  Quantity,
+  ReadingKind,
+  Role,
+  RoleState,
+  Status,
+} from '../api/types.ts';
+
+const state: Record<ClearanceState, string> = {
+  cleared: 'Cleared',
+  not_asked: 'Not asked yet',
+  waiting: 'Waiting',
+  lapsed: 'Lapsed',
+  blocked: 'Blocked',
+  held: 'Held',
+};
+
+const roleState: Record<RoleState, string> = {
+  standing: 'Stands',
+  conditional: 'With conditions',
+  missing: 'Not signed',
+  lapsed: 'Lapsed',
+  declined: 'Declined',
+};
+
+const status: Record<Status, string> = {
+  within: 'Within',
+  marginal: 'Marginal',
+  unknown: 'Not known',
+  exceeded: 'Exceeded',
+};
+
+const outcome: Record<Outcome, string> = {
+  qualified: 'Qualified',
+  conditional: 'Conditional',
+  not_qualified: 'Not qualified',
+};
+
+const finding: Record<'met' | 'curable' | 'not_met', string> = {
+  met: 'Met',
+  curable: 'Can be cured',
+  not_met: 'Not met',
+};
+
+const facet: Record<Facet, string> = {
+  setting: 'Setting',
+  action: 'Action',
+  rigging: 'Rigging',
+  effects: 'Effects',
+  vehicles: 'Vehicles',
+  cast: 'Cast',
+  medical: 'Medical',
+  camera: 'Camera',
+  conditions: 'Conditions',
+  rehearsals: 'Rehearsals',
+};
+
+const role: Record<Role, string> = {
+  coordinator: 'Stunt coordinator',
+  performer: 'Performer',
+  rigging: 'Key rigger',
+  effects: 'Special effects',
+  fire: 'Fire safety',
+  medic: 'Medic',
+  first_ad: 'First assistant director',
+  vehicles: 'Action vehicles',
+  armourer: 'Armourer',
+  marine: 'Marine',
+  animals: 'Animals',
+  camera: 'Camera',
+  engineer: 'Engineer',
+  guardian: 'Guardian',
+  production: 'Production',
+  observer: 'Observer',
+};
+
+const hazard: Record<Hazard, string> = {
+  height: 'Height',
+  line: 'Loaded line',
+  gas: 'Compressed gas',
+  fire: 'Fire',
+  charge: 'Charge',
+  glass: 'Glass',
+  vehicle: 'Vehicle',
+  weapon: 'Weapon',
+  water: 'Water',
+  animal: 'Animal',
+  minor: 'Minor',
+  lock_off: 'Lock-off',
+};
+
+const reading: Record<ReadingKind, string> = {
+  wind: 'Wind',
+  gust: 'Gust',
+  air_temperature: 'Air temperature',
+  water_temperature: 'Water temperature',
+  light: 'Light',
+};
+
+/** Which kind of quantity a reading is; light has none and is read in lux. */
+export const readingQuantity: Record<ReadingKind, Quantity | undefined> = {
+  wind: 'speed',
+  gust: 'speed',
+  air_temperature: 'temperature',
+  water_temperature: 'temperature',
+  light: undefined,
+};
+
+const measurement: Record<Measurement, string> = {
+  height: 'Height',
+  mass: 'Mass',
+  chest: 'Chest',
+  waist: 'Waist',
+  hip: 'Hip',
+  inseam: 'Inseam',
+  sleeve: 'Sleeve',
+  neck: 'Neck',
+  shoulder: 'Shoulder',
+  head: 'Head',
+  shoe: 'Shoe (EU)',
+};
+
+const decision: Record<Decision, string> = {
+  approve: 'Approve',
+  approve_with_conditions: 'Approve with conditions',
+  decline: 'Decline',
+};
+
+const standing = {
+  published: 'published',
+  from_memory: 'from memory, read it again before relying on it',
+  common_practice: 'common practice, the production may edit it',
+} as const;
+
+/** Skill levels, as graded. */
+const level = [
+  'untested',
+  'trained, closely supervised',
+  'performs known versions with supervision',
+  'performs independently and adapts',
+  'designs and leads',
+  'assesses others',
+] as const;
+
+/** What each field of a facet is called; keyed by its machine name. */
+const field: Record<string, string> = {
+  scene: 'Scene',
+  location: 'Place',
+  unit: 'Unit',
+  day: 'Shooting day',
+  call: 'Call',
+  light: 'Light',
+  summary: 'What happens',
+  steps: 'Steps',
+  hazards: 'Further hazards',
+  abort: 'Abort word and bail',
+  method: 'Method',
+  equipment: 'Equipment',
+  rescue: 'Rescue',
+  limit_seconds: 'Longest time allowed, seconds',
+  drilled_seconds: 'Last drill, seconds',
+  serial: 'Serial',
+  working_load: 'Safe working load',
+  inspected_until: 'Inspected until',
+  charges: 'Charges, as the licensed operator gives them',
+  count: 'Count',
+  lead_seconds: 'Lead time, seconds',
+  stand_off: 'Stand-off',
+  given_by: 'Given by',
+  suppression: 'Suppression',
+  slots: 'Slots',
+  requirements: 'Requirements',
+  person: 'Person',
+  kit_mass: 'Kit mass',
+  cover: 'Cover',
+  ambulance: 'Ambulance',
+  hospital: 'Receiving hospital',
+  positions: 'Cameras',
+  place: 'Where',
+  lens: 'Lens',
+  notes: 'Notes',
+  bands: 'Limits on readings',
+  reading: 'Reading',
+  min: 'Least',
+  max: 'Most',
+  max_age_minutes: 'Good for, minutes',
+  stop_on: 'Also stop on',
+  rungs: 'Ladder',
+  what: 'What is done',
+  good_runs: 'Good runs needed',
+  name: 'Name',
+  parameters: 'Figures',
+  tolerance: 'Tolerance',
+  value: 'Value',
+};
+
+export const words = {
+  state,
+  roleState,
+  status,
+  outcome,
+  finding,
+  facet,
+  role,
+  hazard,
+  reading,
+  measurement,
+  decision,
+  standing,
+  level,
+  field,
+};

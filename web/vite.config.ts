@@ -1,0 +1,36 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+import { compressedCopies, precacheList } from './scripts/bundle-plugins.ts';
+
+// The page's own policy, the same one the server sends: `vite preview` is then as strict as the server.
+const policy =
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; font-src 'self'; " +
+  "img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; " +
+  "base-uri 'none'; form-action 'self'; frame-ancestors 'none'; " +
+  "require-trusted-types-for 'script'; trusted-types svelte-trusted-html app-worker";
+
+const server = process.env.GAGWRIGHT_SERVER ?? 'http://127.0.0.1:8080';
+const proxy = { '/api': { target: server, changeOrigin: false } };
+
+export default defineConfig({
+  plugins: [svelte(), precacheList(), compressedCopies()],
+  build: {
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      input: { index: 'index.html', 'service-worker': 'src/worker/service-worker.ts' },
+      output: {
+        entryFileNames: (chunk) =>
+          chunk.name === 'service-worker' ? 'service-worker.js' : 'assets/[name]-[hash].js',
+      },
+    },
+  },
+  server: { proxy },
+  preview: { proxy, headers: { 'Content-Security-Policy': policy } },
+  test: {
+    environment: 'happy-dom',
+    include: ['src/**/*.test.ts'],
+    setupFiles: ['fake-indexeddb/auto'],
+  },
+});
