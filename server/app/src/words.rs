@@ -83,7 +83,6 @@ pub fn block(kind: BlockKind) -> &'static str {
         BlockKind::OpenCondition => "Open condition",
         BlockKind::Uncast => "Nobody cast",
         BlockKind::Undated => "No shooting day",
-        BlockKind::Undated => "No shooting day",
         BlockKind::Rehearsal => "Rehearsal",
     }
 }
