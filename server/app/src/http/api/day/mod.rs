@@ -1,0 +1,4 @@
+//! What is logged while working.
+
+pub mod reading;
+pub mod run;

@@ -1,0 +1,4 @@
+//! Devices that hold signing keys.
+
+pub mod register;
+pub mod revoke;

@@ -1,0 +1,67 @@
+//! Live changes.
+
+use actix_web::{HttpRequest, HttpResponse, get, http::header};
+use gagwright_casting::ProductionId;
+use gagwright_store::trail;
+
+use crate::{
+    http::{
+        answer::Answer,
+        caller::StreamCaller,
+        extract::At,
+        feed,
+        openapi::Refusals,
+        state::{App, read},
+    },
+    permissions::Permission,
+};
+
+/// Listen for changes
+///
+/// Needs `read_production`. Server-Sent Events: `event: change` with `{index, kind, gag}` for each leaf
+/// from now on, or after `Last-Event-ID`. The access token may stand in the query here, and only here,
+/// because a browser's event stream sends no headers.
+#[utoipa::path(
+    tag = "trail",
+    params(
+        ("production" = Uuid, Path, description = "The production"),
+        ("access_token" = Option<String>, Query, description = "In place of the Authorization header"),
+        ("Last-Event-ID" = Option<u64>, Header, description = "Index of the last change heard"),
+    ),
+    responses(
+        (status = 200, description = "The stream", body = String, content_type = "text/event-stream"),
+        Refusals,
+    )
+)]
+#[get("/productions/{production}/events")]
+pub async fn listen(
+    app: App,
+    caller: StreamCaller,
+    production: At<ProductionId>,
+    request: HttpRequest,
+) -> Answer {
+    let production = production.into_inner();
+    let size = read(&app, move |conn| {
+        caller
+            .0
+            .on_production(conn, production, Permission::ReadProduction)?;
+        Ok(trail::size(conn, production)?)
+    })
+    .await?;
+    let next = last_heard(&request).map_or(size, |index| index.saturating_add(1));
+    Ok(HttpResponse::Ok()
+        .content_type("text/event-stream")
+        .insert_header((header::CONTENT_ENCODING, "identity"))
+        .streaming(feed::listen(app, production, next)))
+}
+
+fn last_heard(request: &HttpRequest) -> Option<u64> {
+    request
+        .headers()
+        .get("last-event-id")?
+        .to_str()
+        .ok()?
+        .trim()
+        .parse()
+        .ok()
+}

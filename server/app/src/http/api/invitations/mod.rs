@@ -1,0 +1,4 @@
+//! How somebody on the roster comes by an account.
+
+pub mod accept;
+pub mod create;

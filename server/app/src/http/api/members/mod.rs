@@ -1,0 +1,3 @@
+//! Hats.
+
+pub mod put;

@@ -1,0 +1,17 @@
+//! Handlers, one verb a file: decode, one call to a command or a view, encode.
+
+pub mod day;
+pub mod devices;
+pub mod events;
+pub mod gags;
+pub mod holds;
+pub mod invitations;
+pub mod members;
+pub mod people;
+pub mod productions;
+pub mod sessions;
+pub mod setup;
+pub mod signoffs;
+pub mod status;
+pub mod techniques;
+pub mod trail;

@@ -1,0 +1,7 @@
+//! The roster.
+
+pub mod export;
+pub mod import;
+pub mod list;
+pub mod put;
+pub mod read;

@@ -1,0 +1,5 @@
+//! Signing in, staying signed in, signing out.
+
+pub mod create;
+pub mod end;
+pub mod refresh;

@@ -1,0 +1,5 @@
+//! A role's attestation of the very content it answers for.
+
+pub mod draft;
+pub mod meet;
+pub mod submit;

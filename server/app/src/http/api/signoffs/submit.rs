@@ -1,0 +1,55 @@
+//! Handing in a sign-off.
+
+use actix_web::post;
+use gagwright_clearance::GagId;
+use serde::Deserialize;
+use utoipa::ToSchema;
+
+use crate::{
+    commands::signoffs,
+    http::{
+        answer::{Answer, Reply},
+        caller::Caller,
+        extract::At,
+        openapi::{WriteHeaders, WriteRefusals},
+        state::App,
+        writing::{Json, Write},
+    },
+    permissions::Permission,
+    views::SignOffReceipt,
+};
+
+/// A signed statement.
+#[derive(Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Signed {
+    /// Compact JWS with header `{"alg":"ES256","typ":"gagwright-signoff+jws","kid":"<device id>"}` over
+    /// the statement's RFC 8785 bytes.
+    pub jws: String,
+}
+
+/// Hand in a sign-off
+///
+/// Needs `sign_off`, and the hat itself. Refused with `sign_off_refused` unless the signature verifies
+/// with the device's key and the statement is for the gag's current content.
+#[utoipa::path(
+    tag = "sign-offs",
+    params(("gag" = Uuid, Path, description = "The gag"), WriteHeaders),
+    request_body = Signed,
+    responses((status = 201, description = "Taken", body = SignOffReceipt), WriteRefusals)
+)]
+#[post("/gags/{gag}/signoffs")]
+pub async fn submit_signoff(
+    app: App,
+    caller: Caller,
+    gag: At<GagId>,
+    write: Write<Json<Signed>>,
+) -> Answer {
+    write
+        .commit(&app, move |desk, Json(signed)| {
+            let actor = caller.on_gag(desk.conn, *gag, Permission::SignOff)?;
+            let receipt = signoffs::submit(desk.conn, &actor, desk.now, *gag, &signed.jws)?;
+            Reply::recorded(&receipt)
+        })
+        .await
+}

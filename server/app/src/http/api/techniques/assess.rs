@@ -1,0 +1,48 @@
+//! Assessing inputs that no plan holds yet.
+
+use actix_web::post;
+use gagwright_mechanics::{Assessment, Inputs, find};
+use serde::Deserialize;
+use utoipa::ToSchema;
+
+use crate::http::{
+    answer::{self, Answer},
+    caller::Caller,
+    extract::At,
+    openapi::WriteRefusals,
+    problem::{Code, Problem},
+    state::off_thread,
+    writing::{Json, Plain},
+};
+
+/// What to assess.
+#[derive(Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Question {
+    /// Values by parameter name, SI; what is left out takes the parameter's default.
+    #[schema(value_type = Object)]
+    pub inputs: Inputs,
+}
+
+/// Assess a technique
+///
+/// Needs a signed-in account. Computes and stores nothing, so it takes no idempotency key.
+#[utoipa::path(
+    tag = "techniques",
+    params(("name" = String, Path, description = "The technique's machine name")),
+    request_body = Question,
+    responses((status = 200, description = "What it comes to", body = Assessment), WriteRefusals)
+)]
+#[post("/techniques/{name}/assessment")]
+pub async fn assess_technique(
+    _: Caller,
+    name: At<String>,
+    Plain(Json(question)): Plain<Json<Question>>,
+) -> Answer {
+    let technique = find(&name).ok_or_else(|| {
+        let detail = format!("There is no technique {name:?}; GET /api/v1/techniques lists them.");
+        Problem::new(Code::UnknownId, detail)
+    })?;
+    let assessment = off_thread(move || technique.assess(&question.inputs)).await?;
+    answer::ok(&assessment)
+}

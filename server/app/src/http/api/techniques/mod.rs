@@ -1,0 +1,4 @@
+//! How a gag is done, and what that does to bodies and gear.
+
+pub mod assess;
+pub mod list;

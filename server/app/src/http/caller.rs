@@ -1,0 +1,205 @@
+//! Who is calling, and what they may touch. A handler turns its [`Caller`] into an [`Actor`] on one
+//! production by naming the permission it needs; whoever is not a member learns nothing, not even that
+//! the production or the gag exists.
+
+use std::future::{Ready, ready};
+
+use actix_web::{FromRequest, HttpRequest, dev::Payload, http::header};
+use gagwright_casting::ProductionId;
+use gagwright_clearance::{GagId, HoldId, SignOffId};
+use gagwright_store::{Connection, gags, holds, members, signoffs};
+use serde::Deserialize;
+use uuid::Uuid;
+
+use super::{
+    problem::{Code, Problem},
+    state::App,
+};
+use crate::{
+    commands::{Actor, CommandError},
+    permissions::Permission,
+    tokens::TokenError,
+};
+
+/// Somebody with a good access token.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Caller {
+    /// Their account.
+    pub account: Uuid,
+}
+
+impl Caller {
+    /// The caller's hats on a production, if they are a member and carry the permission.
+    ///
+    /// # Errors
+    /// `NotFound` for those who are no members, `Forbidden` for those whose hats do not carry it.
+    pub fn on_production(
+        self,
+        conn: &mut Connection,
+        production: ProductionId,
+        permission: Permission,
+    ) -> Result<Actor, CommandError> {
+        let unknown = || missing("production", production);
+        self.member_of(conn, production, permission)?
+            .ok_or_else(unknown)?
+    }
+
+    /// As [`Caller::on_production`], for the production a gag belongs to.
+    ///
+    /// # Errors
+    /// As [`Caller::on_production`].
+    pub fn on_gag(
+        self,
+        conn: &mut Connection,
+        gag: GagId,
+        permission: Permission,
+    ) -> Result<Actor, CommandError> {
+        let unknown = || missing("gag", gag);
+        let row = gags::get(conn, gag)?.ok_or_else(unknown)?;
+        self.member_of(conn, row.production, permission)?
+            .ok_or_else(unknown)?
+    }
+
+    /// As [`Caller::on_production`], for the production a sign-off belongs to.
+    ///
+    /// # Errors
+    /// As [`Caller::on_production`].
+    pub fn on_signoff(
+        self,
+        conn: &mut Connection,
+        signoff: SignOffId,
+        permission: Permission,
+    ) -> Result<Actor, CommandError> {
+        let unknown = || missing("sign-off", signoff);
+        let (_, gag) = signoffs::get(conn, signoff)?.ok_or_else(unknown)?;
+        let row = gags::get(conn, gag)?.ok_or_else(unknown)?;
+        self.member_of(conn, row.production, permission)?
+            .ok_or_else(unknown)?
+    }
+
+    /// As [`Caller::on_production`], for the production a hold belongs to.
+    ///
+    /// # Errors
+    /// As [`Caller::on_production`].
+    pub fn on_hold(
+        self,
+        conn: &mut Connection,
+        hold: HoldId,
+        permission: Permission,
+    ) -> Result<Actor, CommandError> {
+        let unknown = || missing("hold", hold);
+        let stored = holds::get(conn, hold)?.ok_or_else(unknown)?;
+        self.member_of(conn, stored.production, permission)?
+            .ok_or_else(unknown)?
+    }
+
+    /// None for those who are no members; then whether their hats carry the permission.
+    fn member_of(
+        self,
+        conn: &mut Connection,
+        production: ProductionId,
+        permission: Permission,
+    ) -> Result<Option<Result<Actor, CommandError>>, CommandError> {
+        let Some(member) = members::by_account(conn, production, self.account)? else {
+            return Ok(None);
+        };
+        let actor = Actor {
+            account: Some(self.account),
+            production,
+            person: member.person,
+            roles: member.roles,
+        };
+        Ok(Some(actor.require(permission).map(|()| actor)))
+    }
+}
+
+fn missing(what: &'static str, id: impl ToString) -> CommandError {
+    CommandError::NotFound {
+        what,
+        id: id.to_string(),
+    }
+}
+
+impl FromRequest for Caller {
+    type Error = Problem;
+    type Future = Ready<Result<Self, Problem>>;
+
+    fn from_request(request: &HttpRequest, _: &mut Payload) -> Self::Future {
+        ready(bearer(request).and_then(|token| signed_in(request, token)))
+    }
+}
+
+/// A caller whose token may stand in the address, because a browser's event stream sends no headers.
+/// Accepted by the event stream alone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct StreamCaller(pub Caller);
+
+#[derive(Deserialize)]
+struct StreamQuery {
+    access_token: Option<String>,
+}
+
+impl FromRequest for StreamCaller {
+    type Error = Problem;
+    type Future = Ready<Result<Self, Problem>>;
+
+    fn from_request(request: &HttpRequest, _: &mut Payload) -> Self::Future {
+        let query = actix_web::web::Query::<StreamQuery>::from_query(request.query_string());
+        let caller = match query.ok().and_then(|query| query.into_inner().access_token) {
+            Some(token) => signed_in(request, &token),
+            None => bearer(request).and_then(|token| signed_in(request, token)),
+        };
+        ready(caller.map(StreamCaller))
+    }
+}
+
+/// The caller, or none when no token was sent at all; a bad token is still refused.
+///
+/// # Errors
+/// `not_signed_in` or `token_expired`.
+pub fn perhaps(request: &HttpRequest) -> Result<Option<Caller>, Problem> {
+    if request.headers().contains_key(header::AUTHORIZATION) {
+        bearer(request)
+            .and_then(|token| signed_in(request, token))
+            .map(Some)
+    } else {
+        Ok(None)
+    }
+}
+
+fn bearer(request: &HttpRequest) -> Result<&str, Problem> {
+    let sent = request
+        .headers()
+        .get(header::AUTHORIZATION)
+        .and_then(|value| value.to_str().ok());
+    let token = sent.and_then(|value| {
+        let (scheme, token) = value.split_once(' ')?;
+        scheme.eq_ignore_ascii_case("bearer").then(|| token.trim())
+    });
+    token.ok_or_else(|| {
+        Problem::new(
+            Code::NotSignedIn,
+            "This address needs an access token: sign in at /api/v1/sessions and send \
+             Authorization: Bearer TOKEN.",
+        )
+    })
+}
+
+fn signed_in(request: &HttpRequest, token: &str) -> Result<Caller, Problem> {
+    let Some(app) = request.app_data::<App>() else {
+        return Err(Problem::internal("the shared state is missing"));
+    };
+    match app.tokens.read(token) {
+        Ok(claims) => Ok(Caller {
+            account: claims.sub,
+        }),
+        Err(TokenError::Expired) => Err(Problem::new(
+            Code::TokenExpired,
+            "The access token has expired; get a new one at /api/v1/sessions/refresh.",
+        )),
+        Err(TokenError::Invalid) => Err(Problem::new(
+            Code::NotSignedIn,
+            "The access token is not one of this server's; sign in at /api/v1/sessions.",
+        )),
+    }
+}

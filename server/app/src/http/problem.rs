@@ -1,0 +1,421 @@
+//! Problem documents (RFC 9457): the one shape in which the API refuses. Every refusal has a stable
+//! code, says what is wrong and what to do. Knows how each rule's error looks on the wire; never lets
+//! a database message, a path or a stack trace out: those are logged under an id that the caller gets.
+
+use std::fmt;
+
+use actix_web::{
+    HttpResponse, ResponseError,
+    http::{StatusCode, header},
+};
+use gagwright_mechanics::AssessError;
+use gagwright_store::StoreError;
+use serde::Serialize;
+use serde_json::{Map, Value, json};
+use utoipa::ToSchema;
+use uuid::Uuid;
+
+use crate::commands::{CellProblem, CommandError, FieldProblem, StalePlan};
+
+/// Every code the API refuses with. Clients switch on these, so they never change meaning.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Code {
+    /// The body is not JSON.
+    MalformedJson,
+    /// A field, header or query value is not valid.
+    InvalidInput,
+    /// There is no such thing, or the caller may not know of it.
+    UnknownId,
+    /// There is no such address.
+    NoSuchRoute,
+    /// The address answers other methods.
+    MethodNotAllowed,
+    /// No access token, or not one of this server's, or wrong address and password.
+    NotSignedIn,
+    /// The access token was good once.
+    TokenExpired,
+    /// The caller's roles do not allow it.
+    Forbidden,
+    /// The plan moved on since the caller read it.
+    StalePlan,
+    /// The write needs an `If-Match`.
+    PreconditionRequired,
+    /// It collides with what is there.
+    Conflict,
+    /// The idempotency key was used for another request.
+    KeyReused,
+    /// The sign-off was refused at the door.
+    SignOffRefused,
+    /// The body is larger than the address takes.
+    BodyTooLarge,
+    /// The body is of a kind the address does not take.
+    UnsupportedMedia,
+    /// The roster has errors; nothing of it was imported.
+    RosterRefused,
+    /// Too many attempts.
+    RateLimited,
+    /// The store cannot be reached just now.
+    Unavailable,
+    /// The server failed; the answer carries an id to report.
+    Internal,
+}
+
+impl Code {
+    /// Every code.
+    pub const ALL: [Code; 19] = [
+        Code::MalformedJson,
+        Code::InvalidInput,
+        Code::UnknownId,
+        Code::NoSuchRoute,
+        Code::MethodNotAllowed,
+        Code::NotSignedIn,
+        Code::TokenExpired,
+        Code::Forbidden,
+        Code::StalePlan,
+        Code::PreconditionRequired,
+        Code::Conflict,
+        Code::KeyReused,
+        Code::SignOffRefused,
+        Code::BodyTooLarge,
+        Code::UnsupportedMedia,
+        Code::RosterRefused,
+        Code::RateLimited,
+        Code::Unavailable,
+        Code::Internal,
+    ];
+
+    /// The code as it stands in the document.
+    pub fn name(self) -> &'static str {
+        self.facts().0
+    }
+
+    /// The status it is sent with.
+    pub fn status(self) -> StatusCode {
+        self.facts().1
+    }
+
+    /// A short summary that is the same for every occurrence.
+    pub fn title(self) -> &'static str {
+        self.facts().2
+    }
+
+    fn facts(self) -> (&'static str, StatusCode, &'static str) {
+        use StatusCode as S;
+        match self {
+            Code::MalformedJson => ("malformed_json", S::BAD_REQUEST, "The body is not JSON"),
+            Code::InvalidInput => (
+                "invalid_input",
+                S::UNPROCESSABLE_ENTITY,
+                "Something in the request is not valid",
+            ),
+            Code::UnknownId => ("unknown_id", S::NOT_FOUND, "There is no such thing"),
+            Code::NoSuchRoute => ("no_such_route", S::NOT_FOUND, "There is no such address"),
+            Code::MethodNotAllowed => (
+                "method_not_allowed",
+                S::METHOD_NOT_ALLOWED,
+                "The address answers other methods",
+            ),
+            Code::NotSignedIn => ("not_signed_in", S::UNAUTHORIZED, "You are not signed in"),
+            Code::TokenExpired => (
+                "token_expired",
+                S::UNAUTHORIZED,
+                "The access token has expired",
+            ),
+            Code::Forbidden => ("forbidden", S::FORBIDDEN, "Your roles do not allow this"),
+            Code::StalePlan => ("stale_plan", S::CONFLICT, "The plan has moved on"),
+            Code::PreconditionRequired => (
+                "precondition_required",
+                S::PRECONDITION_REQUIRED,
+                "Say which revision you have in hand",
+            ),
+            Code::Conflict => ("conflict", S::CONFLICT, "It collides with what is there"),
+            Code::KeyReused => (
+                "key_reused",
+                S::UNPROCESSABLE_ENTITY,
+                "The idempotency key was used for another request",
+            ),
+            Code::SignOffRefused => (
+                "sign_off_refused",
+                S::UNPROCESSABLE_ENTITY,
+                "The sign-off was refused",
+            ),
+            Code::BodyTooLarge => (
+                "body_too_large",
+                S::PAYLOAD_TOO_LARGE,
+                "The body is too large",
+            ),
+            Code::UnsupportedMedia => (
+                "unsupported_media",
+                S::UNSUPPORTED_MEDIA_TYPE,
+                "The body is of a kind this address does not take",
+            ),
+            Code::RosterRefused => (
+                "roster_refused",
+                S::UNPROCESSABLE_ENTITY,
+                "The roster was refused",
+            ),
+            Code::RateLimited => ("rate_limited", S::TOO_MANY_REQUESTS, "Too many attempts"),
+            Code::Unavailable => (
+                "unavailable",
+                S::SERVICE_UNAVAILABLE,
+                "The store cannot be reached just now",
+            ),
+            Code::Internal => ("internal", S::INTERNAL_SERVER_ERROR, "The server failed"),
+        }
+    }
+}
+
+/// A refusal on its way out.
+#[derive(Clone, Debug)]
+pub struct Problem {
+    code: Code,
+    detail: String,
+    errors: Vec<Value>,
+    extensions: Map<String, Value>,
+    headers: Vec<(header::HeaderName, String)>,
+}
+
+impl Problem {
+    /// A refusal with one sentence that says what is wrong and what to do.
+    pub fn new(code: Code, detail: impl Into<String>) -> Self {
+        Self {
+            code,
+            detail: detail.into(),
+            errors: Vec::new(),
+            extensions: Map::new(),
+            headers: Vec::new(),
+        }
+    }
+
+    /// One field that is not valid.
+    pub fn field(
+        pointer: impl Into<String>,
+        problem: impl Into<String>,
+        fix: impl Into<String>,
+    ) -> Self {
+        CommandError::invalid(pointer, problem, fix).into()
+    }
+
+    /// A failure of the server's own. The cause goes to the log under an id; the caller gets the id.
+    pub fn internal(cause: impl fmt::Display) -> Self {
+        let incident = Uuid::new_v4();
+        tracing::error!(%incident, %cause, "a request failed");
+        Self::new(
+            Code::Internal,
+            "The server failed, and nothing was stored. Try again; if it stays, report the incident id.",
+        )
+        .with("incident", json!(incident))
+    }
+
+    /// Adds an extension member.
+    #[must_use]
+    pub fn with(mut self, name: &str, value: Value) -> Self {
+        self.extensions.insert(name.into(), value);
+        self
+    }
+
+    /// Adds a header to the answer.
+    #[must_use]
+    pub fn with_header(mut self, name: header::HeaderName, value: impl Into<String>) -> Self {
+        self.headers.push((name, value.into()));
+        self
+    }
+
+    /// Its code.
+    pub fn code(&self) -> Code {
+        self.code
+    }
+
+    fn with_errors<T: Serialize>(mut self, errors: &[T]) -> Self {
+        self.errors = errors
+            .iter()
+            .filter_map(|one| serde_json::to_value(one).ok())
+            .collect();
+        self
+    }
+
+    /// The document.
+    pub fn document(&self) -> Value {
+        let mut document = Map::new();
+        document.insert(
+            "type".into(),
+            json!(format!("/problems/{}", self.code.name())),
+        );
+        document.insert("title".into(), json!(self.code.title()));
+        document.insert("status".into(), json!(self.code.status().as_u16()));
+        document.insert("detail".into(), json!(self.detail));
+        document.insert("code".into(), json!(self.code.name()));
+        if !self.errors.is_empty() {
+            document.insert("errors".into(), json!(self.errors));
+        }
+        document.extend(self.extensions.clone());
+        Value::Object(document)
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", self.code.name(), self.detail)
+    }
+}
+
+impl ResponseError for Problem {
+    fn status_code(&self) -> StatusCode {
+        self.code.status()
+    }
+
+    fn error_response(&self) -> HttpResponse {
+        let mut response = HttpResponse::build(self.code.status());
+        response.content_type("application/problem+json");
+        if self.code.status() == StatusCode::UNAUTHORIZED {
+            response.insert_header((header::WWW_AUTHENTICATE, "Bearer"));
+        }
+        for (name, value) in &self.headers {
+            response.insert_header((name.clone(), value.as_str()));
+        }
+        response.body(self.document().to_string())
+    }
+}
+
+impl From<CommandError> for Problem {
+    fn from(error: CommandError) -> Self {
+        let detail = error.to_string();
+        match error {
+            CommandError::NotFound { .. } => Problem::new(Code::UnknownId, detail),
+            CommandError::Forbidden { permission, .. } => {
+                Problem::new(Code::Forbidden, detail).with("permission", json!(permission))
+            }
+            CommandError::Invalid { problems } => invalid(&problems),
+            CommandError::StalePlan(stale) => stale_plan(&stale, detail),
+            CommandError::Conflict { .. } => Problem::new(Code::Conflict, detail),
+            CommandError::SignOff(_) => Problem::new(Code::SignOffRefused, detail),
+            CommandError::Roster { problems } => roster(&problems, detail),
+            CommandError::Store(error) => error.into(),
+        }
+    }
+}
+
+fn invalid(problems: &[FieldProblem]) -> Problem {
+    let detail = match problems {
+        [one] if one.pointer.is_empty() => format!("{}; {}.", one.problem, one.fix),
+        [one] => format!("{} {}; {}.", one.pointer, one.problem, one.fix),
+        many => format!(
+            "{} fields are not valid; each is listed with its fix.",
+            many.len()
+        ),
+    };
+    Problem::new(Code::InvalidInput, detail).with_errors(problems)
+}
+
+fn stale_plan(stale: &StalePlan, detail: String) -> Problem {
+    Problem::new(Code::StalePlan, detail)
+        .with("expected", json!(stale.expected))
+        .with("current", json!(stale.current))
+        .with("yours", json!(stale.yours))
+        .with("changed_theirs", json!(stale.changed_theirs))
+        .with("changed_yours", json!(stale.changed_yours))
+}
+
+fn roster(problems: &[CellProblem], detail: String) -> Problem {
+    Problem::new(Code::RosterRefused, detail).with_errors(problems)
+}
+
+impl From<StoreError> for Problem {
+    fn from(error: StoreError) -> Self {
+        match error {
+            StoreError::NotFound { .. } => Problem::new(Code::UnknownId, error.to_string()),
+            StoreError::Conflict { .. } => Problem::new(Code::Conflict, error.to_string()),
+            StoreError::Unavailable(cause) => {
+                tracing::error!(%cause, "the store cannot be reached");
+                Problem::new(
+                    Code::Unavailable,
+                    "The store cannot be reached just now and nothing was stored; the same request may \
+                     be sent again.",
+                )
+                .with_header(header::RETRY_AFTER, "2")
+            }
+            other => Problem::internal(other),
+        }
+    }
+}
+
+impl From<AssessError> for Problem {
+    fn from(error: AssessError) -> Self {
+        let detail = error.to_string();
+        match error {
+            AssessError::UnknownParameter { name, known, .. } => Problem::field(
+                format!("/inputs/{}", escape(&name)),
+                "is not a parameter of this technique",
+                format!("leave it out, or use one of: {known}"),
+            ),
+            AssessError::BadValue { name, problem } => {
+                let field = FieldProblem::new(
+                    format!("/inputs/{}", escape(&name)),
+                    problem,
+                    "give a value as the technique describes it",
+                );
+                Problem::new(Code::InvalidInput, detail).with_errors(&[field])
+            }
+        }
+    }
+}
+
+/// One step of a JSON pointer (RFC 6901 section 3).
+pub fn escape(step: &str) -> String {
+    step.replace('~', "~0").replace('/', "~1")
+}
+
+/// The document's shape, for the API's description.
+#[derive(Serialize, ToSchema)]
+#[schema(as = Problem)]
+pub struct ProblemDocument {
+    /// `/problems/` and the code.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// The same for every occurrence of the code.
+    pub title: String,
+    /// The HTTP status.
+    pub status: u16,
+    /// What is wrong this time, and what to do.
+    pub detail: String,
+    /// The stable code.
+    pub code: Code,
+    /// Each field that is wrong, with its fix. Rosters give `row` and `column` instead of `pointer`.
+    pub errors: Option<Vec<ProblemError>>,
+}
+
+/// One thing wrong inside the request.
+#[derive(Serialize, ToSchema)]
+#[serde(untagged)]
+#[allow(missing_docs)] // the two types say what they are
+pub enum ProblemError {
+    Field(FieldProblem),
+    Cell(CellProblem),
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_code_has_its_own_name_as_serialised() {
+        let mut names = std::collections::BTreeSet::new();
+        for code in Code::ALL {
+            assert_eq!(serde_json::to_value(code).unwrap(), code.name());
+            assert!(names.insert(code.name()));
+            assert!(code.status().is_client_error() || code.status().is_server_error());
+        }
+    }
+
+    #[test]
+    fn a_server_failure_tells_the_caller_an_id_and_not_the_cause() {
+        let problem = Problem::from(StoreError::Database(
+            "no such table: gags in /var/x.db".into(),
+        ));
+        let document = problem.document();
+        assert_eq!(document["status"], 500);
+        assert!(document["incident"].is_string());
+        assert!(!document.to_string().contains("gags in"), "{document}");
+    }
+}

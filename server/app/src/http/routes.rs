@@ -1,0 +1,84 @@
+//! The one route table. Each handler says in its file which permission it asks for; the API's
+//! description is made from this very table, so nothing is served that is not described.
+
+use actix_web::web;
+use utoipa_actix_web::{OpenApiFactory, scope, service_config::ServiceConfig};
+
+use super::{
+    api::{
+        day, devices, events, gags, holds, invitations, members, people, productions, sessions,
+        setup, signoffs, status, techniques, trail,
+    },
+    openapi,
+};
+
+/// Everything under `/api/v1`.
+fn table(api: &mut ServiceConfig<'_>) {
+    // Asking for no token.
+    api.service(status::read_status)
+        .service(setup::set_up)
+        .service(sessions::create::sign_in)
+        .service(sessions::refresh::refresh_session)
+        .service(sessions::end::sign_out)
+        .service(invitations::accept::accept_invitation)
+        .service(holds::raise_by_code::raise_hold_by_code);
+    // For anyone signed in.
+    api.service(techniques::list::list_techniques)
+        .service(techniques::assess::assess_technique);
+    // For members of the production, by permission.
+    api.service(productions::read::read_production)
+        .service(productions::today::read_today)
+        .service(gags::list::list_gags)
+        .service(gags::create::create_gag)
+        .service(gags::read::read_gag)
+        .service(gags::revise::revise_plan)
+        .service(gags::plan::read_plan)
+        .service(gags::matches::match_slot)
+        .service(gags::packet::print_packet)
+        .service(signoffs::draft::draft_signoff)
+        .service(signoffs::submit::submit_signoff)
+        .service(signoffs::meet::meet_condition)
+        .service(holds::list::list_holds)
+        .service(holds::raise::raise_hold)
+        .service(holds::agree::agree_to_release)
+        .service(day::reading::log_reading)
+        .service(day::run::log_run)
+        .service(people::list::list_people)
+        .service(people::read::read_person)
+        .service(people::put::put_person)
+        .service(people::import::import_roster)
+        .service(people::export::export_roster)
+        .service(devices::register::register_device)
+        .service(devices::revoke::revoke_device)
+        .service(invitations::create::invite)
+        .service(members::put::set_roles)
+        .service(trail::changes::read_changes)
+        .service(trail::page::read_trail)
+        .service(trail::checkpoint::read_checkpoint)
+        .service(trail::proof::prove_leaf)
+        .service(trail::consistency::prove_growth)
+        .service(trail::export::export_trail)
+        .service(events::listen);
+}
+
+/// The table's description.
+pub fn described() -> utoipa::openapi::OpenApi {
+    let scope = scope::scope("/api/v1").configure(table);
+    let mut schemas = Vec::new();
+    scope.schemas(&mut schemas);
+    let components = utoipa::openapi::ComponentsBuilder::new()
+        .schemas_from_iter(schemas)
+        .build();
+    utoipa::openapi::OpenApiBuilder::new()
+        .paths(scope.paths())
+        .components(Some(components))
+        .build()
+}
+
+/// Registers the table, its description, and the refusals of all else under `/api`.
+pub fn configure(config: &mut web::ServiceConfig) {
+    openapi::configure(config);
+    config
+        .service(scope::scope("/api/v1").configure(table))
+        .service(web::scope("/api").default_service(web::to(openapi::fallback)));
+}

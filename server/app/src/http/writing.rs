@@ -1,0 +1,321 @@
+//! Writes that may be sent again. Every write carries an `Idempotency-Key`; its answer is kept in the
+//! transaction that did the work, so a phone that never heard the answer sends the same request and
+//! gets the same answer, whatever happened to the server in between. Refusals are not kept: what was
+//! refused may be put right and sent under the same key. Knows no particular command.
+
+use std::{future::Future, pin::Pin};
+
+use actix_web::{
+    FromRequest, HttpRequest, HttpResponse,
+    dev::Payload,
+    error::PayloadError,
+    http::header::{self, HeaderName, HeaderValue},
+    web::Bytes,
+};
+use gagwright_store::{Connection, idempotency};
+use jiff::Timestamp;
+use serde::de::DeserializeOwned;
+use sha2::{Digest, Sha256};
+use uuid::Uuid;
+
+use super::{
+    answer::{Answer, Reply},
+    caller, json,
+    problem::{Code, Problem},
+    state::{self, App},
+};
+use crate::{clock, commands::CommandError};
+
+/// The header that names a write.
+pub const KEY: &str = "idempotency-key";
+/// The header that marks an answer as the kept one.
+const REPLAYED: HeaderName = HeaderName::from_static("idempotency-replayed");
+/// Most bytes of a roster.
+pub const MAX_CSV: usize = 2 * 1024 * 1024;
+
+/// What a write's body is read into.
+pub trait Body: Sized + Send + 'static {
+    /// Most bytes.
+    const LIMIT: usize;
+    /// The media type, or none for writes that have no body.
+    const MEDIA: Option<&'static str>;
+    /// Reads it.
+    ///
+    /// # Errors
+    /// A problem that names what is wrong with it.
+    fn decode(bytes: Bytes) -> Result<Self, Problem>;
+}
+
+/// A JSON body.
+pub struct Json<T>(pub T);
+
+impl<T: DeserializeOwned + Send + 'static> Body for Json<T> {
+    const LIMIT: usize = json::MAX_BYTES;
+    const MEDIA: Option<&'static str> = Some("application/json");
+    fn decode(bytes: Bytes) -> Result<Self, Problem> {
+        json::read(&bytes).map(Self)
+    }
+}
+
+/// A CSV body, read by the command that knows its table.
+pub struct Csv(pub Bytes);
+
+impl Body for Csv {
+    const LIMIT: usize = MAX_CSV;
+    const MEDIA: Option<&'static str> = Some("text/csv");
+    fn decode(bytes: Bytes) -> Result<Self, Problem> {
+        Ok(Self(bytes))
+    }
+}
+
+/// No body.
+pub struct Nothing;
+
+impl Body for Nothing {
+    const LIMIT: usize = 1024;
+    const MEDIA: Option<&'static str> = None;
+    fn decode(_: Bytes) -> Result<Self, Problem> {
+        Ok(Self)
+    }
+}
+
+/// A body outside the writes that are kept: signing in, setting up, asking for an assessment.
+pub struct Plain<B>(pub B);
+
+impl<B: Body> FromRequest for Plain<B> {
+    type Error = Problem;
+    type Future = Pin<Box<dyn Future<Output = Result<Self, Problem>>>>;
+
+    fn from_request(request: &HttpRequest, payload: &mut Payload) -> Self::Future {
+        let bytes = body_of::<B>(request, payload);
+        Box::pin(async move { B::decode(bytes.await?).map(Self) })
+    }
+}
+
+/// A write, read and checked as far as it can be without the store.
+pub struct Write<B> {
+    body: B,
+    scope: String,
+    key: Uuid,
+    fingerprint: [u8; 32],
+}
+
+impl<B: Body> FromRequest for Write<B> {
+    type Error = Problem;
+    type Future = Pin<Box<dyn Future<Output = Result<Self, Problem>>>>;
+
+    fn from_request(request: &HttpRequest, payload: &mut Payload) -> Self::Future {
+        let caller = caller::perhaps(request);
+        let key = key_of(request);
+        let bytes = body_of::<B>(request, payload);
+        let request = request.clone();
+        Box::pin(async move {
+            let scope =
+                caller?.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
+            let key = key?;
+            let bytes = bytes.await?;
+            let fingerprint = fingerprint(&request, &bytes);
+            Ok(Self {
+                body: B::decode(bytes)?,
+                scope,
+                key,
+                fingerprint,
+            })
+        })
+    }
+}
+
+/// What a command is given besides its own input.
+pub struct Desk<'a> {
+    /// The transaction.
+    pub conn: &'a mut Connection,
+    /// The moment of the write.
+    pub now: Timestamp,
+}
+
+impl<B: Body> Write<B> {
+    /// Does the work once and keeps its answer with it; a repeat gets the kept answer.
+    ///
+    /// # Errors
+    /// What the work refuses with, and `key_reused` when the key named another request.
+    pub async fn commit<F>(self, app: &App, work: F) -> Answer
+    where
+        F: FnOnce(&mut Desk<'_>, B) -> Result<Reply, CommandError> + Send + 'static,
+    {
+        let Self {
+            body,
+            scope,
+            key,
+            fingerprint,
+        } = self;
+        let now = clock::now();
+        let store = app.store.clone();
+        let settled = state::off_thread(move || {
+            store.write(move |conn| {
+                if let Some(kept) = idempotency::find(conn, &scope, key)? {
+                    return Ok(if kept.request_hash == fingerprint {
+                        Settled::Replayed(reply_of(kept))
+                    } else {
+                        Settled::KeyReused
+                    });
+                }
+                let reply = work(
+                    &mut Desk {
+                        conn: &mut *conn,
+                        now,
+                    },
+                    body,
+                )?;
+                idempotency::save(conn, &scope, key, &kept_of(&reply, fingerprint, now))?;
+                Ok::<_, CommandError>(Settled::Done(reply))
+            })
+        })
+        .await?;
+        match settled {
+            Settled::Done(reply) => {
+                app.feed.wrote();
+                Ok(reply.into_response())
+            }
+            Settled::Replayed(reply) => Ok(replayed(reply)),
+            Settled::KeyReused => Err(Problem::new(
+                Code::KeyReused,
+                format!(
+                    "The Idempotency-Key {key} was used for another request; send this one under a fresh \
+                     key."
+                ),
+            )),
+        }
+    }
+}
+
+enum Settled {
+    Done(Reply),
+    Replayed(Reply),
+    KeyReused,
+}
+
+fn reply_of(kept: idempotency::Stored) -> Reply {
+    Reply {
+        status: kept.status,
+        content_type: kept.content_type,
+        body: kept.body,
+        location: kept.location,
+        etag: kept.etag,
+    }
+}
+
+fn kept_of(reply: &Reply, request_hash: [u8; 32], now: Timestamp) -> idempotency::Stored {
+    idempotency::Stored {
+        request_hash: request_hash.to_vec(),
+        status: reply.status,
+        content_type: reply.content_type.clone(),
+        body: reply.body.clone(),
+        created_at: now,
+        location: reply.location.clone(),
+        etag: reply.etag.clone(),
+    }
+}
+
+fn replayed(reply: Reply) -> HttpResponse {
+    let mut response = reply.into_response();
+    response
+        .headers_mut()
+        .insert(REPLAYED, HeaderValue::from_static("true"));
+    response
+}
+
+fn key_of(request: &HttpRequest) -> Result<Uuid, Problem> {
+    let Some(sent) = request.headers().get(KEY) else {
+        return Err(header_problem(
+            "Idempotency-Key",
+            "The header Idempotency-Key is missing; send a fresh UUID with each write, and the same one \
+             when you send that write again.",
+        ));
+    };
+    sent.to_str()
+        .ok()
+        .and_then(|text| Uuid::try_parse(text.trim()).ok())
+        .ok_or_else(|| {
+            header_problem(
+                "Idempotency-Key",
+                "The header Idempotency-Key is not a UUID; send a fresh one.",
+            )
+        })
+}
+
+/// A header that is not valid.
+pub fn header_problem(name: &str, detail: &str) -> Problem {
+    Problem::new(Code::InvalidInput, detail).with("header", name.into())
+}
+
+/// Two requests are the same when they ask the same of the same address.
+fn fingerprint(request: &HttpRequest, body: &[u8]) -> [u8; 32] {
+    let mut hasher = Sha256::new();
+    let condition = |name| {
+        let value = request.headers().get(name);
+        value.map(HeaderValue::as_bytes).unwrap_or_default()
+    };
+    for part in [
+        request.method().as_str().as_bytes(),
+        request.uri().to_string().as_bytes(),
+        condition(header::IF_MATCH),
+        condition(header::IF_NONE_MATCH),
+        body,
+    ] {
+        hasher.update((part.len() as u64).to_be_bytes());
+        hasher.update(part);
+    }
+    hasher.finalize().into()
+}
+
+fn body_of<B: Body>(
+    request: &HttpRequest,
+    payload: &mut Payload,
+) -> impl Future<Output = Result<Bytes, Problem>> + use<B> {
+    let media = check_media::<B>(request);
+    let bytes = Bytes::from_request(request, payload);
+    async move {
+        media?;
+        match bytes.await {
+            Ok(bytes) if bytes.len() <= B::LIMIT => Ok(bytes),
+            Ok(_) => Err(too_large(B::LIMIT)),
+            Err(error) => Err(match error.as_error::<PayloadError>() {
+                Some(PayloadError::Overflow) => too_large(B::LIMIT),
+                _ => Problem::new(
+                    Code::InvalidInput,
+                    "The body could not be read whole; send it again.",
+                ),
+            }),
+        }
+    }
+}
+
+fn too_large(limit: usize) -> Problem {
+    Problem::new(
+        Code::BodyTooLarge,
+        format!(
+            "The body is larger than {} KiB, the most this address takes.",
+            limit / 1024
+        ),
+    )
+    .with("limit_bytes", limit.into())
+}
+
+fn check_media<B: Body>(request: &HttpRequest) -> Result<(), Problem> {
+    let Some(wanted) = B::MEDIA else {
+        return Ok(());
+    };
+    let sent = request
+        .headers()
+        .get(header::CONTENT_TYPE)
+        .and_then(|value| value.to_str().ok());
+    let essence = sent.unwrap_or("").split(';').next().unwrap_or("").trim();
+    if essence.eq_ignore_ascii_case(wanted) {
+        return Ok(());
+    }
+    let told = if essence.is_empty() { "none" } else { essence };
+    Err(Problem::new(
+        Code::UnsupportedMedia,
+        format!("This address takes Content-Type {wanted}; what was sent is {told}."),
+    ))
+}

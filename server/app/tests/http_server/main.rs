@@ -1,0 +1,14 @@
+//! The server as its callers meet it: a real one on a port of its own, a database in a temporary folder,
+//! driven over HTTP. Nothing here reaches behind the API except to look at what was stored.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod accounts;
+mod documents;
+mod gags;
+mod holds;
+mod live;
+mod refusals;
+mod roster;
+mod support;
+mod writes;

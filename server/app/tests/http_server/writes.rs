@@ -1,0 +1,159 @@
+//! Writes that are sent again: the first answer is kept with the work and given once more.
+
+use serde_json::json;
+use uuid::Uuid;
+
+use crate::support::{Server, World};
+
+#[test]
+fn a_repeat_gets_the_first_answer_and_does_nothing() {
+    let world = World::new();
+    let (key, id) = (Uuid::now_v7(), Uuid::now_v7());
+    let gag =
+        json!({ "id": id, "code": "G07", "title": "Off the tower", "technique": "high-fall" });
+    let send = || {
+        world
+            .call("POST", &world.at("/gags"))
+            .key(key)
+            .json(&gag)
+            .send()
+    };
+    let first = send();
+    assert_eq!(first.header("idempotency-replayed"), "");
+    assert_eq!(first.header("location"), format!("/api/v1/gags/{id}"));
+    let size = world.trail_size();
+    let again = send();
+    assert_eq!(again.header("idempotency-replayed"), "true");
+    for header in ["location", "etag", "content-type"] {
+        assert_eq!(again.header(header), first.header(header), "{header}");
+    }
+    assert_eq!((again.status, &again.body), (first.status, &first.body));
+    assert_eq!(first.status, 201, "{}", first.text());
+    assert_eq!(world.trail_size(), size);
+}
+
+#[test]
+fn the_answer_is_still_there_after_a_restart() {
+    let world = World::new();
+    let key = Uuid::now_v7();
+    let hold = json!({ "id": Uuid::now_v7(), "reason": "loose anchor" });
+    let first = world
+        .call("POST", &world.at("/holds"))
+        .key(key)
+        .json(&hold)
+        .send();
+    assert_eq!(first.status, 201, "{}", first.text());
+    let World {
+        server,
+        production,
+        coordinator,
+        ..
+    } = world;
+    let server = Server::start_in(server.stop());
+    assert_eq!(
+        server.setup_token, "",
+        "a database with an account needs no set-up"
+    );
+    let again = server
+        .call("POST", &format!("/productions/{production}/holds"))
+        .token(&coordinator)
+        .key(key)
+        .json(&hold)
+        .send();
+    assert_eq!((again.status, &again.body), (201, &first.body));
+    assert_eq!(again.header("idempotency-replayed"), "true");
+}
+
+#[test]
+fn a_key_names_one_request_of_one_account() {
+    let world = World::new();
+    let (_, medic) = world.member(
+        "P02",
+        "Mirembe Achterberg",
+        "mirembe@example.test",
+        &["medic"],
+    );
+    let key = Uuid::now_v7();
+    let path = world.at("/holds");
+    let hold = |reason: &str| json!({ "id": Uuid::now_v7(), "reason": reason });
+    let send = |token: &str, body| {
+        world
+            .server
+            .call("POST", &path)
+            .token(token)
+            .key(key)
+            .json(body)
+            .send()
+    };
+    let first = hold("wind");
+    send(&world.coordinator, &first).expect(201);
+    let size = world.trail_size();
+    send(&world.coordinator, &hold("other words")).refused(422, "key_reused");
+    assert_eq!(world.trail_size(), size);
+    // The same key under another account is another key.
+    send(&medic, &hold("other words")).expect(201);
+}
+
+#[test]
+fn a_refusal_is_not_kept() {
+    let world = World::new();
+    let (key, id) = (Uuid::now_v7(), Uuid::now_v7());
+    let send = |technique: &str| {
+        let gag = json!({ "id": id, "code": "G07", "title": "Tower", "technique": technique });
+        world
+            .call("POST", &world.at("/gags"))
+            .key(key)
+            .json(&gag)
+            .send()
+    };
+    let refused = send("levitation");
+    assert_eq!(
+        refused.refused(422, "invalid_input")["errors"][0]["pointer"],
+        "/technique"
+    );
+    send("high-fall").expect(201);
+}
+
+#[test]
+fn every_write_asks_for_a_key() {
+    let world = World::new();
+    let hold = json!({ "id": Uuid::now_v7() });
+    let problem = world.call("POST", &world.at("/holds")).json(&hold).send();
+    assert_eq!(
+        problem.refused(422, "invalid_input")["header"],
+        "Idempotency-Key"
+    );
+    let problem = world
+        .call("POST", &world.at("/holds"))
+        .header("idempotency-key", "one")
+        .json(&hold)
+        .send();
+    assert_eq!(
+        problem.refused(422, "invalid_input")["header"],
+        "Idempotency-Key"
+    );
+}
+
+#[test]
+fn many_phones_writing_at_once_each_get_their_answer() {
+    let world = World::new();
+    let size = world.trail_size();
+    std::thread::scope(|scope| {
+        for _ in 0..8 {
+            scope.spawn(|| {
+                for _ in 0..5 {
+                    let hold = json!({ "id": Uuid::now_v7() });
+                    world
+                        .call("POST", &world.at("/holds"))
+                        .once()
+                        .json(&hold)
+                        .send()
+                        .expect(201);
+                }
+            });
+        }
+    });
+    assert_eq!(world.trail_size(), size + 40);
+    let holds = world.call("GET", &world.at("/holds")).send().expect(200);
+    assert_eq!(holds["items"].as_array().unwrap().len(), 40);
+}
