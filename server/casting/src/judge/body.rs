@@ -27,6 +27,10 @@ pub(super) fn measurement(
     context: &Context,
 ) -> Answer {
     let name = name(of);
+    // A figure that is none asks for nothing that anyone could bring.
+    if !(target.is_finite() && tolerance.is_finite()) {
+        return Answer::not_met(format!("The {name} asked for is not a number")).ranked(&[0.0]);
+    }
     let Some(measured) = person.measurements.get(&of) else {
         return Answer::curable(
             format!("No {name} on record, {} is needed", show(of, target)),
@@ -36,8 +40,8 @@ pub(super) fn measurement(
         )
         .ranked(&[0.0]);
     };
-    if !(measured.value.is_finite() && target.is_finite() && tolerance.is_finite()) {
-        return Answer::not_met(format!("The {name} to compare is not a number")).ranked(&[0.0]);
+    if !measured.value.is_finite() {
+        return Answer::not_met(format!("The {name} on record is not a number")).ranked(&[0.0]);
     }
     let off = measured.value - target;
     let sentence = format!(
@@ -75,6 +79,13 @@ pub(super) fn kitted_mass(
     let weigh = |reason: String, what: &str| {
         Answer::curable(reason, what.into(), context.day, context).ranked(&[0.0])
     };
+    let asked = kit_mass >= 0.0 && kit_mass.is_finite() && min.is_finite() && max.is_finite();
+    if !asked {
+        return Answer::not_met(
+            "The rig's range or the kit's mass is not a number to rig by".into(),
+        )
+        .ranked(&[0.0]);
+    }
     let Some(body) = person.measurements.get(&Measurement::Mass) else {
         return weigh(
             format!(
@@ -86,9 +97,8 @@ pub(super) fn kitted_mass(
         );
     };
     let total = body.value + kit_mass;
-    let sound = body.value > 0.0 && kit_mass >= 0.0 && total.is_finite();
-    if !(sound && min.is_finite() && max.is_finite()) {
-        return Answer::not_met("The mass to compare is not a number above zero".into())
+    if !(body.value > 0.0 && total.is_finite()) {
+        return Answer::not_met("The mass on record is not a number above zero".into())
             .ranked(&[0.0]);
     }
     let kitted = format!("{} with {} of kit", kilograms(total), kilograms(kit_mass));

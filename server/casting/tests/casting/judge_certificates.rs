@@ -32,42 +32,15 @@ fn check(
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn expiry_at_the_day_and_at_the_cover_days() {
     // First aid at work renews in 14 days by the catalogue (common practice).
     let kind = "first_aid_at_work";
     let cases: [(&str, u32, Date, FindingStanding, &str, Option<Date>); 8] = [
-        (
-            "on the day",
-            0,
-            DAY,
-            Met,
-            "0 days past the shooting day",
-            None,
-        ),
-        (
-            "the day after",
-            0,
-            date(2027, 3, 9),
-            Met,
-            "1 day past",
-            None,
-        ),
-        (
-            "the day before",
-            0,
-            date(2027, 3, 7),
-            Curable,
-            "1 day before the shooting day",
-            Some(date(2027, 2, 22)),
-        ),
-        (
-            "on the last cover day",
-            3,
-            date(2027, 3, 11),
-            Met,
-            "its 3 cover days",
-            None,
-        ),
+        ("on the day", 0, DAY, Met, "0 days past the shooting day", None),
+        ("the day after", 0, date(2027, 3, 9), Met, "1 day past", None),
+        ("the day before", 0, date(2027, 3, 7), Curable, "1 day before the shooting day", Some(date(2027, 2, 22))),
+        ("on the last cover day", 3, date(2027, 3, 11), Met, "its 3 cover days", None),
         (
             "a day short of cover",
             3,
@@ -84,22 +57,8 @@ fn expiry_at_the_day_and_at_the_cover_days() {
             "1 day short of the shooting day and its cover day",
             Some(date(2027, 2, 23)),
         ),
-        (
-            "long lapsed",
-            0,
-            date(2026, 2, 10),
-            Curable,
-            "391 days before",
-            Some(date(2027, 2, 22)),
-        ),
-        (
-            "cover off the calendar",
-            u32::MAX,
-            date(2027, 3, 9),
-            Curable,
-            "short",
-            Some(date(2027, 2, 24)),
-        ),
+        ("long lapsed", 0, date(2026, 2, 10), Curable, "391 days before", Some(date(2027, 2, 22))),
+        ("cover off the calendar", u32::MAX, date(2027, 3, 9), Curable, "short", Some(date(2027, 2, 24))),
     ];
     for (case, cover, expires, standing, reason, by) in cases {
         let change = |held: &mut Certificate| held.expires = Some(expires);
@@ -177,6 +136,7 @@ fn a_certificate_counts_from_its_first_day() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn withdrawal_is_final_from_its_day_on() {
     let kind = "basic_life_support";
     for (case, withdrawn, cover, standing) in [
@@ -202,24 +162,15 @@ fn withdrawal_is_final_from_its_day_on() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn the_category_must_be_the_one_asked_for() {
     let kind = "powered_access";
     let asked = asks(kind, Some("3b"), 0);
     for (case, category, standing, reason) in [
         ("the same", Some("3b"), Met, "valid through"),
         ("another case", Some(" 3B "), Met, "valid through"),
-        (
-            "another",
-            Some("3a"),
-            NotMet,
-            "for category 3a where 3b is needed",
-        ),
-        (
-            "none",
-            None,
-            NotMet,
-            "carries no category where 3b is needed",
-        ),
+        ("another", Some("3a"), NotMet, "for category 3a where 3b is needed"),
+        ("none", None, NotMet, "carries no category where 3b is needed"),
     ] {
         let change = |held: &mut Certificate| held.category = category.map(Into::into);
         check(case, kind, &asked, change, (standing, reason, None));
@@ -235,6 +186,7 @@ fn the_category_must_be_the_one_asked_for() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn some_clocks_run_on_use() {
     // More than six unused months asks for a refresher (IRATA International's public page on refresher
     // training); the refresher is arranged in 7 days (common practice).
@@ -259,24 +211,8 @@ fn some_clocks_run_on_use() {
         &str,
         Option<Date>,
     ); 6] = [
-        (
-            "six months to the day",
-            Some(date(2026, 9, 8)),
-            old,
-            0,
-            Met,
-            "valid",
-            None,
-        ),
-        (
-            "a day more",
-            Some(date(2026, 9, 7)),
-            old,
-            0,
-            Curable,
-            "1 day past the 6 months",
-            Some(date(2027, 3, 1)),
-        ),
+        ("six months to the day", Some(date(2026, 9, 8)), old, 0, Met, "valid", None),
+        ("a day more", Some(date(2026, 9, 7)), old, 0, Curable, "1 day past the 6 months", Some(date(2027, 3, 1))),
         (
             "inside the cover days",
             Some(date(2026, 9, 8)),
@@ -286,33 +222,9 @@ fn some_clocks_run_on_use() {
             "by the last cover day",
             Some(date(2027, 3, 2)),
         ),
-        (
-            "never used, newly earned",
-            None,
-            date(2026, 10, 1),
-            0,
-            Met,
-            "valid",
-            None,
-        ),
-        (
-            "never used, long held",
-            None,
-            old,
-            0,
-            Curable,
-            "last used on 2025-06-01",
-            Some(date(2027, 3, 1)),
-        ),
-        (
-            "used after the day",
-            Some(date(2027, 3, 9)),
-            old,
-            0,
-            Curable,
-            "2025-06-01",
-            Some(date(2027, 3, 1)),
-        ),
+        ("never used, newly earned", None, date(2026, 10, 1), 0, Met, "valid", None),
+        ("never used, long held", None, old, 0, Curable, "last used on 2025-06-01", Some(date(2027, 3, 1))),
+        ("used after the day", Some(date(2027, 3, 9)), old, 0, Curable, "2025-06-01", Some(date(2027, 3, 1))),
     ];
     for (case, last, issued, cover, standing, reason, by) in cases {
         let change = used(last, issued);

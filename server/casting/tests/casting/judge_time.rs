@@ -16,17 +16,12 @@ fn at(text: &str) -> Timestamp {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn the_medic_says_fit_through_a_day() {
     for (case, until, standing, reason, by) in [
         ("through the day", Some(DAY), Met, "0 days past", None),
         ("longer", Some(date(2027, 4, 1)), Met, "24 days past", None),
-        (
-            "to the day before",
-            Some(date(2027, 3, 7)),
-            Curable,
-            "1 day short",
-            Some(DAY),
-        ),
+        ("to the day before", Some(date(2027, 3, 7)), Curable, "1 day short", Some(DAY)),
         ("never", None, Curable, "No medical clearance", Some(DAY)),
     ] {
         let mut person = person("P01");
@@ -37,6 +32,7 @@ fn the_medic_says_fit_through_a_day() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn availability_is_said_or_asked() {
     let run = |from, to, available| Availability {
         from,
@@ -46,48 +42,12 @@ fn availability_is_said_or_asked() {
     let first = date(2027, 3, 1);
     let last = date(2027, 3, 31);
     let cases: [(&str, Vec<Availability>, FindingStanding, &str, Option<Date>); 7] = [
-        (
-            "nothing said",
-            vec![],
-            Curable,
-            "Nothing on record",
-            Some(DAY),
-        ),
-        (
-            "around the day",
-            vec![run(first, last, true)],
-            Met,
-            "Available",
-            None,
-        ),
-        (
-            "from the day",
-            vec![run(DAY, last, true)],
-            Met,
-            "Available",
-            None,
-        ),
-        (
-            "to the day",
-            vec![run(first, DAY, true)],
-            Met,
-            "Available",
-            None,
-        ),
-        (
-            "to the day before",
-            vec![run(first, date(2027, 3, 7), true)],
-            Curable,
-            "Nothing on record",
-            Some(DAY),
-        ),
-        (
-            "refused",
-            vec![run(DAY, DAY, false)],
-            NotMet,
-            "Not available",
-            None,
-        ),
+        ("nothing said", vec![], Curable, "Nothing on record", Some(DAY)),
+        ("around the day", vec![run(first, last, true)], Met, "Available", None),
+        ("from the day", vec![run(DAY, last, true)], Met, "Available", None),
+        ("to the day", vec![run(first, DAY, true)], Met, "Available", None),
+        ("to the day before", vec![run(first, date(2027, 3, 7), true)], Curable, "Nothing on record", Some(DAY)),
+        ("refused", vec![run(DAY, DAY, false)], NotMet, "Not available", None),
         (
             "both: the refusal stands",
             vec![run(first, last, true), run(DAY, DAY, false)],
@@ -105,6 +65,7 @@ fn availability_is_said_or_asked() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn rest_runs_from_wrap_to_call() {
     let rest = Requirement::Rest { hours: 11.0 };
     let call = Some(at("2027-03-08T06:00:00Z"));
@@ -116,14 +77,7 @@ fn rest_runs_from_wrap_to_call() {
         &str,
         Option<Date>,
     ); 6] = [
-        (
-            "just enough",
-            Some(at("2027-03-07T19:00:00Z")),
-            call,
-            Met,
-            "11 h of rest",
-            None,
-        ),
+        ("just enough", Some(at("2027-03-07T19:00:00Z")), call, Met, "11 h of rest", None),
         (
             "a minute short",
             Some(at("2027-03-07T19:01:00Z")),
@@ -132,31 +86,10 @@ fn rest_runs_from_wrap_to_call() {
             "0 h 1 min short; a call at 2027-03-08 06:01 UTC would do",
             None,
         ),
-        (
-            "plenty",
-            Some(at("2027-03-01T19:00:00Z")),
-            call,
-            Met,
-            "155 h of rest",
-            None,
-        ),
-        (
-            "still at work",
-            Some(at("2027-03-08T07:00:00Z")),
-            call,
-            NotMet,
-            "after the call",
-            None,
-        ),
+        ("plenty", Some(at("2027-03-01T19:00:00Z")), call, Met, "155 h of rest", None),
+        ("still at work", Some(at("2027-03-08T07:00:00Z")), call, NotMet, "after the call", None),
         ("no wrap", None, call, Curable, "No last wrap", Some(DAY)),
-        (
-            "no call",
-            Some(at("2027-03-07T19:00:00Z")),
-            None,
-            Curable,
-            "call is not set",
-            Some(DAY),
-        ),
+        ("no call", Some(at("2027-03-07T19:00:00Z")), None, Curable, "call is not set", Some(DAY)),
     ];
     for (case, wrap, call, standing, reason, by) in cases {
         let mut person = person("P01");
@@ -188,6 +121,7 @@ fn rest_runs_from_wrap_to_call() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn exposures_add_up_over_the_day() {
     let burns = |adds| Requirement::DailyExposure {
         exposure: "full_burn".into(),
@@ -201,48 +135,12 @@ fn exposures_add_up_over_the_day() {
     };
     let cases: [(&str, Vec<Exposure>, u32, FindingStanding, &str); 7] = [
         ("none so far", vec![], 1, Met, "1 to spare"),
-        (
-            "at the most",
-            vec![taken("full_burn", DAY, 1)],
-            1,
-            Met,
-            "0 to spare",
-        ),
-        (
-            "over",
-            vec![taken("full_burn", DAY, 2)],
-            1,
-            NotMet,
-            "1 over",
-        ),
-        (
-            "in two entries",
-            vec![taken("full_burn", DAY, 1); 2],
-            1,
-            NotMet,
-            "1 over",
-        ),
-        (
-            "another day",
-            vec![taken("full_burn", date(2027, 3, 7), 9)],
-            1,
-            Met,
-            "1 to spare",
-        ),
-        (
-            "another kind",
-            vec![taken("high_fall", DAY, 9)],
-            1,
-            Met,
-            "1 to spare",
-        ),
-        (
-            "past counting",
-            vec![taken("full_burn", DAY, u32::MAX); 2],
-            u32::MAX,
-            NotMet,
-            "over",
-        ),
+        ("at the most", vec![taken("full_burn", DAY, 1)], 1, Met, "0 to spare"),
+        ("over", vec![taken("full_burn", DAY, 2)], 1, NotMet, "1 over"),
+        ("in two entries", vec![taken("full_burn", DAY, 1); 2], 1, NotMet, "1 over"),
+        ("another day", vec![taken("full_burn", date(2027, 3, 7), 9)], 1, Met, "1 to spare"),
+        ("another kind", vec![taken("high_fall", DAY, 9)], 1, Met, "1 to spare"),
+        ("past counting", vec![taken("full_burn", DAY, u32::MAX); 2], u32::MAX, NotMet, "over"),
     ];
     for (case, exposures, adds, standing, reason) in cases {
         let mut person = person("P01");
@@ -275,6 +173,7 @@ fn exposures_add_up_over_the_day() {
 }
 
 #[test]
+#[rustfmt::skip] // one case a line
 fn consent_is_to_this_very_revision() {
     let consent = |gag, revision, withdrawn: Option<&str>| Consent {
         gag,
@@ -284,49 +183,13 @@ fn consent_is_to_this_very_revision() {
     let other = GagId(Uuid::from_u128(99));
     let when = Some("2027-03-08T05:00:00Z");
     let cases: [(&str, Vec<Consent>, FindingStanding, &str, Option<Date>); 7] = [
-        (
-            "given",
-            vec![consent(GAG, 3, None)],
-            Met,
-            "Consents to revision 3",
-            None,
-        ),
+        ("given", vec![consent(GAG, 3, None)], Met, "Consents to revision 3", None),
         ("none", vec![], Curable, "Has not consented", Some(DAY)),
-        (
-            "to an older one",
-            vec![consent(GAG, 2, None)],
-            Curable,
-            "to revision 2, not",
-            Some(DAY),
-        ),
-        (
-            "to another gag",
-            vec![consent(other, 3, None)],
-            Curable,
-            "Has not",
-            Some(DAY),
-        ),
-        (
-            "withdrawn",
-            vec![consent(GAG, 3, when)],
-            NotMet,
-            "Withdrew consent",
-            None,
-        ),
-        (
-            "withdrawn, then given again",
-            vec![consent(GAG, 3, when), consent(GAG, 3, None)],
-            Met,
-            "Consents",
-            None,
-        ),
-        (
-            "given, then withdrawn",
-            vec![consent(GAG, 3, None), consent(GAG, 3, when)],
-            NotMet,
-            "Withdrew",
-            None,
-        ),
+        ("to an older one", vec![consent(GAG, 2, None)], Curable, "to revision 2, not", Some(DAY)),
+        ("to another gag", vec![consent(other, 3, None)], Curable, "Has not", Some(DAY)),
+        ("withdrawn", vec![consent(GAG, 3, when)], NotMet, "Withdrew consent", None),
+        ("withdrawn, then given again", vec![consent(GAG, 3, when), consent(GAG, 3, None)], Met, "Consents", None),
+        ("given, then withdrawn", vec![consent(GAG, 3, None), consent(GAG, 3, when)], NotMet, "Withdrew", None),
     ];
     for (case, consents, standing, reason, by) in cases {
         let mut person = person("P01");
