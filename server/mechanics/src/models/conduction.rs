@@ -80,18 +80,22 @@ pub struct Stack {
     links: Vec<f64>,
     ledger: Ledger,
     scratch: Vec<(f64, f64)>,
+    solved: Vec<f64>,
+    boiling: Vec<bool>,
 }
 
 impl Stack {
     /// A stack of at least one cell, from outside to inside.
     pub fn new(cells: Vec<Cell>, deep: Deep) -> Stack {
-        let scratch = vec![(0.0, 0.0); cells.len()];
+        let count = cells.len();
         let mut stack = Stack {
-            links: Vec::new(),
+            links: Vec::with_capacity(count),
             cells,
             deep,
             ledger: Ledger::default(),
-            scratch,
+            scratch: vec![(0.0, 0.0); count],
+            solved: vec![0.0; count],
+            boiling: vec![false; count],
         };
         stack.link();
         stack
@@ -160,30 +164,66 @@ impl Stack {
     }
 
     /// Goes on by `step` seconds.
+    ///
+    /// Cells that boil are held at the boiling point while the rest is solved, so that they pass on no
+    /// heat they never had; which cells boil is found by solving again until it no longer changes.
     pub fn advance(&mut self, step: f64, outside: &Outside) {
+        let bounds = self.bounds(outside);
+        for _ in 0..MOST_SOLVES {
+            self.solve(step, &bounds);
+            if !self.mark_boiling(step, &bounds) {
+                break;
+            }
+        }
         let count = self.cells.len();
+        self.ledger.entered += step * (bounds.constant - bounds.slope * self.solved[0]);
+        self.ledger.left_inward +=
+            step * bounds.deep_link * (self.solved[count - 1] - bounds.deep_temperature);
+        self.settle(step, &bounds);
+    }
+
+    fn bounds(&self, outside: &Outside) -> Bounds {
         let (constant, slope) = self.entering(outside);
         let (deep_link, deep_temperature) = match self.deep {
-            Deep::Held(temperature) => (1.0 / self.cells[count - 1].half_resistance(), temperature),
+            Deep::Held(temperature) => (
+                1.0 / self.cells[self.cells.len() - 1].half_resistance(),
+                temperature,
+            ),
             Deep::Insulated => (0.0, 0.0),
         };
+        Bounds {
+            constant,
+            slope,
+            deep_link,
+            deep_temperature,
+        }
+    }
+
+    /// Solves for the temperatures at the end of the step, with boiling cells held.
+    fn solve(&mut self, step: f64, bounds: &Bounds) {
+        let count = self.cells.len();
         // Forward sweep of the Thomas algorithm: each row is
         // (C/dt + links) T - outer link T_outer - inner link T_inner = C/dt T_old + sources.
         let rate = 1.0 / step;
         let (mut above, mut carried, mut outer) = (0.0, 0.0, 0.0);
         for i in 0..count {
+            let inner = if i + 1 < count { self.links[i] } else { 0.0 };
+            if self.boiling[i] {
+                (above, carried, outer) = (0.0, BOILING, inner);
+                self.scratch[i] = (above, carried);
+                continue;
+            }
             let cell = &self.cells[i];
             let inertia = cell.capacity() * rate;
-            let inner = if i + 1 < count { self.links[i] } else { 0.0 };
             let mut diagonal = inertia + outer + inner - outer * above;
             let mut right = inertia * cell.temperature + outer * carried;
             if i == 0 {
-                diagonal += slope;
-                right += constant;
+                diagonal += bounds.slope;
+                right += bounds.constant;
             }
             if i + 1 == count {
-                diagonal += deep_link;
-                right += deep_link * deep_temperature;
+                diagonal += bounds.deep_link;
+                right += bounds.deep_link * bounds.deep_temperature;
             }
             let inverse = 1.0 / diagonal;
             (above, carried, outer) = (inner * inverse, right * inverse, inner);
@@ -193,36 +233,92 @@ impl Stack {
         for i in (0..count).rev() {
             let (above, carried) = self.scratch[i];
             inside = carried + above * inside;
-            self.cells[i].temperature = inside;
+            self.solved[i] = inside;
         }
-        self.ledger.entered += step * (constant - slope * self.cells[0].temperature);
-        self.ledger.left_inward +=
-            step * deep_link * (self.cells[count - 1].temperature - deep_temperature);
-        self.boil();
     }
 
-    /// Spends what cells hold above the boiling point on their water.
-    fn boil(&mut self) {
+    /// Heat that a cell gains over the step beyond what its solved temperature holds, J/m2. Nothing,
+    /// to rounding, for a cell that was not held.
+    fn surplus(&self, i: usize, step: f64, bounds: &Bounds) -> f64 {
+        let count = self.cells.len();
+        let mut flux = if i == 0 {
+            bounds.constant - bounds.slope * self.solved[0]
+        } else {
+            self.links[i - 1] * (self.solved[i - 1] - self.solved[i])
+        };
+        flux -= if i + 1 == count {
+            bounds.deep_link * (self.solved[i] - bounds.deep_temperature)
+        } else {
+            self.links[i] * (self.solved[i] - self.solved[i + 1])
+        };
+        let cell = &self.cells[i];
+        step * flux - cell.capacity() * (self.solved[i] - cell.temperature)
+    }
+
+    /// Finds which cells boil, given a solution; true when that changed.
+    fn mark_boiling(&mut self, step: f64, bounds: &Bounds) -> bool {
+        let mut changed = false;
+        for i in 0..self.cells.len() {
+            if self.boiling[i] {
+                if self.surplus(i, step, bounds) < 0.0 {
+                    self.boiling[i] = false;
+                    changed = true;
+                }
+            } else if self.cells[i].water > 0.0 && self.solved[i] > BOILING {
+                self.boiling[i] = true;
+                changed = true;
+            }
+        }
+        changed
+    }
+
+    /// Takes over the solved temperatures and spends each boiling cell's surplus on its water.
+    fn settle(&mut self, step: f64, bounds: &Bounds) {
         let mut dried = false;
-        for cell in &mut self.cells {
-            if cell.water <= 0.0 || cell.temperature <= BOILING {
+        for i in 0..self.cells.len() {
+            let temperature = self.solved[i];
+            let wet = self.cells[i].water > 0.0;
+            if !wet || (!self.boiling[i] && temperature <= BOILING) {
+                self.cells[i].temperature = temperature;
                 continue;
             }
-            let spare = cell.capacity() * (cell.temperature - BOILING);
-            let gone = (spare / LATENT_HEAT).min(cell.water);
+            // What is above the boiling point: the surplus of a held cell, or the overshoot of one that
+            // the solves left free.
+            let above = self.cells[i].capacity() * (temperature - BOILING);
+            let held = if self.boiling[i] {
+                self.surplus(i, step, bounds)
+            } else {
+                0.0
+            };
+            let spare = above + held;
+            let cell = &mut self.cells[i];
+            let gone = (spare.max(0.0) / LATENT_HEAT).min(cell.water);
             self.ledger.boiled += gone * LATENT_HEAT;
             self.ledger.carried_off += gone * WATER_HEAT * BOILING;
             cell.water -= gone;
-            let left = (spare - gone * LATENT_HEAT).max(0.0);
             if cell.water <= 0.0 {
                 cell.water = 0.0;
                 cell.conductivity = cell.dry_conductivity;
+                self.boiling[i] = false;
                 dried = true;
             }
-            cell.temperature = BOILING + left / cell.capacity();
+            // Heat left after the last water warms the cell; heat that was short cools it.
+            cell.temperature = BOILING + (spare - gone * LATENT_HEAT) / cell.capacity();
         }
         if dried {
             self.link();
         }
     }
+}
+
+/// Solves of one step after which the boiling cells are taken as found; what is still out then is
+/// settled cell by cell, so that no heat is lost.
+const MOST_SOLVES: usize = 8;
+
+/// What acts on the two ends of the stack during a step.
+struct Bounds {
+    constant: f64,
+    slope: f64,
+    deep_link: f64,
+    deep_temperature: f64,
 }

@@ -40,18 +40,24 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
         }
         gained.push(sum / GRAVITY);
     }
+    // The longest window seldom ends on the grid, so its end is taken between two points.
+    let whole = libm::floor(window / step).min(POINTS as f64) as usize;
+    let part = window / step - whole as f64;
     let mut worst = 0.0_f64;
+    let mut take = |gain: f64, length: f64| {
+        let mean = gain / length;
+        if mean > 0.0 {
+            worst = worst.max(length * mean * mean * libm::sqrt(mean));
+        }
+    };
     for from in 0..POINTS {
-        for to in from + 1..POINTS {
-            let length = step * (to - from) as f64;
-            // A hair of slack, so that a window as long as the grid spacing allows is not lost.
-            if length > window * (1.0 + 1e-9) {
-                break;
-            }
-            let mean = (gained[to] - gained[from]) / length;
-            if mean > 0.0 {
-                worst = worst.max(length * mean * mean * libm::sqrt(mean));
-            }
+        for to in from + 1..=(from + whole).min(POINTS - 1) {
+            take(gained[to] - gained[from], step * (to - from) as f64);
+        }
+        let before = from + whole;
+        if before + 1 < POINTS {
+            let end = gained[before] + part * (gained[before + 1] - gained[before]);
+            take(end - gained[from], window);
         }
     }
     worst
