@@ -1,8 +1,10 @@
-//! The verdict on one person in one slot: every requirement is looked at, and the worst finding decides.
+//! The verdict on one person in one slot: every requirement is looked at, and the worst finding
+//! decides.
 //!
-//! The rules of each requirement live in the modules below; this one only adds them up and ranks. It knows
-//! no clock: the shooting day and the day of asking come in the [`Context`]. What is not on record is never
-//! met: it is curable where somebody can still supply it, and not met where nobody can.
+//! The rules of each requirement live in the modules below; this one only adds them up and ranks.
+//! It knows no clock: the shooting day and the day of asking come in the [`Context`]. What is not
+//! on record is never met: it is curable where somebody can still supply it, and not met where
+//! nobody can.
 
 mod answer;
 mod body;
@@ -23,14 +25,15 @@ use crate::{
 
 /// Judges one person for one slot on one day.
 ///
-/// Every requirement gets a finding, in the slot's order, and the worst of them is the outcome; a slot with
-/// no requirements qualifies anyone.
+/// Every requirement gets a finding, in the slot's order, and the worst of them is the outcome; a
+/// slot with no requirements qualifies anyone.
 ///
-/// `fit`, 0 to 1, only ranks people who come out alike. It is the plain mean of these parts, each 0 to 1,
-/// and 0 when its requirement is not met:
+/// `fit`, 0 to 1, only ranks people who come out alike. It is the plain mean of these parts, each 0
+/// to 1, and 0 when its requirement is not met:
 ///
-/// - a skill gives two: levels held beyond the need, as a share of the levels above it; and recency, 1 when
-///   used on the day itself, falling to 0 at the longest gap allowed (1 where recency is not asked);
+/// - a skill gives two: levels held beyond the need, as a share of the levels above it; and
+///   recency, 1 when used on the day itself, falling to 0 at the longest gap allowed (1 where
+///   recency is not asked);
 /// - a certificate gives one: days left after the last day it is needed, up to a year;
 /// - a body measurement gives one: 1 on the doubled actor's value, 0 at the edge of the tolerance;
 /// - kitted mass gives one: 1 in the middle of the rig's range, 0 at either end.
@@ -60,8 +63,8 @@ pub fn judge(slot: &Slot, person: &Person, context: &Context, catalogue: &Catalo
     }
 }
 
-/// Looks at one requirement by itself, for example a certificate that a signer's role asks for. `kit_mass`
-/// is what is worn on top of the body, kilograms, and only kitted mass reads it.
+/// Looks at one requirement by itself, for example a certificate that a signer's role asks for.
+/// `kit_mass` is what is worn on top of the body, kilograms, and only kitted mass reads it.
 #[must_use]
 pub fn find(
     requirement: &Requirement,

@@ -1,5 +1,5 @@
-//! Which certificates run out before which shooting days, so that renewals start in time. Knows no slot: it
-//! looks ahead for everyone at once.
+//! Which certificates run out before which shooting days, so that renewals start in time. Knows no
+//! slot: it looks ahead for everyone at once.
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
@@ -48,9 +48,9 @@ pub enum LapseCause {
 
 /// Certificates whose last good day falls before one of the given shooting days, soonest first.
 ///
-/// One already out of date counts too: it lapses before the first of the days. Withdrawn ones are left out, as
-/// are those whose holder has another that stands in for them and lasts longer without a gap, and kinds the
-/// catalogue does not know.
+/// One already out of date counts too: it lapses before the first of the days. Withdrawn ones are
+/// left out, as are those whose holder has another that stands in for them and lasts longer without
+/// a gap, and kinds the catalogue does not know.
 #[must_use]
 pub fn lapsing<'a>(
     people: impl IntoIterator<Item = &'a Person>,
@@ -101,7 +101,8 @@ fn ends(held: &Certificate, catalogue: &Catalogue) -> Option<(Date, Clock)> {
     last_good_day(held, catalogue.certificate(&held.kind)?)
 }
 
-/// Whether `other` stands in for `held`, starts before `held` ends or the day after, and lasts longer.
+/// Whether `other` stands in for `held`, starts before `held` ends or the day after, and lasts
+/// longer.
 fn outlasts(
     other: &Certificate,
     held: &Certificate,

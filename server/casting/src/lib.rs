@@ -1,7 +1,8 @@
 //! People, certificates and requirements to verdicts: who may do a gag on the day.
 //!
-//! This crate is pure. It knows no clock, file, network or database: the shooting day is an argument,
-//! and rosters come in as text. It compiles to WebAssembly, so a phone judges as the server does.
+//! This crate is pure. It knows no clock, file, network or database: the shooting day is an
+//! argument, and rosters come in as text. It compiles to WebAssembly, so a phone judges as the
+//! server does.
 
 pub mod catalogue;
 pub mod ids;

@@ -1,8 +1,8 @@
-//! The known word nearest to a mistyped one, for errors that say what was probably meant. Knows nothing of
-//! what the words name.
+//! The known word nearest to a mistyped one, for errors that say what was probably meant. Knows
+//! nothing of what the words name.
 
-/// The candidate with the fewest single-character edits from `word`, when few enough to be a likely slip:
-/// at most two, or a third of the word's length if that is more. The first wins a tie.
+/// The candidate with the fewest single-character edits from `word`, when few enough to be a likely
+/// slip: at most two, or a third of the word's length if that is more. The first wins a tie.
 pub(crate) fn nearest<'a>(
     word: &str,
     candidates: impl Iterator<Item = &'a str>,

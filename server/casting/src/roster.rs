@@ -1,14 +1,14 @@
-//! The roster as four tables of comma-separated text: people, their certificates, their skills, and the days
-//! they can work.
+//! The roster as four tables of comma-separated text: people, their certificates, their skills, and
+//! the days they can work.
 //!
-//! Import is all or nothing. Every cell that is wrong is reported with its row, its column, what is wrong
-//! and how to put it right, and nothing is changed until all of them are right. Importing the same table
-//! again updates: people are found by their code, certificates by person, kind, category, number and day of
-//! issue, skills by person and skill; a blank cell keeps what is on record. Availability is replaced for
-//! every person that the table lists.
+//! Import is all or nothing. Every cell that is wrong is reported with its row, its column, what is
+//! wrong and how to put it right, and nothing is changed until all of them are right. Importing the
+//! same table again updates: people are found by their code, certificates by person, kind,
+//! category, number and day of issue, skills by person and skill; a blank cell keeps what is on
+//! record. Availability is replaced for every person that the table lists.
 //!
-//! This module reads and writes text and nothing else: no file, no clock, no store. New identifiers come
-//! from a function it is given.
+//! This module reads and writes text and nothing else: no file, no clock, no store. New identifiers
+//! come from a function it is given.
 
 mod apply;
 mod belongings;
@@ -18,6 +18,7 @@ mod decode;
 mod error;
 mod export;
 mod measure;
+mod reader;
 mod rows;
 mod sheet;
 
@@ -120,8 +121,8 @@ pub struct Applied {
 ///
 /// # Errors
 ///
-/// Everything wrong with the text itself: encoding, columns, cells, rows that repeat. Each error names its
-/// row (the header is row 1), its column, and the fix.
+/// Everything wrong with the text itself: encoding, columns, cells, rows that repeat. Each error
+/// names its row (the header is row 1), its column, and the fix.
 pub fn parse(table: RosterTable, bytes: &[u8]) -> Result<Rows, RosterErrors> {
     let mut report = Report::default();
     let rows = rows::read(table, bytes, &mut report);
@@ -130,13 +131,13 @@ pub fn parse(table: RosterTable, bytes: &[u8]) -> Result<Rows, RosterErrors> {
 
 /// Puts checked rows over the people on record.
 ///
-/// `today` is the day of the import: a fact dated more than a day after it is refused, for nobody can have
-/// been weighed next month. `mint` makes identifiers for new people and certificates.
+/// `today` is the day of the import: a fact dated more than a day after it is refused, for nobody
+/// can have been weighed next month. `mint` makes identifiers for new people and certificates.
 ///
 /// # Errors
 ///
-/// Everything wrong between the rows and the record: people that are not there, new people without a name,
-/// facts from the future, two people with one address.
+/// Everything wrong between the rows and the record: people that are not there, new people without
+/// a name, facts from the future, two people with one address.
 pub fn apply(
     rows: &Rows,
     existing: &[Person],
@@ -148,7 +149,8 @@ pub fn apply(
     report.finish(applied)
 }
 
-/// Reads a table and puts it over the people on record, reporting what is wrong with either at once.
+/// Reads a table and puts it over the people on record, reporting what is wrong with either at
+/// once.
 ///
 /// # Errors
 ///

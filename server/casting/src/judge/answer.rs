@@ -32,8 +32,8 @@ impl Answer {
         }
     }
 
-    /// Curable by doing `what` on or before `by`; not met when that day is already past on the day of
-    /// asking.
+    /// Curable by doing `what` on or before `by`; not met when that day is already past on the day
+    /// of asking.
     pub(super) fn curable(reason: String, what: String, by: Date, context: &Context) -> Self {
         if context.today.is_some_and(|today| today > by) {
             return Self::not_met(format!(
@@ -48,7 +48,8 @@ impl Answer {
         }
     }
 
-    /// Adds parts of the fit. A part that is not a number, from figures that are none, counts nothing.
+    /// Adds parts of the fit. A part that is not a number, from figures that are none, counts
+    /// nothing.
     pub(super) fn ranked(mut self, parts: &[f64]) -> Self {
         let met = self.standing == FindingStanding::Met;
         self.fit = parts

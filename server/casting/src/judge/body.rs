@@ -12,11 +12,12 @@ use crate::{
     requirement::Context,
 };
 
-/// Room for the last bit when 1.72 m is compared with 1.75 m less 3 cm: far below what a tape can show.
+/// Room for the last bit when 1.72 m is compared with 1.75 m less 3 cm: far below what a tape can
+/// show.
 const ROUNDING: f64 = 1e-9;
 
-/// Nearer than this to the end of the rig's range, kilograms, the sentence asks for another look at the rig
-/// (common practice: mass is checked again to within 2 kg, clothed and kitted).
+/// Nearer than this to the end of the rig's range, kilograms, the sentence asks for another look at
+/// the rig (common practice: mass is checked again to within 2 kg, clothed and kitted).
 const RECHECK_MASS: f64 = 2.0;
 
 pub(super) fn measurement(
@@ -187,8 +188,8 @@ pub(super) fn age(min: Option<u8>, max: Option<u8>, person: &Person, context: &C
     Answer::met(format!("{years} years old on the shooting day{range}"))
 }
 
-/// Whole years lived. Someone born on 29 February turns a year older on 1 March in a common year: where law
-/// differs, this is the later day and so the safer one for a least age.
+/// Whole years lived. Someone born on 29 February turns a year older on 1 March in a common year:
+/// where law differs, this is the later day and so the safer one for a least age.
 fn whole_years(born: Date, day: Date) -> Option<i32> {
     if born > day {
         return None;

@@ -1,9 +1,9 @@
-//! Certificates: dates, categories, withdrawal, clocks that run on use, and whether anyone has looked at the
-//! evidence.
+//! Certificates: dates, categories, withdrawal, clocks that run on use, and whether anyone has
+//! looked at the evidence.
 //!
-//! Any certificate of a wanted kind, or of a kind above it, can meet the requirement by itself; the best one
-//! decides. Facts later than the last day asked about say nothing about that day, so that a verdict on a past
-//! day comes out as it did then.
+//! Any certificate of a wanted kind, or of a kind above it, can meet the requirement by itself; the
+//! best one decides. Facts later than the last day asked about say nothing about that day, so that
+//! a verdict on a past day comes out as it did then.
 
 use std::cmp::Reverse;
 
@@ -75,8 +75,8 @@ pub(crate) enum Clock {
     Unused,
 }
 
-/// The last day on which a certificate counts by its dates alone; none when it does not run out, or when
-/// nothing says when it does.
+/// The last day on which a certificate counts by its dates alone; none when it does not run out, or
+/// when nothing says when it does.
 pub(crate) fn last_good_day(held: &Certificate, kind: &CertificateKind) -> Option<(Date, Clock)> {
     let expiry = match expiry(held, kind) {
         Expiry::On(day) => Some((day, Clock::Expiry)),
@@ -283,8 +283,8 @@ impl Asked<'_> {
         })
     }
 
-    /// The last day to begin something that takes `lead` days and must be done when the first uncovered day
-    /// comes.
+    /// The last day to begin something that takes `lead` days and must be done when the first
+    /// uncovered day comes.
     fn begin_by(&self, ends: Date, lead: u32) -> Date {
         plus(plus(ends, 1).max(self.context.day), -i64::from(lead))
     }

@@ -1,5 +1,5 @@
-//! Days counted and moved without ever leaving the calendar: figures from outside can be absurdly large, and
-//! a date that would fall off the end stays at the end.
+//! Days counted and moved without ever leaving the calendar: figures from outside can be absurdly
+//! large, and a date that would fall off the end stays at the end.
 
 use jiff::{Span, civil::Date};
 

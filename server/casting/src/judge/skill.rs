@@ -1,5 +1,5 @@
-//! Skills: a level, and whether it was used or assessed lately enough. Grade and recency are separate facts;
-//! a check-ride mends recency and never the grade.
+//! Skills: a level, and whether it was used or assessed lately enough. Grade and recency are
+//! separate facts; a check-ride mends recency and never the grade.
 
 use jiff::civil::Date;
 
@@ -116,8 +116,8 @@ fn check_ride(reason: String, context: &Context) -> Answer {
     )
 }
 
-/// The later of last use and assessment, and which it was. What happens after the shooting day says nothing
-/// about that day.
+/// The later of last use and assessment, and which it was. What happens after the shooting day says
+/// nothing about that day.
 fn last_seen(held: &Skill, day: Date) -> Option<(Date, &'static str)> {
     let used = held
         .last_used

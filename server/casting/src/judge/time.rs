@@ -1,4 +1,5 @@
-//! Time and will: the medic's word, availability, rest, what the body has taken that day, and consent.
+//! Time and will: the medic's word, availability, rest, what the body has taken that day, and
+//! consent.
 
 use jiff::{SignedDuration, Timestamp};
 

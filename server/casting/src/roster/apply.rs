@@ -1,5 +1,5 @@
-//! Checked rows over the people on record, with every check that needs the record or the day. The people
-//! table is here; the tables of what people have are in `belongings`.
+//! Checked rows over the people on record, with every check that needs the record or the day. The
+//! people table is here; the tables of what people have are in `belongings`.
 
 use std::collections::BTreeMap;
 
@@ -30,8 +30,8 @@ pub(super) struct Desk<'a> {
 }
 
 impl Desk<'_> {
-    /// Refuses a fact dated after today. A day's grace, for the desk and the set may lie either side of
-    /// midnight.
+    /// Refuses a fact dated after today. A day's grace, for the desk and the set may lie either
+    /// side of midnight.
     pub(super) fn not_future(&self, row: usize, column: &str, day: Date, report: &mut Report) {
         if day > self.today.tomorrow().unwrap_or(Date::MAX) {
             let problem = format!("{day} is after today, {}", self.today);
@@ -123,7 +123,8 @@ fn people(rows: &[PersonRow], columns: &[&str], desk: &mut Desk<'_>, report: &mu
     one_address_each(rows, desk, report);
 }
 
-/// A person with nothing but what a new one must have, or nothing once the report says what is missing.
+/// A person with nothing but what a new one must have, or nothing once the report says what is
+/// missing.
 fn newcomer(
     row: &PersonRow,
     columns: &[&str],
@@ -227,24 +228,27 @@ fn utc_day(at: Timestamp) -> Date {
 
 /// An invitation goes to one person: no two may have one address.
 fn one_address_each(rows: &[PersonRow], desk: &Desk<'_>, report: &mut Report) {
+    let mut by_address: BTreeMap<String, Vec<&String>> = BTreeMap::new();
+    for (key, person) in &desk.people {
+        if let Some(email) = &person.email {
+            by_address
+                .entry(email.to_lowercase())
+                .or_default()
+                .push(key);
+        }
+    }
     for row in rows {
-        let Some(email) = row.email.as_ref().map(|email| email.to_lowercase()) else {
-            continue;
-        };
-        let other = desk.people.iter().find(|(code, person)| {
-            **code != row.code.to_lowercase()
-                && person
-                    .email
-                    .as_ref()
-                    .is_some_and(|theirs| theirs.to_lowercase() == email)
-        });
-        if let Some((_, other)) = other {
+        let Some(email) = &row.email else { continue };
+        let key = row.code.to_lowercase();
+        let holders = by_address.get(&email.to_lowercase());
+        let other = holders
+            .into_iter()
+            .flatten()
+            .find(|holder| ***holder != key);
+        if let Some(other) = other.and_then(|holder| desk.people.get(*holder)) {
             let problem = format!("{} has the same address", other.code);
-            report.add(
-                row.row,
-                "email",
-                Wrong::new(problem, "give each person their own, or none"),
-            );
+            let fix = "give each person their own, or none";
+            report.add(row.row, "email", Wrong::new(problem, fix));
         }
     }
 }

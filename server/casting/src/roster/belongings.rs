@@ -22,7 +22,12 @@ fn owner<'a>(
 ) -> Option<&'a mut Person> {
     let key = code.to_lowercase();
     if !people.contains_key(&key) {
-        let near = nearest(&key, people.keys().map(String::as_str)).and_then(|k| people.get(k));
+        // Every unlisted row would pay for a search that nobody reads.
+        let near = report
+            .has_room()
+            .then(|| nearest(&key, people.keys().map(String::as_str)))
+            .flatten()
+            .and_then(|near| people.get(near));
         let fix = near.map_or_else(
             || "import the people table first, or check the code".into(),
             |near| {
@@ -125,8 +130,8 @@ pub(super) fn skills(rows: &[SkillRow], desk: &mut Desk<'_>, report: &mut Report
     }
 }
 
-/// Days are replaced for everyone the table lists: a newer answer to "when can you work" is the whole answer,
-/// and an old refusal left standing beside it would win.
+/// Days are replaced for everyone the table lists: a newer answer to "when can you work" is the
+/// whole answer, and an old refusal left standing beside it would win.
 pub(super) fn availability(rows: &[AvailabilityRow], desk: &mut Desk<'_>, report: &mut Report) {
     let mut by_person: BTreeMap<String, Vec<&AvailabilityRow>> = BTreeMap::new();
     for row in rows {

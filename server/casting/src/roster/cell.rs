@@ -1,8 +1,9 @@
-//! What one cell may hold, kind by kind: text, codes, dates, yes and no, grades, moments, addresses.
+//! What one cell may hold, kind by kind: text, codes, dates, yes and no, grades, moments,
+//! addresses.
 //!
-//! A spreadsheet runs a cell that begins like a formula, so text that does is refused unless an apostrophe
-//! stands before it, which is also how it is exported. Invisible characters that could make one name look
-//! like another are refused; joiners that scripts need are not.
+//! A spreadsheet runs a cell that begins like a formula, so text that does is refused unless an
+//! apostrophe stands before it, which is also how it is exported. Invisible characters that could
+//! make one name look like another are refused; joiners that scripts need are not.
 
 use jiff::{Timestamp, civil::Date};
 use unicode_normalization::{UnicodeNormalization, char::is_combining_mark};
@@ -47,7 +48,8 @@ pub(super) fn sound(cell: &str) -> Result<&str, Wrong> {
     Ok(cell.trim())
 }
 
-/// What is wrong with a character wherever it stands. Joiners (U+200C, U+200D) pass: many scripts need them.
+/// What is wrong with a character wherever it stands. Joiners (U+200C, U+200D) pass: many scripts
+/// need them.
 fn harmful(letter: char) -> Option<&'static str> {
     match letter {
         '\n' => Some("a line break"),
@@ -85,7 +87,8 @@ pub(super) fn quoted(cell: &str) -> String {
     format!("\"{shown}\"")
 }
 
-/// Whether a spreadsheet would run a cell that begins so; the full-width forms count in some of them.
+/// Whether a spreadsheet would run a cell that begins so; the full-width forms count in some of
+/// them.
 fn begins_formula(text: &str) -> bool {
     text.starts_with(['=', '+', '-', '@', '\t', '\r', '＝', '＋', '－', '＠'])
 }
@@ -98,8 +101,8 @@ fn is_number(text: &str) -> bool {
     parts.next().is_some_and(whole) && parts.next().is_none_or(whole) && parts.next().is_none()
 }
 
-/// Text as it is exported: with an apostrophe before anything that begins like a formula, and before text
-/// that already looks escaped, so that reading it back gives the very same text.
+/// Text as it is exported: with an apostrophe before anything that begins like a formula, and
+/// before text that already looks escaped, so that reading it back gives the very same text.
 pub(super) fn escaped(text: &str) -> String {
     let looks_escaped = text.starts_with('\'') && begins_formula(text.trim_start_matches('\''));
     if looks_escaped || begins_formula(text) && !is_number(text) {
@@ -260,7 +263,8 @@ mod tests {
             assert_eq!(escaped(cell), cell);
             assert_eq!(text(cell).unwrap(), cell);
         }
-        // Text that already looks escaped gets one more apostrophe, so that it too comes back as it was.
+        // Text that already looks escaped gets one more apostrophe, so that it too comes back as it
+        // was.
         for cell in ["'=1", "''=1", "'-3", "'@x"] {
             assert_eq!(escaped(cell), format!("'{cell}"));
             assert_eq!(text(&escaped(cell)).unwrap(), cell);

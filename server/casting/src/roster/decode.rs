@@ -1,5 +1,6 @@
-//! Bytes to text. A table is UTF-8, or UTF-16 that says so in its first two bytes; anything else is refused
-//! with the place of the first byte that gives it away, for guessing an encoding spoils names silently.
+//! Bytes to text. A table is UTF-8, or UTF-16 that says so in its first two bytes; anything else is
+//! refused with the place of the first byte that gives it away, for guessing an encoding spoils
+//! names silently.
 
 use super::{
     MOST_BYTES,
@@ -8,7 +9,8 @@ use super::{
 
 const SAVE_AS: &str = "save the table as \"CSV UTF-8\" and import that";
 
-/// The text of a table with every line ended by a single line feed, or nothing once the report says why.
+/// The text of a table with every line ended by a single line feed, or nothing once the report says
+/// why.
 pub(super) fn decode(bytes: &[u8], report: &mut Report) -> Option<String> {
     if bytes.len() > MOST_BYTES {
         let problem = format!(

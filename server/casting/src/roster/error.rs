@@ -70,7 +70,7 @@ pub(super) struct Report {
 
 impl Report {
     pub(super) fn add(&mut self, row: usize, column: &str, wrong: Wrong) {
-        if self.errors.len() < MOST_ERRORS {
+        if self.has_room() {
             let Wrong { problem, fix } = wrong;
             self.errors.push(RosterError {
                 row,
@@ -81,6 +81,11 @@ impl Report {
         } else {
             self.beyond += 1;
         }
+    }
+
+    /// Whether another error would be listed, and so is worth a costly suggestion.
+    pub(super) fn has_room(&self) -> bool {
+        self.errors.len() < MOST_ERRORS
     }
 
     /// The value when nothing was wrong, else everything that was.

@@ -7,11 +7,12 @@ use jiff::civil::Date;
 use super::{RosterTable, cell::escaped, columns::MEASUREMENTS, measure::write};
 use crate::person::{Measured, Person};
 
-/// One of the four tables as comma-separated text (RFC 4180: CRLF, quotes where needed), people by code.
+/// One of the four tables as comma-separated text (RFC 4180: CRLF, quotes where needed), people by
+/// code.
 ///
-/// Text that a spreadsheet would run as a formula gets an apostrophe before it; [`super::parse`] takes it off
-/// again. Write the bytes EF BB BF before the text for a spreadsheet that would otherwise guess an encoding;
-/// they are read back too.
+/// Text that a spreadsheet would run as a formula gets an apostrophe before it; [`super::parse`]
+/// takes it off again. Write the bytes EF BB BF before the text for a spreadsheet that would
+/// otherwise guess an encoding; they are read back too.
 #[must_use]
 pub fn export(table: RosterTable, people: &[Person]) -> String {
     let mut people: Vec<&Person> = people.iter().collect();
@@ -140,8 +141,8 @@ fn person_row(person: &Person) -> Vec<String> {
     cells
 }
 
-/// The day and witness that most of a person's measurements share, for the row's own columns; the others say
-/// theirs in the cell.
+/// The day and witness that most of a person's measurements share, for the row's own columns; the
+/// others say theirs in the cell.
 fn usual(person: &Person) -> Option<(Date, Option<&str>)> {
     let mut counts: BTreeMap<(Date, Option<&str>), usize> = BTreeMap::new();
     for Measured { on, by, .. } in person.measurements.values() {

@@ -1,8 +1,8 @@
-//! Measurements as people write them, to SI and back. A value without its unit is refused: 62 may be
-//! kilograms or pounds, and a rig must know.
+//! Measurements as people write them, to SI and back. A value without its unit is refused: 62 may
+//! be kilograms or pounds, and a rig must know.
 //!
-//! A cell may say by itself when and by whom it was taken, "62.5 kg on 2026-10-02 by Ada", where that differs
-//! from the row's `measured_on` and `measured_by`.
+//! A cell may say by itself when and by whom it was taken, "62.5 kg on 2026-10-02 by Ada", where
+//! that differs from the row's `measured_on` and `measured_by`.
 
 use jiff::civil::Date;
 
@@ -65,7 +65,8 @@ pub(super) fn write(of: Measurement, value: f64) -> String {
         Measurement::Mass => format!("{value} kg"),
         Measurement::Shoe => format!("{value}"),
         _ => {
-            // Centimetres, as people say it, unless dividing by 100 again would not give the same bits.
+            // Centimetres, as people say it, unless dividing by 100 again would not give the same
+            // bits.
             let centimetres = tidy(value * 100.0);
             if centimetres / 100.0 == value {
                 format!("{centimetres} cm")
@@ -81,8 +82,8 @@ fn tidy(value: f64) -> f64 {
     format!("{value:.6}").parse().unwrap_or(value)
 }
 
-/// What a body can measure: wide enough for any performer, child or giant, and narrow enough to catch a slip
-/// of unit.
+/// What a body can measure: wide enough for any performer, child or giant, and narrow enough to
+/// catch a slip of unit.
 fn bounds(of: Measurement) -> (f64, f64) {
     match of {
         Measurement::Height => (0.5, 2.6),

@@ -1,5 +1,5 @@
-//! Cells to typed rows, with every check that needs no one on record: each cell by its kind, names against
-//! the catalogue, dates in order, and rows that repeat.
+//! Cells to typed rows, with every check that needs no one on record: each cell by its kind, names
+//! against the catalogue, dates in order, and rows that repeat.
 
 use std::collections::{BTreeMap, btree_map::Entry};
 
@@ -11,7 +11,8 @@ use super::{
     decode::decode,
     error::{Report, Wrong},
     measure::{MeasuredCell, measured},
-    sheet::{Sheet, SheetRow, cut},
+    reader::Reader,
+    sheet::{Sheet, cut},
 };
 use crate::{
     catalogue::{Catalogue, CertificateKind, same_category},
@@ -364,54 +365,4 @@ fn availability(mut reader: Reader<'_>) -> Option<AvailabilityRow> {
         to: to?,
         available: available?,
     })
-}
-
-/// Reads the cells of one row and remembers whether any was wrong.
-struct Reader<'a> {
-    row: &'a SheetRow,
-    report: &'a mut Report,
-    sound: bool,
-}
-
-impl<'a> Reader<'a> {
-    fn new(row: &'a SheetRow, report: &'a mut Report) -> Self {
-        Self {
-            row,
-            report,
-            sound: !row.spoiled,
-        }
-    }
-
-    fn wrong(&mut self, column: &str, wrong: Wrong) {
-        self.report.add(self.row.number, column, wrong);
-        self.sound = false;
-    }
-
-    /// The cell's value; none when it is blank or wrong.
-    fn optional<T>(
-        &mut self,
-        column: &str,
-        read: impl FnOnce(&str) -> Result<T, Wrong>,
-    ) -> Option<T> {
-        match read(self.row.cells.get(column)?) {
-            Ok(value) => Some(value),
-            Err(wrong) => {
-                self.wrong(column, wrong);
-                None
-            }
-        }
-    }
-
-    /// The cell's value; a blank is wrong, unless the row has a refused cell that may be this one.
-    fn required<T>(
-        &mut self,
-        column: &str,
-        read: impl FnOnce(&str) -> Result<T, Wrong>,
-    ) -> Option<T> {
-        if !self.row.cells.contains_key(column) && !self.row.spoiled {
-            let problem = "the cell is blank and must not be";
-            self.wrong(column, Wrong::new(problem, "fill it in, or remove the row"));
-        }
-        self.optional(column, read)
-    }
 }

@@ -1,5 +1,5 @@
-//! Text to named cells: finds the separator, matches the header to the table's columns, and gives each row
-//! its number. Knows the names of columns and not what their cells mean.
+//! Text to named cells: finds the separator, matches the header to the table's columns, and gives
+//! each row its number. Knows the names of columns and not what their cells mean.
 
 use std::collections::BTreeMap;
 

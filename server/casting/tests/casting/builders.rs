@@ -104,7 +104,8 @@ pub fn judge_one(requirement: &Requirement, person: &Person, context: &Context) 
     find(requirement, person, 0.0, context, Catalogue::built_in())
 }
 
-/// Asserts a standing, a piece of the reason, and the cure's day. The whole finding is shown on failure.
+/// Asserts a standing, a piece of the reason, and the cure's day. The whole finding is shown on
+/// failure.
 pub fn assert_finding(
     case: &str,
     finding: &Finding,

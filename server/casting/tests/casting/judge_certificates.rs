@@ -188,8 +188,8 @@ fn the_category_must_be_the_one_asked_for() {
 #[test]
 #[rustfmt::skip] // one case a line
 fn some_clocks_run_on_use() {
-    // More than six unused months asks for a refresher (IRATA International's public page on refresher
-    // training); the refresher is arranged in 7 days (common practice).
+    // More than six unused months asks for a refresher (IRATA International's public page on
+    // refresher training); the refresher is arranged in 7 days (common practice).
     let kind = "rope_access_1";
     let used = |used: Option<Date>, issued: Date| {
         move |held: &mut Certificate| {

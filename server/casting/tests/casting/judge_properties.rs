@@ -198,8 +198,8 @@ fn catalogue() -> &'static Catalogue {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 500, failure_persistence: None, ..ProptestConfig::default() })]
 
-    /// Whatever is asked of whomever, the verdict lists every requirement once, agrees with itself, and
-    /// ranks by a plain number.
+    /// Whatever is asked of whomever, the verdict lists every requirement once, agrees with itself,
+    /// and ranks by a plain number.
     #[test]
     fn a_verdict_agrees_with_itself(
         requirements in vec(requirement(), 0..6),
@@ -289,8 +289,8 @@ proptest! {
         prop_assert_eq!(verdict.outcome, Outcome::Qualified);
     }
 
-    /// Taking away anything a person has on record never makes them more qualified, but for what speaks
-    /// against them: a refusal, an exposure, a withdrawal.
+    /// Taking away anything a person has on record never makes them more qualified, but for what
+    /// speaks against them: a refusal, an exposure, a withdrawal.
     #[test]
     fn missing_evidence_is_never_better(
         requirements in vec(requirement(), 1..5),
@@ -356,8 +356,8 @@ proptest! {
         prop_assert_eq!(format!("{again:?}"), format!("{ranked:?}"));
     }
 
-    /// A certificate said to lapse before a day does not meet a requirement on that day by its dates, and
-    /// one that met it the day before is said to lapse.
+    /// A certificate said to lapse before a day does not meet a requirement on that day by its
+    /// dates, and one that met it the day before is said to lapse.
     #[test]
     fn lapsing_and_judging_agree(held in certificate(), day in day()) {
         let held = Certificate {

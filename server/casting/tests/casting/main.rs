@@ -1,6 +1,8 @@
 //! What casting promises, checked from outside the crate.
 
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+// Tables of cases are read by row; naming their tuple types would only hide the columns.
+#![allow(clippy::type_complexity)]
 
 mod builders;
 mod catalogue;

@@ -1,4 +1,5 @@
-//! Broken tables: each fault is told with its row, its column, what is wrong and how to put it right.
+//! Broken tables: each fault is told with its row, its column, what is wrong and how to put it
+//! right.
 
 use gagwright_casting::{
     Person, RosterErrors, RosterTable,

@@ -32,8 +32,8 @@ fn future() -> impl Strategy<Value = Date> {
     (0_i64..3_000).prop_map(|days| TODAY.saturating_add(Span::new().days(days)))
 }
 
-/// Text in many scripts, with everything that CSV and spreadsheets trip over, as a careful person would have
-/// it: composed, with no space at its ends.
+/// Text in many scripts, with everything that CSV and spreadsheets trip over, as a careful person
+/// would have it: composed, with no space at its ends.
 fn text() -> impl Strategy<Value = String> {
     let piece = select(vec![
         "=",
@@ -265,8 +265,8 @@ fn nameless(people: &[Person]) -> Vec<Person> {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 200, failure_persistence: None, ..ProptestConfig::default() })]
 
-    /// Exporting and importing over the same record changes nothing, and doing it to an empty record makes
-    /// the same people.
+    /// Exporting and importing over the same record changes nothing, and doing it to an empty
+    /// record makes the same people.
     #[test]
     fn export_and_import_give_the_same_people(people in roster()) {
         let mut made: Vec<Person> = Vec::new();

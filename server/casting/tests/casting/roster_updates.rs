@@ -1,5 +1,5 @@
-//! What an import does to the record: new people, updates, blanks that keep, and every shape of file that a
-//! spreadsheet writes.
+//! What an import does to the record: new people, updates, blanks that keep, and every shape of
+//! file that a spreadsheet writes.
 
 use gagwright_casting::{
     Applied, Availability, Measurement, Person, RosterTable as Table,
