@@ -50,7 +50,7 @@ static FILES: [(&str, &[u8]); 16] = [
     font!("NotoSansMalayalam-Regular"),
     font!("NotoSansThai-Regular"),
     font!("DejaVuSans"),
-    font!("DroidSansFallbackFull"),
+    font!("DroidSansFallback"),
 ];
 
 const REGULAR: FaceId = FaceId(0);
@@ -221,8 +221,8 @@ mod tests {
             ("ש", "NotoSansHebrew-Regular"),
             ("ष्पा", "NotoSansDevanagari-Regular"),
             ("ก", "NotoSansThai-Regular"),
-            ("汐", "DroidSansFallbackFull"),
-            ("맹", "DroidSansFallbackFull"),
+            ("汐", "DroidSansFallback"),
+            ("맹", "DroidSansFallback"),
             ("☐", "DejaVuSans"),
         ] {
             assert_eq!(face_for(Style::Regular, cluster), name, "{cluster}");

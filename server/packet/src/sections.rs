@@ -12,18 +12,26 @@ use crate::{PacketDocument, fonts::Fonts, page::Piece};
 
 pub(crate) use cover::cover;
 
-/// Every section after the cover with its title. Sections with nothing to say are empty.
-pub(crate) fn after_cover(
-    fonts: &Fonts,
-    document: &PacketDocument,
-    width: f32,
-) -> Vec<(&'static str, Vec<Piece>)> {
+/// A section after the cover.
+pub(crate) struct Section {
+    /// Its title.
+    pub(crate) title: &'static str,
+    /// It starts a page even where there is room before it, because it is handed out by itself.
+    pub(crate) own_page: bool,
+    /// What it prints; empty: the section is left out.
+    pub(crate) pieces: Vec<Piece>,
+}
+
+/// Every section after the cover, in order.
+pub(crate) fn after_cover(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Section> {
+    let section = |title, pieces| Section { title, own_page: false, pieces };
+    let signatures = signatures::signatures(fonts, document, width);
     vec![
-        ("Plan", plan::plan(fonts, &document.facets, width)),
-        ("Figures and limits", figures::figures(fonts, document, width)),
-        ("Cast", cast::cast(fonts, &document.cast, width)),
-        ("Sign-offs", signatures::signatures(fonts, document, width)),
-        ("Logged beside the plan", plan::records(fonts, &document.records, width)),
-        ("Proof", trail::trail(fonts, document, width)),
+        section("Plan", plan::plan(fonts, &document.facets, width)),
+        section("Figures and limits", figures::figures(fonts, document, width)),
+        section("Cast", cast::cast(fonts, &document.cast, width)),
+        Section { title: "Sign-offs", own_page: true, pieces: signatures },
+        section("Logged beside the plan", plan::records(fonts, &document.records, width)),
+        section("Proof", trail::trail(fonts, document, width)),
     ]
 }

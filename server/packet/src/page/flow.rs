@@ -90,6 +90,13 @@ impl Flow {
         }
     }
 
+    /// Starts a new page unless at least this part of the current one is still free.
+    pub(crate) fn new_page_unless_free(&mut self, part: f32) {
+        if self.frame.bottom - self.y < self.frame.height() * part {
+            self.new_page();
+        }
+    }
+
     /// Places pieces one under the other.
     pub(crate) fn add(&mut self, pieces: Vec<Piece>) {
         let mut chain = chain_heights(&pieces).into_iter();

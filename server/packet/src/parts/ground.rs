@@ -70,8 +70,8 @@ pub(crate) fn ground(fonts: &Fonts, zones: &[ZoneRow], width: f32) -> Option<Pie
     let lowest = labels.iter().map(|&(_, y)| y + 8.0).fold(top + drawn_height, f32::max);
     piece.height = lowest + 6.0;
     let note = format!(
-        "Seen from above, to scale; one square is {} m ({:.0} ft). The arrow is the direction of the action, from its start.",
-        step,
+        "Seen from above, to scale; one square is {step} m ({:.1} ft). The arrow is the direction of \
+         the action, from its start.",
         step / 0.3048
     );
     piece.put_lines(lines(fonts, &[Span::new(note, SMALL)], width), 0.0, width);

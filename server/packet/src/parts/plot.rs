@@ -53,9 +53,16 @@ pub(crate) fn plot(fonts: &Fonts, plot: &Plot, width: f32) -> Vec<Piece> {
         let (stroke, _) = CURVES[index % CURVES.len()];
         let values: Vec<(f64, f64)> =
             plot.x.iter().copied().zip(curve.values.iter().copied()).collect();
-        for part in values.split(|point| !finite(point)).filter(|part| part.len() > 1) {
+        for part in values.split(|point| !finite(point)) {
             let on_page: Vec<(f32, f32)> = part.iter().map(|&(x, y)| frame.place(x, y)).collect();
-            piece.put_path(Path::through(&on_page, false, None, Some(stroke)));
+            match on_page.as_slice() {
+                [] => {}
+                // A point alone has no line; it gets a square that can be seen.
+                &[(x, y)] => {
+                    piece.put_path(Path::filled(x - 1.8, y - 1.8, 3.6, 3.6, stroke.ink));
+                }
+                line => piece.put_path(Path::through(line, false, None, Some(stroke))),
+            }
         }
     }
     for limit in plot.limits.iter().filter(|limit| limit.value.is_finite()) {
@@ -225,7 +232,7 @@ impl Axis {
             } else {
                 format!("{value:.decimals$}")
             };
-            let label = if label.trim_start_matches('-').chars().all(|c| c == '0' || c == '.') {
+            let label = if value.abs() < step * 1e-6 {
                 "0".to_owned()
             } else {
                 label.replace('-', "−")

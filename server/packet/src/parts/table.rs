@@ -7,7 +7,7 @@ use super::{Voice, strip_with_word};
 use crate::{
     document::State,
     fonts::Fonts,
-    page::{Ink, Path, Piece, Stroke},
+    page::{Draw, Ink, Path, Piece, Stroke},
     text::{Line, Span, lines},
 };
 
@@ -175,6 +175,7 @@ fn row_slices(fonts: &Fonts, row: Vec<Cell>, edges: &[(f32, f32)], width: f32) -
         let take = if left_over <= per_slice + 2 { left_over } else { per_slice };
         let mut slice = Piece::default();
         let above = if first { 3.0 } else { 0.0 };
+        let mut parts = Vec::new();
         for (cell, &(left, own)) in cells.iter_mut().zip(edges) {
             let part = match cell {
                 Set::Lines(set) => {
@@ -187,8 +188,14 @@ fn row_slices(fonts: &Fonts, row: Vec<Cell>, edges: &[(f32, f32)], width: f32) -
                     moved
                 }
             };
-            slice.height = slice.height.max(part.height);
-            slice.put(part, 0.0, above);
+            parts.push(part);
+        }
+        // First lines share a baseline, whatever their sizes.
+        let baseline = parts.iter().filter_map(first_baseline).fold(0.0, f32::max);
+        for part in parts {
+            let down = first_baseline(&part).map_or(0.0, |own| baseline - own);
+            slice.height = slice.height.max(part.height + down);
+            slice.put(part, 0.0, above + down);
         }
         slice.height += above;
         left_over -= take;
@@ -200,4 +207,12 @@ fn row_slices(fonts: &Fonts, row: Vec<Cell>, edges: &[(f32, f32)], width: f32) -
         slices.push(slice);
     }
     slices
+}
+
+/// The baseline of a piece's first line.
+fn first_baseline(piece: &Piece) -> Option<f32> {
+    piece.draws.iter().find_map(|draw| match draw {
+        Draw::Text { y, .. } => Some(*y),
+        Draw::Path(_) => None,
+    })
 }

@@ -60,7 +60,7 @@ fn tape(piece: &mut Piece, across: (f32, f32), down: (f32, f32), tooth: f32, ink
     }
     piece.put_path(Path::through(&points, true, Some(ink), None));
     // The weave shows on strips large enough to have one.
-    if bottom - top > 14.0 {
+    if bottom - top > 23.0 {
         for index in 1..5 {
             let y = top + (bottom - top) * index as f32 / 5.0;
             let stroke = Stroke { ink: Ink::White, width: 0.25, dash: &[1.2, 2.4] };
@@ -103,13 +103,17 @@ fn torn(piece: &mut Piece, width: f32, height: f32, tooth: f32) {
 
 /// Two strips laid across each other from corner to corner.
 fn crossed(piece: &mut Piece, width: f32, height: f32) {
-    let thick = height * 0.34;
-    for (from, to) in [((0.0, 0.0), (width, height)), ((0.0, height), (width, 0.0))] {
+    // Steeper than the box is: two flat strips would read as one.
+    let across = width.min(height * 2.6);
+    let thick = height * 0.40;
+    let (left, right) = ((width - across) / 2.0, (width + across) / 2.0);
+    let (top, bottom) = (-height * 0.12, height * 1.12);
+    for (from, to) in [((left, top), (right, bottom)), ((left, bottom), (right, top))] {
         let (dx, dy): (f32, f32) = (to.0 - from.0, to.1 - from.1);
         let length = dx.hypot(dy);
         // Half a thickness across the strip, and the ends pulled in so that corners stay inside.
         let (nx, ny) = (-dy / length * thick / 2.0, dx / length * thick / 2.0);
-        let inset = thick * 0.55;
+        let inset = thick * 0.3;
         let (ax, ay) = (from.0 + dx / length * inset, from.1 + dy / length * inset);
         let (bx, by) = (to.0 - dx / length * inset, to.1 - dy / length * inset);
         let points =

@@ -10,10 +10,13 @@ use crate::{
 
 /// Sets the section.
 pub(super) fn cast(fonts: &Fonts, slots: &[CastSlot], width: f32) -> Vec<Piece> {
-    slots.iter().flat_map(|slot| one(fonts, slot, width)).collect()
+    // The same columns for every slot, so that the eye can run down the section.
+    let findings = || slots.iter().flat_map(|slot| &slot.findings);
+    let with_cures = findings().any(|finding| !finding.cure.trim().is_empty());
+    slots.iter().flat_map(|slot| one(fonts, slot, with_cures, width)).collect()
 }
 
-fn one(fonts: &Fonts, slot: &CastSlot, width: f32) -> Vec<Piece> {
+fn one(fonts: &Fonts, slot: &CastSlot, with_cures: bool, width: f32) -> Vec<Piece> {
     let mut pieces = vec![heading(fonts, &slot.slot, &[], width)];
     let name = if slot.person.trim().is_empty() { "Nobody cast" } else { slot.person.as_str() };
     let (name_width, state_left) = (width * 0.62, width * 0.66);
@@ -40,7 +43,6 @@ fn one(fonts: &Fonts, slot: &CastSlot, width: f32) -> Vec<Piece> {
         Column::new("Why", 3.6),
         Column::new("What would cure it", 2.4),
     ];
-    let with_cures = slot.findings.iter().any(|finding| !finding.cure.trim().is_empty());
     let columns = if with_cures { &columns[..] } else { &columns[..3] };
     let rows = slot
         .findings

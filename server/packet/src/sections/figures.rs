@@ -100,11 +100,11 @@ fn figure_table(fonts: &Fonts, figures: &[FigureRow], width: f32) -> Vec<Piece> 
 
 fn check_table(fonts: &Fonts, checks: &[CheckRow], width: f32) -> Vec<Piece> {
     let columns = [
-        Column::new("Check", 3.3),
-        Column::new("Found", 1.9),
-        Column::new("Limit", 1.9),
-        Column::new("Stands", 2.0),
-        Column::new("Source of the limit", 2.6),
+        Column::new("Check", 3.7),
+        Column::new("Found", 1.75),
+        Column::new("Limit", 1.75),
+        Column::new("Stands", 1.9),
+        Column::new("Source of the limit", 2.5),
     ];
     let rows = checks
         .iter()
@@ -117,8 +117,8 @@ fn check_table(fonts: &Fonts, checks: &[CheckRow], width: f32) -> Vec<Piece> {
                     Span::new(check.detail.as_str(), Voice::CELL),
                     Span::new(weight, Voice::CELL_QUIET),
                 ]),
-                Cell::text(value),
-                Cell::text(check.limit.as_str()),
+                value_cell(value),
+                value_cell(&check.limit),
                 Cell::State(check.state.clone()),
                 Cell::paragraphs([
                     Span::new(check.source.as_str(), Look::regular(8.0)),
@@ -128,4 +128,16 @@ fn check_table(fonts: &Fonts, checks: &[CheckRow], width: f32) -> Vec<Piece> {
         })
         .collect();
     table(fonts, &columns, rows, width)
+}
+
+/// A value with what stands in brackets after it, its interval or its imperial form, on a line of
+/// its own.
+fn value_cell(value: &str) -> Cell {
+    match value.split_once(" (") {
+        Some((value, bracket)) => Cell::paragraphs([
+            Span::new(value, Voice::CELL),
+            Span::new(format!("({bracket}"), Voice::CELL),
+        ]),
+        None => Cell::text(value),
+    }
 }

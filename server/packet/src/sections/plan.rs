@@ -7,7 +7,7 @@ use crate::{
     parts::{
         Cell, Column, Voice, bullets, caption, heading, paragraph, steps, sub_heading, table,
     },
-    text::Span,
+    text::{Span, width as text_width},
 };
 
 /// Characters of a hash printed beside a heading; the whole hash is in the trail.
@@ -67,9 +67,12 @@ fn set(fonts: &Fonts, content: &Content, width: f32) -> Vec<Piece> {
 
 /// Names and values, ruled lightly, with no head.
 fn pairs(fonts: &Fonts, rows: &[Row], width: f32) -> Vec<Piece> {
-    let columns = [Column::new("", 2.6), Column::new("", 4.4), Column::new("", 2.6)];
     let with_other = rows.iter().any(|row| !row.other.trim().is_empty());
-    let columns = if with_other { &columns[..] } else { &columns[..2] };
+    let columns = if with_other {
+        vec![Column::new("", 2.6), Column::new("", 4.4), Column::new("", 2.6)]
+    } else {
+        vec![Column::new("", 2.6), Column::new("", 7.15)]
+    };
     let cells = rows
         .iter()
         .map(|row| {
@@ -81,21 +84,36 @@ fn pairs(fonts: &Fonts, rows: &[Row], width: f32) -> Vec<Piece> {
             ]
         })
         .collect();
-    table(fonts, columns, cells, width)
+    table(fonts, &columns, cells, width)
 }
 
-/// A table whose columns share the width by how much they have to say.
+/// A table whose columns share the width by how much they have to say, each at least as wide as
+/// its longest word where that is possible.
 fn grid(fonts: &Fonts, columns: &[String], rows: &[Vec<String>], width: f32) -> Vec<Piece> {
-    let typical = |index: usize| -> f32 {
-        let lengths = rows.iter().filter_map(|row| row.get(index)).map(|cell| cell.chars().count());
-        let most = lengths.max().unwrap_or(0).max(columns[index].chars().count()) as f32;
+    let cell = |row: &Vec<String>, index: usize| row.get(index).cloned().unwrap_or_default();
+    let share = |index: usize| -> f32 {
+        let longest = rows.iter().map(|row| cell(row, index).chars().count()).max().unwrap_or(0);
+        let most = longest.max(columns[index].chars().count()) as f32;
         // The square root keeps one long column from squeezing the others to nothing.
         most.clamp(4.0, 120.0).sqrt()
     };
+    let total: f32 = (0..columns.len()).map(share).sum();
+    let longest_word = |text: &str, look| {
+        text.split_whitespace().map(|word| text_width(fonts, word, look)).fold(0.0, f32::max)
+    };
+    let shares: Vec<f32> = (0..columns.len())
+        .map(|index| {
+            let look = if index == 0 { Voice::CELL_STRONG } else { Voice::CELL };
+            let in_rows = rows.iter().map(|row| longest_word(&cell(row, index), look));
+            let words = in_rows.fold(longest_word(&columns[index], Voice::LABEL), f32::max);
+            // A word longer than a quarter of the page is broken rather than given its way.
+            (width * share(index) / total).max(words.min(width * 0.25) + 1.0)
+        })
+        .collect();
     let set: Vec<Column> = columns
         .iter()
-        .enumerate()
-        .map(|(index, title)| Column::new(title.as_str(), typical(index)))
+        .zip(&shares)
+        .map(|(title, &share)| Column::new(title.as_str(), share))
         .collect();
     let cells = rows
         .iter()

@@ -6,7 +6,7 @@ use crate::{
     document::SignOffPart,
     fonts::Fonts,
     page::{Draw, Ink, Path, Piece, Stroke},
-    parts::{Cell, Column, Voice, bullets, heading, paragraph, strip_with_word, table},
+    parts::{Voice, bullets, heading, labelled, paragraph, strip_with_word},
     text::{Look, Span, fit, lines},
 };
 
@@ -46,15 +46,7 @@ fn one(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: f32)
     first.height += 2.0;
     pieces.push(first.kept());
 
-    let facts = facts(part);
-    if !facts.is_empty() {
-        let columns = [Column::new("", 2.0), Column::new("", 7.0)];
-        let mut rows = table(fonts, &columns, facts, width);
-        if let Some(last) = rows.last_mut() {
-            last.keep = !part.stands;
-        }
-        pieces.extend(rows);
-    }
+    pieces.extend(facts(fonts, part, width).map(Piece::kept));
     if !part.attestation.trim().is_empty() {
         let quoted = format!("“{}”", part.attestation.trim());
         pieces.extend(paragraph(fonts, &quoted, Look::regular(9.0), width, 4.0));
@@ -68,10 +60,12 @@ fn one(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: f32)
         pieces.extend(bullets(fonts, &part.conditions, Voice::CELL, width));
     }
     if !part.stands {
-        if let Some(last) = pieces.last_mut() {
-            last.keep = true;
-        }
         pieces.push(ink_box(fonts, document, part, width).after(6.0));
+    }
+    // A card stays on one page, so that what is signed is above the signature.
+    let last = pieces.len() - 1;
+    for piece in &mut pieces[..last] {
+        piece.keep = true;
     }
     pieces
 }
@@ -96,30 +90,44 @@ fn signed_line(part: &SignOffPart) -> Vec<Span> {
     said
 }
 
-fn facts(part: &SignOffPart) -> Vec<Vec<Cell>> {
-    let mut rows: Vec<(&str, String, Look)> = Vec::new();
-    let mut add = |label, value: &str, look| {
-        if !value.trim().is_empty() {
-            rows.push((label, value.to_owned(), look));
-        }
-    };
-    add("Signed", &part.signed_at, Voice::CELL);
-    add("Received", &part.received_at, Voice::CELL);
-    add("In ink, witnessed by", &part.ink_witness, Voice::CELL);
-    add("Device", &part.device, Voice::CELL);
-    add("Key", &part.key_fingerprint, Voice::HASH);
-    if let Some(leaf) = part.leaf {
-        add("Leaf in the trail", &leaf.to_string(), Voice::CELL);
+/// When, where, with which key and over what, as labelled values. Nothing when nothing is known.
+fn facts(fonts: &Fonts, part: &SignOffPart, width: f32) -> impl Iterator<Item = Piece> {
+    let leaf = part.leaf.map(|leaf| leaf.to_string()).unwrap_or_default();
+    let covers = part.covers.join(", ");
+    let small = Voice::CELL;
+    let rows: [&[(&str, &str, Look, f32)]; 3] = [
+        &[
+            ("Signed", &part.signed_at, small, 0.27),
+            ("Received", &part.received_at, small, 0.27),
+            ("Leaf in the trail", &leaf, small, 0.16),
+            ("Device", &part.device, small, 0.3),
+        ],
+        &[
+            ("Key, SHA-256 of the public key", &part.key_fingerprint, Voice::HASH, 0.54),
+            ("In ink, witnessed by", &part.ink_witness, small, 0.46),
+        ],
+        &[("Covers", &covers, small, 1.0)],
+    ];
+    rows.map(|row| value_row(fonts, row, width)).into_iter().flatten()
+}
+
+/// Labelled values side by side, each in its share of the width; blank ones leave no gap.
+fn value_row(fonts: &Fonts, cells: &[(&str, &str, Look, f32)], width: f32) -> Option<Piece> {
+    let filled: Vec<_> = cells.iter().filter(|cell| !cell.1.trim().is_empty()).collect();
+    if filled.is_empty() {
+        return None;
     }
-    add("Covers", &part.covers.join(", "), Voice::CELL);
-    rows.into_iter()
-        .map(|(label, value, look)| {
-            vec![
-                Cell::Text(vec![vec![Span::new(label, Voice::CELL_QUIET)]]),
-                Cell::Text(vec![vec![Span::new(value, look)]]),
-            ]
-        })
-        .collect()
+    let total: f32 = filled.iter().map(|cell| cell.3).sum::<f32>().max(0.54);
+    let mut row = Piece::default();
+    let mut left = 0.0;
+    for &&(label, value, look, share) in &filled {
+        let own = width * share / total;
+        let cell = labelled(fonts, label, value, look, own - 10.0);
+        row.height = row.height.max(cell.height);
+        row.put(cell, left, 0.0);
+        left += own;
+    }
+    Some(row.after(2.5))
 }
 
 /// The box for ink: decision, signature, name, date and time, witness; bound to the revision.
@@ -158,7 +166,7 @@ fn ink_box(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: 
         let line = fit(fonts, &Span::new(text, small), room);
         piece.draws.push(Draw::Text { x, y, line, left: x, right: x + room });
     };
-    let signature = format!("Signature of the {}", lower_first(&part.role));
+    let signature = format!("Signature: {}", part.role);
     put_label(&mut piece, &signature, pad, top + 10.0, split - 2.0 * pad);
     let row_height = INK_HEIGHT / 3.0;
     for (index, label) in ["Name in capitals", "Date and time", "Witness"].into_iter().enumerate() {
@@ -176,12 +184,4 @@ fn ink_box(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: 
     piece.put_path(Path::outlined(0.0, 0.0, width, height, Stroke::solid(Ink::Black, 1.3)));
     piece.height = height + 2.0;
     piece
-}
-
-fn lower_first(text: &str) -> String {
-    let mut characters = text.chars();
-    match characters.next() {
-        Some(first) => first.to_lowercase().chain(characters).collect(),
-        None => "signer".to_owned(),
-    }
 }

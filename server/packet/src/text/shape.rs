@@ -85,7 +85,8 @@ impl Paragraph {
 
     /// Cuts the paragraph into items, and says whether it reads right to left.
     pub(super) fn items(&self, fonts: &Fonts) -> (Vec<Item>, bool) {
-        let bidi = (!is_plain(&self.text)).then(|| BidiInfo::new(&self.text, None));
+        let bidi = (!is_plain(&self.text))
+            .then(|| BidiInfo::new(&self.text, Some(base_direction(&self.text))));
         let level_at = |byte: usize| {
             bidi.as_ref().and_then(|b| b.levels.get(byte).copied()).unwrap_or(Level::ltr())
         };
@@ -187,6 +188,22 @@ pub(super) struct ShapedItem {
     pub(super) run: Run,
     /// Where each cluster starts in the paragraph, and its width.
     pub(super) clusters: Vec<(usize, f32)>,
+}
+
+/// Right to left when the first letter and most letters are. A packet's sentences read left to
+/// right, and one that begins with an Arabic name must not be turned round by it.
+fn base_direction(text: &str) -> Level {
+    use unicode_bidi::{BidiClass, bidi_class};
+    let (mut left_to_right, mut right_to_left) = (0_usize, 0_usize);
+    for c in text.chars() {
+        match bidi_class(c) {
+            BidiClass::L if right_to_left == 0 => return Level::ltr(),
+            BidiClass::L => left_to_right += 1,
+            BidiClass::R | BidiClass::AL => right_to_left += 1,
+            _ => {}
+        }
+    }
+    if right_to_left > left_to_right { Level::rtl() } else { Level::ltr() }
 }
 
 fn own_script(c: char) -> Option<Script> {

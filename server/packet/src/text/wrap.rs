@@ -60,7 +60,10 @@ fn set(fonts: &Fonts, paragraph: &Paragraph, width: f32) -> Vec<Line> {
         items.iter().map(|item| paragraph.shape(fonts, item, item.range.clone())).collect();
     let clusters: Vec<(usize, f32)> =
         shaped.iter().flat_map(|item| item.clusters.iter().copied()).collect();
-    let breaks: Vec<usize> = linebreaks(&paragraph.text).map(|(at, _)| at).collect();
+    let breaks: Vec<usize> = linebreaks(&paragraph.text)
+        .map(|(at, _)| at)
+        .filter(|&at| !parts_number_from_unit(&paragraph.text, at))
+        .collect();
 
     let mut done = Vec::new();
     let mut start = 0;
@@ -80,6 +83,22 @@ fn set(fonts: &Fonts, paragraph: &Paragraph, width: f32) -> Vec<Line> {
         done.push(line);
     }
     done
+}
+
+/// Units that stay on the line of their number.
+const UNITS: [&str; 34] = [
+    "m", "mm", "cm", "km", "ft", "in", "yd", "mi", "m/s", "km/h", "ft/s", "mph", "kt", "g", "kg",
+    "lb", "lbf", "N", "kN", "J", "kJ", "W", "kW", "kW/m²", "Pa", "kPa", "bar", "psi", "s", "ms",
+    "min", "h", "%", "lx",
+];
+
+fn parts_number_from_unit(text: &str, at: usize) -> bool {
+    let (before, after) = text.split_at(at);
+    let Some(number) = before.strip_suffix(' ') else { return false };
+    let word = after.split(' ').next().unwrap_or_default();
+    let word = word.trim_end_matches([')', ',', ';', '.', ':', ']']);
+    number.ends_with(|c: char| c.is_ascii_digit())
+        && (UNITS.contains(&word) || word.starts_with('°'))
 }
 
 /// Where the line that starts at `start` ends.

@@ -1,0 +1,294 @@
+//! Whole packets: bytes in the right form, the right pages, every word where it belongs.
+
+use std::collections::BTreeSet;
+
+use gagwright_packet::{
+    PacketDocument, PacketError, Paper,
+    document::{Mark, State},
+    layout_faults, render,
+};
+use lopdf::{Document, Object};
+
+const PAPERS: [Paper; 2] = [Paper::A4, Paper::Letter];
+
+fn document(name: &str) -> PacketDocument {
+    let path = format!("{}/tests/documents/{name}.json", env!("CARGO_MANIFEST_DIR"));
+    serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap()
+}
+
+fn read(bytes: &[u8]) -> Document {
+    Document::load_mem(bytes).unwrap()
+}
+
+/// The text of a page, with every run of blanks as one space.
+fn text(pdf: &Document, page: u32) -> String {
+    let text = pdf.extract_text(&[page]).unwrap();
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+fn all_text(pdf: &Document) -> String {
+    pdf.get_pages().keys().map(|&page| text(pdf, page)).collect::<Vec<_>>().join(" ")
+}
+
+/// The same without any blanks: a reader may put them between any two runs.
+fn squeezed(text: &str) -> String {
+    text.chars().filter(|c| !c.is_whitespace()).collect()
+}
+
+fn titles(pdf: &Document) -> Vec<String> {
+    pdf.get_toc().unwrap().toc.into_iter().map(|entry| entry.title).collect()
+}
+
+#[test]
+fn nothing_leaves_its_cell_or_covers_other_text() {
+    for name in ["normal", "stress", "empty"] {
+        for paper in PAPERS {
+            let faults = layout_faults(&document(name), paper).unwrap();
+            assert!(faults.is_empty(), "{name} on {paper:?}: {faults:#?}");
+        }
+    }
+}
+
+#[test]
+fn the_same_document_gives_the_same_bytes() {
+    for name in ["normal", "stress"] {
+        let first = render(&document(name), Paper::A4).unwrap();
+        assert_eq!(first, render(&document(name), Paper::A4).unwrap(), "{name}");
+        let mut other = document(name);
+        other.revision += 1;
+        assert_ne!(first, render(&other, Paper::A4).unwrap(), "{name}");
+    }
+}
+
+#[test]
+fn pages_are_portrait_in_the_paper_asked_for() {
+    for (paper, width, height) in [(Paper::A4, 595.28, 841.89), (Paper::Letter, 612.0, 792.0)] {
+        let pdf = read(&render(&document("normal"), paper).unwrap());
+        for id in pdf.get_pages().into_values() {
+            let page = pdf.get_dictionary(id).unwrap();
+            let bounds: Vec<f32> = page
+                .get(b"MediaBox")
+                .and_then(Object::as_array)
+                .unwrap()
+                .iter()
+                .map(|side| side.as_float().unwrap())
+                .collect();
+            assert_eq!(bounds, [0.0, 0.0, width, height]);
+        }
+    }
+}
+
+#[test]
+fn a_normal_packet_stays_short_and_small() {
+    let bytes = render(&document("normal"), Paper::A4).unwrap();
+    let pages = read(&bytes).get_pages().len();
+    assert!((8..=12).contains(&pages), "{pages} pages");
+    assert!(bytes.len() < 150_000, "{} bytes", bytes.len());
+}
+
+#[test]
+fn every_page_says_which_gag_which_revision_and_which_page() {
+    let pdf = read(&render(&document("normal"), Paper::Letter).unwrap());
+    let count = pdf.get_pages().len();
+    for page in 1..=count {
+        let text = squeezed(&text(&pdf, page as u32));
+        for words in [
+            "G07".to_owned(),
+            format!("Revision4·page{page}/{count}"),
+            "Planningaid.Locallawandlicensedpeopledecide.".to_owned(),
+            "Made13March2026,09:26:53UTC".to_owned(),
+            "DEMONSTRATION:inventedpeople".to_owned(),
+        ] {
+            assert!(text.contains(&words), "page {page} lacks {words}: {text}");
+        }
+    }
+}
+
+#[test]
+fn a_real_production_is_not_marked_as_a_demonstration() {
+    let real = PacketDocument { demo: false, ..document("normal") };
+    let pdf = read(&render(&real, Paper::A4).unwrap());
+    assert!(!all_text(&pdf).contains("DEMONSTRATION"));
+}
+
+#[test]
+fn the_cover_answers_first() {
+    let pdf = read(&render(&document("normal"), Paper::A4).unwrap());
+    let cover = squeezed(&text(&pdf, 1));
+    for words in [
+        "Descentthroughthesilowindow",
+        "Waiting",
+        "Golfzeroseven,revisionfour,checksixfoureightseven",
+        "Stillunsigned:4of6",
+        "FirstassistantdirectorMissing",
+        "Back-uplineanddescender,serialDSC-3391",
+        "Haveitinspected",
+    ] {
+        let found = cover.contains(words) || cover.replace('—', "").contains(words);
+        assert!(found, "the cover lacks {words}: {cover}");
+    }
+}
+
+#[test]
+fn every_word_of_the_document_is_printed() {
+    let document = document("normal");
+    let printed = squeezed(&all_text(&read(&render(&document, Paper::A4).unwrap())));
+    let mut wanted: Vec<String> = Vec::new();
+    for check in &document.checks {
+        wanted.extend([check.title.clone(), check.detail.clone(), check.source.clone()]);
+        wanted.push(check.state.word.clone());
+    }
+    for figure in &document.figures {
+        wanted.extend([figure.title.clone(), figure.metric.clone(), figure.imperial.clone()]);
+    }
+    for finding in document.cast.iter().flat_map(|slot| &slot.findings) {
+        wanted.extend([finding.requirement.clone(), finding.reason.clone(), finding.cure.clone()]);
+    }
+    for part in &document.signoffs {
+        wanted.extend([part.role.clone(), part.key_fingerprint.clone(), part.attestation.clone()]);
+        wanted.extend(part.sentences.iter().chain(&part.conditions).cloned());
+    }
+    let proof = document.trail.as_ref().unwrap();
+    wanted.extend(proof.path.iter().cloned());
+    wanted.push(proof.root.clone());
+    wanted.extend(proof.checkpoint.lines().map(str::to_owned));
+    for zone in &document.zones {
+        wanted.extend([zone.title.clone(), zone.reason.clone()]);
+    }
+    for words in wanted {
+        assert!(printed.contains(&squeezed(&words)), "not printed: {words}");
+    }
+}
+
+#[test]
+fn an_unsigned_role_gets_a_box_for_ink_and_a_signed_one_does_not() {
+    let mut document = document("normal");
+    let boxes = |document: &PacketDocument| {
+        let text = all_text(&read(&render(document, Paper::A4).unwrap()));
+        squeezed(&text).matches("Nameincapitals").count()
+    };
+    assert_eq!(boxes(&document), 4);
+    for part in &mut document.signoffs {
+        part.stands = true;
+    }
+    assert_eq!(boxes(&document), 0);
+    let text = squeezed(&all_text(&read(&render(&document, Paper::A4).unwrap())));
+    assert!(text.contains("Stillunsigned:nothing"));
+}
+
+#[test]
+fn sections_and_parts_are_in_the_outline() {
+    let titles = titles(&read(&render(&document("normal"), Paper::A4).unwrap()));
+    let mut rest = titles.iter();
+    for wanted in [
+        "Cover", "Still unsigned: 4 of 6", "Plan", "Setting", "Rehearsals", "Figures and limits",
+        "Cast", "Sign-offs", "Stunt coordinator", "Logged beside the plan", "Proof",
+        "How to check it",
+    ] {
+        assert!(rest.any(|title| title == wanted), "{wanted} is missing or late in {titles:?}");
+    }
+}
+
+#[test]
+fn names_in_many_scripts_keep_their_text() {
+    // What a reader copies out: each name is in the mapping from codes to text, or spelled out
+    // beside its glyphs.
+    let bytes = render(&document("stress"), Paper::A4).unwrap();
+    let pdf = read(&bytes);
+    let mut mapped = BTreeSet::new();
+    let mut spelled = String::new();
+    for object in pdf.objects.values() {
+        let Ok(stream) = object.as_stream() else { continue };
+        let Ok(content) = stream.decompressed_content() else { continue };
+        let content = String::from_utf8_lossy(&content).into_owned();
+        if content.contains("begincmap") {
+            for text in content.lines().filter_map(|line| line.rsplit_once("> <")) {
+                let text = text.1.trim_end_matches('>');
+                let units: Vec<u16> = (0..text.len() / 4)
+                    .filter_map(|at| u16::from_str_radix(&text[at * 4..at * 4 + 4], 16).ok())
+                    .collect();
+                mapped.extend(String::from_utf16_lossy(&units).chars());
+            }
+        }
+        spelled.push_str(&content);
+    }
+    for name in ["د. ليلى الدرعاوي", "榎並 汐里", "맹하랑", "Trịnh Thục Vy", "Αικατερίνη Βρυσάκη", "Зоряна", "שירה"] {
+        for c in name.chars().filter(|c| !c.is_whitespace()) {
+            assert!(mapped.contains(&c), "{c} of {name} cannot be copied out");
+        }
+    }
+    assert!(spelled.contains("ActualText"), "no run is spelled out");
+    // A character that no font has still carries its text.
+    assert!(mapped.contains(&'\u{13000}'), "the box for a missing glyph has lost its text");
+}
+
+#[test]
+fn attachments_come_back_whole() {
+    let document = document("normal");
+    let pdf = read(&render(&document, Paper::A4).unwrap());
+    let texts: Vec<String> = pdf
+        .objects
+        .values()
+        .filter_map(|object| object.as_stream().ok())
+        .filter(|stream| {
+            stream.dict.get(b"Type").and_then(Object::as_name).is_ok_and(|kind| kind == b"EmbeddedFile")
+        })
+        .map(|stream| String::from_utf8(stream.decompressed_content().unwrap()).unwrap())
+        .collect();
+    assert_eq!(texts, [document.attachments[0].text.clone()]);
+}
+
+#[test]
+fn a_moment_that_is_none_is_refused_by_name() {
+    let bad = PacketDocument { generated_at: "yesterday".into(), ..document("empty") };
+    let Err(PacketError::BadField { field, fix, .. }) = render(&bad, Paper::A4) else {
+        panic!("it was accepted");
+    };
+    assert_eq!(field, "generated_at");
+    assert!(fix.contains("2026-03-14T09:26:53Z"));
+}
+
+#[test]
+fn data_too_long_for_a_code_is_refused_by_name() {
+    let bad = PacketDocument { verify_data: "x".repeat(5000), ..document("empty") };
+    let error = render(&bad, Paper::A4).unwrap_err().to_string();
+    assert!(error.starts_with("verify_data: "), "{error}");
+}
+
+#[test]
+fn numbers_that_cannot_be_drawn_leave_a_gap_and_never_a_bad_file() {
+    let mut document = document("normal");
+    let plot = &mut document.plots[0];
+    plot.curves[0].values[3] = f64::NAN;
+    plot.curves[0].values[5] = f64::INFINITY;
+    plot.curves[1].values.truncate(2);
+    plot.limits[0].value = f64::NEG_INFINITY;
+    document.zones[0].shape = Some(gagwright_packet::document::ZoneShape::Ellipse {
+        x: f64::NAN,
+        y: 0.0,
+        half_x: f64::INFINITY,
+        half_y: 1.0,
+    });
+    for paper in PAPERS {
+        let bytes = render(&document, paper).unwrap();
+        let pdf = read(&bytes);
+        for id in pdf.get_pages().into_values() {
+            let content = String::from_utf8_lossy(&pdf.get_page_content(id)).into_owned();
+            assert!(!content.contains("NaN") && !content.contains("inf "));
+        }
+    }
+}
+
+#[test]
+fn each_mark_is_drawn_differently() {
+    let page = |mark| {
+        let state = State::new("Same word", mark);
+        let one = PacketDocument { state, ..document("empty") };
+        let pdf = read(&render(&one, Paper::A4).unwrap());
+        let id = pdf.get_pages()[&1];
+        pdf.get_page_content(id)
+    };
+    let pages: BTreeSet<Vec<u8>> =
+        [Mark::Whole, Mark::Broken, Mark::Torn, Mark::Crossed, Mark::None].map(page).into();
+    assert_eq!(pages.len(), 5);
+}
