@@ -98,3 +98,11 @@ fn state(blocks: &[Block], case: &Case) -> ClearanceState {
 #[cfg(test)]
 #[path = "tests/judge.rs"]
 mod tests;
+
+#[cfg(test)]
+#[path = "tests/day.rs"]
+mod day_tests;
+
+#[cfg(test)]
+#[path = "tests/properties.rs"]
+mod properties;

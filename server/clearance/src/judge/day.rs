@@ -128,8 +128,8 @@ pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
     }
     let rescue = &facets.rigging.rescue;
     if let (Some(limit), Some(drilled)) = (rescue.limit_seconds, rescue.drilled_seconds)
-        // Written so that a drill time which is not a number blocks too.
-        && !(drilled <= limit)
+        // A time that is not a number is no drill.
+        && (drilled.is_nan() || limit.is_nan() || drilled > limit)
     {
         blocks.push(Block {
             kind: BlockKind::Equipment,
