@@ -31,6 +31,6 @@ export default defineConfig({
   test: {
     environment: 'happy-dom',
     include: ['src/**/*.test.ts'],
-    setupFiles: ['fake-indexeddb/auto'],
+    setupFiles: ['src/testing/setup.ts'],
   },
 });

@@ -38,7 +38,9 @@ export function day(date: string): string {
 export function moment(at: string): string {
   const date = new Date(at);
   if (Number.isNaN(date.getTime())) return at;
-  return formatter({ day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' }).format(date);
+  // A record read a year later must say which year it means.
+  const year = date.getFullYear() === new Date().getFullYear() ? undefined : 'numeric';
+  return formatter({ day: 'numeric', month: 'short', year, hour: '2-digit', minute: '2-digit' }).format(date);
 }
 
 export function clock(at: Date): string {

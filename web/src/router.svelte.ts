@@ -46,8 +46,13 @@ export function match(pattern: string, path: string): Record<string, string> | u
   const parts: Record<string, string> = {};
   for (const [i, piece] of want.entries()) {
     const given = have[i] ?? '';
-    if (piece.startsWith(':')) parts[piece.slice(1)] = decodeURIComponent(given);
-    else if (piece !== given) return undefined;
+    if (piece.startsWith(':')) {
+      try {
+        parts[piece.slice(1)] = decodeURIComponent(given);
+      } catch {
+        return undefined;
+      }
+    } else if (piece !== given) return undefined;
   }
   return parts;
 }

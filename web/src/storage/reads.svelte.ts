@@ -28,6 +28,8 @@ export class Read<T> {
   /** The last attempt found no server: what is shown is what this phone kept. */
   unreachable = $state(false);
   loading = $state(true);
+  /** When the server was last asked, whatever came of it. */
+  askedAt = 0;
   #running: Promise<void> | undefined;
   #started = false;
 
@@ -53,6 +55,7 @@ export class Read<T> {
   }
 
   refresh(): Promise<void> {
+    this.askedAt = Date.now();
     this.#running ??= this.#fetch().finally(() => {
       this.#running = undefined;
     });
@@ -95,6 +98,10 @@ export class Read<T> {
 
 const live = new Map<string, Read<unknown>>();
 
+/** A screen that asks again this soon gets what was just read. It also keeps a value that is worked out from a
+ *  read, and so asks for it each time the read changes, from asking for ever. */
+const ENOUGH = 4000;
+
 /** The shared read of a path; it starts itself. */
 export function read<T>(path: string): Read<T> {
   let found = live.get(path) as Read<T> | undefined;
@@ -102,7 +109,12 @@ export function read<T>(path: string): Read<T> {
     found = new Read<T>(path);
     live.set(path, found as Read<unknown>);
   }
-  void found.start();
+  if (Date.now() - found.askedAt > ENOUGH) {
+    const wanted = found;
+    wanted.askedAt = Date.now();
+    // Later, because a read may be asked for where nothing may change: inside a derived value.
+    queueMicrotask(() => void wanted.start());
+  }
   return found;
 }
 

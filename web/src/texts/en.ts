@@ -262,6 +262,7 @@ export const en = {
       approve_with_conditions: 'Sign: approve with conditions',
       decline: 'Sign: decline',
     },
+    choose: 'Choose a decision first',
     signing: 'Signing …',
     done: 'Signed',
     doneWaiting: 'Signed on this device. It goes to the server when there is a connection.',
@@ -425,6 +426,7 @@ export const en = {
     invited: (until: string) => `Invitation sent. It can be used until ${until}.`,
     invitedWaiting: 'The invitation is sent when there is a connection.',
     inviteRoles: 'Hats',
+    changeRoles: 'Change the hats',
     saveRoles: 'Save the hats',
   },
 

@@ -1,0 +1,70 @@
+import { beforeEach, expect, it, vi } from 'vitest';
+import { accessToken, adoptSession, getJson, send } from './client.ts';
+import { Problem, Unreachable } from './problem.ts';
+import type { Session } from './types.ts';
+
+const session = (token: string, ms = 900_000): Session => ({
+  access_token: token,
+  expires_at: new Date(Date.now() + ms).toISOString(),
+  account: { id: 'a', name: 'Ada', email: 'ada@salt-meridian.example' },
+  memberships: [],
+});
+
+let calls: string[];
+function serve(answer: (path: string, token: string) => Response) {
+  calls = [];
+  vi.stubGlobal('fetch', async (url: string, init: RequestInit) => {
+    const path = String(url).replace('/api/v1', '');
+    const token = new Headers(init.headers).get('Authorization')?.replace('Bearer ', '') ?? '';
+    calls.push(`${path} ${token}`.trim());
+    return answer(path, token);
+  });
+}
+const refusal = (status: number, code: string) => Response.json({ title: code, status, code }, { status });
+
+beforeEach(() => adoptSession(session('old')));
+
+it('renews the token once when it is refused, and tries again with the new one', async () => {
+  serve((path, token) => {
+    if (path === '/sessions/refresh') return Response.json(session('new'));
+    return token === 'new' ? Response.json({ ok: 1 }) : refusal(401, 'token_expired');
+  });
+  expect(await getJson('/today')).toEqual({ ok: 1 });
+  expect(calls).toEqual(['/today old', '/sessions/refresh', '/today new']);
+});
+
+it('renews once for many calls at the same moment', async () => {
+  serve((path, token) => {
+    if (path === '/sessions/refresh') return Response.json(session('new'));
+    return token === 'new' ? Response.json({}) : refusal(401, 'token_expired');
+  });
+  await Promise.all(['/a', '/b', '/c'].map((path) => getJson(path)));
+  expect(calls.filter((one) => one.startsWith('/sessions/refresh'))).toHaveLength(1);
+});
+
+it('ends the sign-in when the cookie is no longer good, and says so', async () => {
+  serve(() => refusal(401, 'not_signed_in'));
+  await expect(getJson('/today')).rejects.toMatchObject({ status: 401 });
+  expect(accessToken()).toBeUndefined();
+});
+
+it('renews before the token runs out rather than after', async () => {
+  adoptSession(session('old', 5_000));
+  serve((path) => Response.json(path === '/sessions/refresh' ? session('new') : {}));
+  await getJson('/today');
+  expect(calls).toEqual(['/sessions/refresh', '/today new']);
+});
+
+it('gives problems as the server words them', async () => {
+  serve(() => refusal(422, 'invalid_input'));
+  const error = await send('/x').catch((one) => one);
+  expect(error).toBeInstanceOf(Problem);
+  expect(error.code).toBe('invalid_input');
+});
+
+it('says that no answer came when none did', async () => {
+  vi.stubGlobal('fetch', async () => {
+    throw new TypeError('Failed to fetch');
+  });
+  await expect(send('/x')).rejects.toBeInstanceOf(Unreachable);
+});

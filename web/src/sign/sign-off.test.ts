@@ -1,0 +1,56 @@
+import { expect, it } from 'vitest';
+import type { Statement } from '../api/types.ts';
+import { completeStatement } from './sign-off.ts';
+
+const draft: Statement = {
+  kind: 'gagwright/plan-signoff/1',
+  id: 'drafted',
+  production: 'p',
+  gag: 'g',
+  revision: 4,
+  plan_digest: 'aa',
+  facets: { medical: 'bb' },
+  role: 'medic',
+  decision: 'approve',
+  attestation: 'medic/1',
+  signer: 'me',
+  device: 'nobody',
+  signed_at: '1970-01-01T00:00:00Z',
+};
+const now = new Date('2026-12-04T15:00:00Z');
+
+it('fills in what only the device can say and leaves the rest as drafted', () => {
+  const made = completeStatement(draft, { decision: 'approve', conditions: [], reason: '' }, 'device', now);
+  expect(made).toMatchObject({
+    revision: 4,
+    plan_digest: 'aa',
+    facets: { medical: 'bb' },
+    device: 'device',
+    signed_at: '2026-12-04T15:00:00.000Z',
+  });
+  expect(made.id).not.toBe('drafted');
+  expect(made).not.toHaveProperty('conditions');
+  expect(made).not.toHaveProperty('reason');
+});
+
+it('carries conditions only with an approval that has them', () => {
+  const conditions = ['  Second ambulance by 14:00 ', '', '   '];
+  const choice = { conditions, reason: 'left over' };
+  const conditional = completeStatement(draft, { ...choice, decision: 'approve_with_conditions' }, 'd', now);
+  expect(conditional.conditions).toEqual(['Second ambulance by 14:00']);
+  expect(conditional).not.toHaveProperty('reason');
+  expect(completeStatement(draft, { ...choice, decision: 'approve' }, 'd', now)).not.toHaveProperty(
+    'conditions',
+  );
+});
+
+it('carries a reason only with a decline', () => {
+  const made = completeStatement(
+    draft,
+    { decision: 'decline', conditions: ['x'], reason: ' No cover ' },
+    'd',
+    now,
+  );
+  expect(made.reason).toBe('No cover');
+  expect(made).not.toHaveProperty('conditions');
+});

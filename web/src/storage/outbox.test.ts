@@ -1,0 +1,117 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { adoptSession } from '../api/client.ts';
+import { database } from './database.ts';
+import { outbox, type Write } from './outbox.svelte.ts';
+
+interface Seen {
+  path: string;
+  key: string | null;
+  body: unknown;
+}
+let seen: Seen[];
+let answer: (path: string) => Response | 'no signal';
+
+const ok = (value: unknown) => Response.json(value, { status: 201 });
+const problem = (status: number, code: string) =>
+  Response.json(
+    { title: code, status, code },
+    { status, headers: { 'content-type': 'application/problem+json' } },
+  );
+const hold = (about: string): Write => ({
+  path: `/holds/${about}`,
+  body: { about },
+  label: { kind: 'hold', about },
+});
+
+beforeEach(async () => {
+  seen = [];
+  answer = () => ok({ fine: true });
+  vi.stubGlobal('fetch', async (url: string, init: RequestInit) => {
+    const path = String(url).replace('/api/v1', '');
+    const reply = answer(path);
+    if (reply === 'no signal') throw new TypeError('Failed to fetch');
+    const body = init.body ? JSON.parse(String(init.body)) : undefined;
+    seen.push({ path, key: new Headers(init.headers).get('Idempotency-Key'), body });
+    return reply;
+  });
+  await (await database()).clear('outbox');
+  adoptSession(undefined);
+  await outbox.belongTo('ada');
+});
+
+describe('with signal', () => {
+  it('sends at once, with a key, and hands back the answer', async () => {
+    expect(await outbox.post(hold('a'))).toEqual({ state: 'sent', answer: { fine: true } });
+    expect(seen).toHaveLength(1);
+    expect(seen[0]?.key).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-7/);
+    expect(outbox.waiting).toHaveLength(0);
+  });
+
+  it('keeps what was refused, with the reason, and goes on with the next', async () => {
+    answer = (path) => (path.endsWith('bad') ? problem(422, 'invalid_input') : ok({}));
+    const refused = await outbox.post(hold('bad'));
+    expect(refused.state).toBe('refused');
+    expect(outbox.refused.map((one) => one.problem?.code)).toEqual(['invalid_input']);
+    expect((await outbox.post(hold('good'))).state).toBe('sent');
+    await outbox.dismiss(outbox.refused[0]?.id ?? '');
+    expect(outbox.refused).toHaveLength(0);
+  });
+});
+
+describe('without signal', () => {
+  it('waits, survives a reload, and goes out once, in order, with the same keys', async () => {
+    answer = () => 'no signal';
+    expect((await outbox.post(hold('one'))).state).toBe('waiting');
+    expect((await outbox.post(hold('two'))).state).toBe('waiting');
+    const keys = outbox.waiting.map((one) => one.id);
+    await outbox.belongTo('');
+    expect(outbox.items).toHaveLength(0);
+    answer = () => ok({});
+    await outbox.belongTo('ada');
+    await outbox.flush();
+    await outbox.flush();
+    expect(seen.map((one) => one.path)).toEqual(['/holds/one', '/holds/two']);
+    expect(seen.map((one) => one.key)).toEqual(keys);
+  });
+
+  it('uses the same key again when the answer was lost on the way', async () => {
+    let first = true;
+    answer = () => {
+      if (!first) return ok({});
+      first = false;
+      return 'no signal';
+    };
+    await outbox.post(hold('one'));
+    const key = outbox.waiting[0]?.id;
+    await outbox.flush();
+    expect(seen.map((one) => one.key)).toEqual([key]);
+  });
+
+  it('stops at a fault of the server and tries again later, dropping nothing', async () => {
+    answer = () => problem(500, 'internal');
+    expect((await outbox.post(hold('one'))).state).toBe('waiting');
+    answer = () => ok({});
+    await outbox.flush();
+    expect(outbox.items.map((one) => one.state)).toEqual(['sent']);
+  });
+
+  it('never sends one person’s writes as another', async () => {
+    answer = () => 'no signal';
+    await outbox.post(hold('adas'));
+    answer = () => ok({});
+    await outbox.belongTo('bo');
+    await outbox.flush();
+    expect(seen).toHaveLength(0);
+    expect(outbox.items).toHaveLength(0);
+  });
+
+  it('queues what was written, not what the form became since', async () => {
+    answer = () => 'no signal';
+    const body = { reason: 'wind' };
+    await outbox.post({ path: '/holds/x', body, label: { kind: 'hold', about: 'x' } });
+    body.reason = 'changed';
+    answer = () => ok({});
+    await outbox.flush();
+    expect(seen[0]?.body).toEqual({ reason: 'wind' });
+  });
+});
