@@ -23,6 +23,10 @@ class SessionState {
   ready = $state(false);
   /** Signed in by the kept copy only: the server has not confirmed it on this visit. */
   offline = $state(false);
+  /** The server ended the sign-in, rather than the person. */
+  ended = $state(false);
+
+  #leaving = false;
 
   get membership(): Membership | undefined {
     return this.memberships.find((one) => one.production.id === this.productionId) ?? this.memberships[0];
@@ -72,12 +76,14 @@ class SessionState {
   async #take(session: Session | undefined): Promise<void> {
     this.offline = false;
     if (!session) {
+      this.ended = this.account !== undefined && !this.#leaving;
       this.account = undefined;
       this.memberships = [];
       await removeSetting('session');
       await outbox.belongTo('');
       return;
     }
+    this.ended = false;
     const known = this.account?.id === session.account.id;
     const kept: Kept = { account: session.account, memberships: session.memberships };
     await setSetting('session', kept);
@@ -104,12 +110,15 @@ class SessionState {
 
   /** Ends the sign-in here and at the server, and forgets what was read. Keys and unsent writes stay. */
   async signOut(): Promise<void> {
+    this.#leaving = true;
     await forgetReads();
     try {
       await end();
     } catch (error) {
       if (!(error instanceof Unreachable)) throw error;
       adoptSession(undefined);
+    } finally {
+      this.#leaving = false;
     }
   }
 }

@@ -585,7 +585,7 @@ export interface Today {
     state: RoleState;
     why: string;
   }[];
-  held: { hold: Hold; gag?: { id: string; code: string; title: string } | null }[];
+  held: { hold: Hold; gag?: { id: string; code: string; title: string } | null; needs: Role[] }[];
   next: GagSummary[];
   lapsing_certificates: {
     person: { id: string; name: string };
@@ -662,6 +662,7 @@ export interface ImportReport {
   created: number;
   updated: number;
   unchanged: number;
+  removed: number;
 }
 
 export interface TrailItem {

@@ -1,0 +1,64 @@
+import { expect, test } from '@playwright/test';
+import { approve, newGag, signIn } from './steps.ts';
+
+test('a changed parameter shows what it would lapse before it is saved, and lapses exactly that', async ({
+  page,
+}) => {
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+  await approve(page, gag);
+
+  await page.goto(`/gags/${gag.id}/edit`);
+  await expect(page.getByText('Nothing is changed yet.')).toBeVisible();
+  const height = page.getByLabel('Drop height');
+  await height.fill('40 parsecs');
+  await expect(page.getByText('1 field needs attention first.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Save as a new revision' })).toBeDisabled();
+  await height.fill('40 ft');
+  const panel = page.getByRole('region', { name: 'What this would lapse' });
+  await expect(panel).toContainText('Lapsed');
+  await expect(page.getByRole('region', { name: 'Figures as you type' })).toContainText('m/s');
+
+  await page.getByText('Imperial').tap();
+  await expect(page.getByRole('region', { name: 'Figures as you type' })).toContainText(/ft\/s|mph/);
+  await page.getByText('Metric').tap();
+  await height.blur();
+  await expect(height).toHaveValue(/12\.19/);
+
+  await page.getByLabel('Why it changes').fill('The ledge is twelve metres up.');
+  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await page.waitForURL(new RegExp(`/gags/${gag.id}$`));
+  await expect(page.getByText('Lapsed').first()).toBeVisible();
+
+  await page.goto(`/gags/${gag.id}/sign?role=coordinator`);
+  await expect(page.getByText('Changed since you signed revision 1')).toBeVisible();
+  await expect(page.getByText('Drop height').first()).toBeVisible();
+});
+
+test('two people on one revision: the second sees both sides and chooses', async ({ page, browser }) => {
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+  await expect(page.getByLabel('Drop height')).toBeVisible();
+
+  const other = await browser.newContext({ hasTouch: true });
+  const second = await other.newPage();
+  await signIn(second, /coordinator/i);
+  await second.goto(`/gags/${gag.id}/edit`);
+  await second.getByLabel('Drop height').fill('14 m');
+  await second.getByLabel('Why it changes').fill('Measured on the scout.');
+  await second.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await second.waitForURL(new RegExp(`/gags/${gag.id}$`));
+  await other.close();
+
+  await page.getByLabel('Drop height').fill('16 m');
+  await page.getByLabel('Why it changes').fill('The director asks for more.');
+  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await expect(page.getByRole('heading', { name: 'Someone saved another revision first' })).toBeVisible();
+  await expect(page.getByText('14 m', { exact: false }).first()).toBeVisible();
+  await expect(page.getByText('16 m', { exact: false }).first()).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Go on editing with these' })).toBeDisabled();
+  await page.getByRole('radio', { name: 'Take theirs' }).check();
+  await page.getByRole('button', { name: 'Go on editing with these' }).tap();
+  await expect(page.getByText('Based on revision 2.')).toBeVisible();
+  await expect(page.getByLabel('Drop height')).toHaveValue(/14/);
+});

@@ -1,0 +1,28 @@
+import { expect, test } from '@playwright/test';
+import { newGag, signIn } from './steps.ts';
+
+test('two taps hold a gag from its page; agreeing with the cause releases it', async ({ page }) => {
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+  await page.goto(`/gags/${gag.id}`);
+  await expect(page.getByText(gag.code).first()).toBeVisible();
+
+  await page.getByRole('button', { name: 'Hold', exact: true }).tap();
+  await page.getByRole('button', { name: `Hold ${gag.code}` }).tap();
+  await expect(page.getByText('Held.', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).tap();
+  await expect(page.getByText('Held', { exact: true }).first()).toBeVisible();
+
+  await page.goto('/holds');
+  const hold = page.getByRole('listitem').filter({ hasText: gag.code });
+  await expect(hold).toContainText('No reason given.');
+  await hold.getByText('Agree to release', { exact: true }).first().tap();
+  const agree = hold.getByRole('button', { name: 'Agree to release' });
+  await hold
+    .getByLabel('The cause, and what was done')
+    .fill('Radio check failed; batteries changed, check repeated.');
+  await agree.tap();
+  await expect(hold.getByText('Agreed to release')).toBeVisible();
+  await page.goto(`/gags/${gag.id}`);
+  await expect(page.getByText('Not asked yet').first()).toBeVisible();
+});

@@ -1,0 +1,79 @@
+import { expect, test } from '@playwright/test';
+import { approve, newGag, signIn, watchForFaults } from './steps.ts';
+
+test('a coordinator signs a gag on a phone, with a key that cannot be read out', async ({ page }) => {
+  const faults = watchForFaults(page);
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+
+  await page.goto(`/gags/${gag.id}`);
+  await expect(page.getByText('Not asked yet').first()).toBeVisible();
+  await page.getByRole('link', { name: /^Sign as/ }).tap();
+  await expect(page.locator('blockquote')).not.toBeEmpty();
+
+  const sign = page.getByRole('button', { name: /^(Choose|Sign:)/ });
+  await expect(sign).toBeDisabled();
+  await page.getByRole('radio', { name: 'Approve', exact: true }).check();
+  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await expect(page.getByText('Signed', { exact: true })).toBeVisible();
+  await expect(page.getByText('The gag is now:')).toBeVisible();
+
+  await page.getByRole('link', { name: 'To the gag' }).tap();
+  await page.getByRole('link', { name: 'Signatures' }).tap();
+  await expect(page.getByText('Stands').first()).toBeVisible();
+  await page.getByText('Every signature ever made').tap();
+  await expect(page.getByText('Signature verified on this device')).toBeVisible();
+
+  const extractable = await page.evaluate(async () => {
+    const open = indexedDB.open('gagwright');
+    const db = await new Promise<IDBDatabase>((done) => {
+      open.onsuccess = () => done(open.result);
+    });
+    const all = db.transaction('keys').objectStore('keys').getAll();
+    const keys = await new Promise<{ pair: CryptoKeyPair }[]>((done) => {
+      all.onsuccess = () => done(all.result);
+    });
+    return keys.map((one) => one.pair.privateKey.extractable);
+  });
+  expect(extractable).toEqual([false]);
+  expect(faults).toEqual([]);
+});
+
+test('a decline needs a reason, and stands with it', async ({ page }) => {
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+  await page.goto(`/gags/${gag.id}/sign?role=coordinator`);
+  await page.getByRole('radio', { name: 'Decline' }).check();
+  await page.getByRole('button', { name: 'Sign: decline' }).tap();
+  await expect(page.getByText('Say why, so that it can be put right.')).toBeVisible();
+  await page.getByLabel('Why you decline').fill('The ledge has not been surveyed.');
+  await page.getByRole('button', { name: 'Sign: decline' }).tap();
+  await expect(page.getByText('Signed', { exact: true })).toBeVisible();
+  await page.goto(`/gags/${gag.id}/sign-offs`);
+  await expect(page.getByText('Declined').first()).toBeVisible();
+});
+
+test('a signature made with no signal waits on the phone, counts there at once, and is sent later', async ({
+  page,
+  context,
+}) => {
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+  // The first signature makes and registers the key; the second is made on a hill.
+  await approve(page, gag);
+  const second = await newGag(page);
+  await page.goto(`/gags/${second.id}/sign?role=coordinator`);
+  await expect(page.locator('blockquote')).toBeVisible();
+  await expect(page.getByText('Setting').first()).toBeVisible();
+  await context.setOffline(true);
+  await page.getByRole('radio', { name: 'Approve', exact: true }).check();
+  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await expect(page.getByText('It goes to the server when there is a connection.')).toBeVisible();
+  await page.getByRole('link', { name: 'To the gag' }).tap();
+  await expect(page.getByText('not sent yet, counted here')).toBeVisible();
+  await expect(page.getByRole('link', { name: '1 write waits' })).toBeVisible();
+  await context.setOffline(false);
+  await expect(page.getByRole('link', { name: '1 write waits' })).toBeHidden({ timeout: 30_000 });
+  await page.goto(`/gags/${second.id}/sign-offs`);
+  await expect(page.getByText('Stands').first()).toBeVisible();
+});

@@ -1,0 +1,51 @@
+// What several tests do first, said once: sign in as someone of the demo, make a gag of one's own.
+
+import { expect, type Page } from '@playwright/test';
+
+export interface Gag {
+  id: string;
+  code: string;
+}
+
+/** Signs in by tapping a demo sign-in whose occupation passes. */
+export async function signIn(page: Page, occupation: RegExp): Promise<void> {
+  await page.goto('/');
+  await page.getByRole('button').filter({ hasText: occupation }).first().tap();
+  await expect(page.getByRole('button', { name: 'Hold' })).toBeVisible();
+  await expect(page.getByText('Demo', { exact: true })).toBeVisible();
+}
+
+/** A gag nobody else touches, so that tests can run in any order and again. */
+export async function newGag(page: Page, technique = 'High fall'): Promise<Gag> {
+  const code = `T${Date.now().toString(36).slice(-5).toUpperCase()}`;
+  await page.goto('/gags/new');
+  await page.getByLabel('Code').fill(code);
+  await page.getByLabel('Title').fill(`Test fall ${code}`);
+  await page.getByLabel('How it is done').selectOption({ label: technique });
+  await page.getByRole('button', { name: 'Create the gag' }).tap();
+  await page.waitForURL(/\/gags\/[0-9a-f-]{36}\/edit$/);
+  const id = /gags\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';
+  return { id, code };
+}
+
+/** The problems a page reported while a test ran: refused by the content policy, or thrown. */
+export function watchForFaults(page: Page): string[] {
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(error.message));
+  page.on('console', (message) => {
+    if (
+      message.type() === 'error' &&
+      /Content Security Policy|TrustedHTML|TrustedScript/.test(message.text())
+    ) {
+      faults.push(message.text());
+    }
+  });
+  return faults;
+}
+
+export async function approve(page: Page, gag: Gag, role = 'coordinator'): Promise<void> {
+  await page.goto(`/gags/${gag.id}/sign?role=${role}`);
+  await page.getByRole('radio', { name: 'Approve', exact: true }).check();
+  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await expect(page.getByText('Signed', { exact: true })).toBeVisible();
+}
