@@ -1,0 +1,3 @@
+//! stub
+use super::{arguments::DemoArguments, fault::Fault};
+pub(crate) fn run(_: &DemoArguments) -> Result<(), Fault> { Ok(()) }
