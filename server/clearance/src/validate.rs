@@ -473,3 +473,7 @@ fn rungs(rungs: &[Rung], problems: &mut Problems) {
         );
     }
 }
+
+#[cfg(test)]
+#[path = "tests/validate.rs"]
+mod tests;

@@ -1,7 +1,10 @@
 //! What every part of the judge looks things up in: names, members, hashes, and the sign-offs that can
 //! be heard at all. It decides nothing about the gag.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::{
+    cell::OnceCell,
+    collections::{BTreeMap, BTreeSet},
+};
 
 use gagwright_casting::{Person, PersonId, SlotId};
 use jiff::{Timestamp, civil::Date};
@@ -20,6 +23,8 @@ use crate::{
 pub(crate) struct Heard<'a> {
     pub signoff: &'a SignOff,
     pub statement: Statement,
+    /// The answer of [`Bench::device_of`], kept: checking a signature is by far the dearest step.
+    device: OnceCell<Option<&'a Device>>,
 }
 
 /// The case laid out for looking things up.
@@ -121,15 +126,17 @@ impl<'a> Bench<'a> {
 
     /// The device a sign-off was made on, if its signature verifies with that device's key and the
     /// device belongs to the signer.
-    pub fn device_of(&self, heard: &Heard<'_>) -> Option<&'a Device> {
-        let statement = &heard.statement;
-        let device = self
-            .case
-            .devices
-            .iter()
-            .find(|device| device.id == statement.device)?;
-        let verified = jws::verify(&heard.signoff.jws, &device.key).ok()?;
-        (verified == *statement && device.person == statement.signer).then_some(device)
+    pub fn device_of(&self, heard: &Heard<'a>) -> Option<&'a Device> {
+        *heard.device.get_or_init(|| {
+            let statement = &heard.statement;
+            let device = self
+                .case
+                .devices
+                .iter()
+                .find(|device| device.id == statement.device)?;
+            let verified = jws::verify(&heard.signoff.jws, &device.key).ok()?;
+            (verified == *statement && device.person == statement.signer).then_some(device)
+        })
     }
 }
 
@@ -143,7 +150,11 @@ fn heard(case: &Case) -> Vec<Heard<'_>> {
         .into_iter()
         .filter_map(|signoff| {
             let statement = jws::read_unverified(&signoff.jws).ok()?;
-            Some(Heard { signoff, statement })
+            Some(Heard {
+                signoff,
+                statement,
+                device: OnceCell::new(),
+            })
         })
         .filter(|heard| {
             let statement = &heard.statement;

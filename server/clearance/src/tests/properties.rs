@@ -309,7 +309,7 @@ fn nothing_is_missing(scene: &Scene, clearance: &Clearance) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(ProptestConfig::with_cases(64))]
 
     #[test]
     fn whatever_happens_cleared_means_that_nothing_is_missing(
