@@ -104,5 +104,9 @@ mod tests;
 mod day_tests;
 
 #[cfg(test)]
+#[path = "tests/marks.rs"]
+mod marks_tests;
+
+#[cfg(test)]
 #[path = "tests/properties.rs"]
 mod properties;

@@ -26,6 +26,9 @@ pub mod words;
 #[cfg(test)]
 #[path = "tests/scene.rs"]
 mod scene;
+#[cfg(test)]
+#[path = "tests/test_fall.rs"]
+mod test_fall;
 
 pub use case::{
     Agreement, Block, BlockKind, Case, Clearance, ClearanceState, Hold, Reading, ReadingKind,

@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use serde_json::json;
 
 use super::*;
-use crate::{LeafProof, LogKey, leaf_hash};
+use crate::{LeafProof, LogKey, commitment, leaf_hash};
 
 const ORIGIN: &str = "salt-meridian.example/trail";
 const PRODUCTION: &str = "01920000-0000-7000-8000-000000000001";

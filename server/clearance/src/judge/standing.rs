@@ -61,6 +61,13 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
     }
     standing.changed = changed(bench, needed.policy, heard);
     standing.reasons = lapses(bench, needed.policy, (heard, device), &standing.changed);
+    if unheard_since(bench, role, place, heard) {
+        standing.reasons.push(
+            "A later sign-off was received whose signature does not verify, so what it says is \
+             unknown."
+                .to_owned(),
+        );
+    }
     standing.open_conditions = open_conditions(bench, heard);
     standing.state = match (
         standing.reasons.is_empty(),
@@ -110,6 +117,20 @@ pub(crate) fn decline<'b, 'a>(
         newest = false;
     }
     None
+}
+
+/// Whether something newer was received under the role that cannot be checked: it may have been a
+/// decline, so the older word is not leaned on.
+fn unheard_since<'a>(
+    bench: &Bench<'a>,
+    role: Role,
+    place: Option<(SlotId, PersonId)>,
+    decider: &Heard<'a>,
+) -> bool {
+    bench
+        .newest_first(role, place)
+        .take_while(|heard| heard.statement.id != decider.statement.id)
+        .any(|heard| bench.device_of(heard).is_none())
 }
 
 fn missing(bench: &Bench<'_>, role: Role, place: Option<(SlotId, PersonId)>) -> String {

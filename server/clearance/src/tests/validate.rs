@@ -7,7 +7,7 @@ use super::*;
 use crate::{
     Plan, Policy,
     case::ReadingKind,
-    facets::{CameraPosition, Equipment, GivenCharge},
+    facets::{Band, CameraPosition, Equipment, GivenCharge},
     plan::Hazard,
     policy::Role,
     scene::{Scene, TestFall, slot},
