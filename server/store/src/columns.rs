@@ -122,7 +122,7 @@ where
 /// A count or index as a column has it. Counts here stay far under 2^63.
 pub(crate) fn stored(count: u64) -> Result<i64, StoreError> {
     i64::try_from(count)
-        .map_err(|_| StoreError::Database(format!("the number {count} is too large to keep")))
+        .map_err(|_| StoreError::Internal(format!("the number {count} is too large to keep")))
 }
 
 /// A count or index read back.

@@ -39,12 +39,23 @@ const WAIT_FOR_OTHERS_MS: u32 = 5_000;
 /// ASCII). Trail indexes have no gaps because only its holder appends.
 const WRITER_LOCK: i64 = 0x6761_6777_7269_7465;
 
-/// Opens a connection.
+/// Makes the database file if there is none. Done once, when the store is opened: a connection opened
+/// later must not quietly start an empty file in the place of one that was moved away.
+pub(crate) fn create(address: &Address) -> Result<(), StoreError> {
+    match address {
+        Address::Sqlite(path) => create_private(path),
+        Address::Postgres(_) => Ok(()),
+    }
+}
+
+/// Opens a connection to a database that is there.
 pub(crate) fn open(address: &Address, purpose: Purpose) -> Result<AnyConnection, StoreError> {
     let unavailable = |why: String| StoreError::Unavailable(format!("{}: {why}", address.shown()));
     match address {
         Address::Sqlite(path) => {
-            create_private(path)?;
+            if !path.exists() {
+                return Err(unavailable("the file is gone".to_owned()));
+            }
             let text = path
                 .to_str()
                 .ok_or_else(|| StoreError::Address("the path is not UTF-8".to_owned()))?;

@@ -7,7 +7,7 @@ use crate::error::StoreError;
 
 /// The text to keep.
 pub(crate) fn write<T: Serialize>(what: &str, value: &T) -> Result<String, StoreError> {
-    let refused = |why: String| StoreError::Database(format!("{what} cannot be written: {why}"));
+    let refused = |why: String| StoreError::Internal(format!("{what} cannot be written: {why}"));
     let bytes = gagwright_trail::canonical::canonical_bytes(value)
         .map_err(|error| refused(error.to_string()))?;
     String::from_utf8(bytes).map_err(|error| refused(error.to_string()))
@@ -26,7 +26,7 @@ pub(crate) fn read<T: DeserializeOwned>(
 pub(crate) fn name<T: Serialize>(what: &str, value: &T) -> Result<String, StoreError> {
     match serde_json::to_value(value) {
         Ok(serde_json::Value::String(name)) => Ok(name),
-        _ => Err(StoreError::Database(format!(
+        _ => Err(StoreError::Internal(format!(
             "{what} has no name to be kept under"
         ))),
     }

@@ -1,7 +1,9 @@
 //! Brings a database's tables up to this version. The same names in both folders; see
 //! `migrations/README.md` for how they are written.
 
-use diesel::{connection::TransactionManager, migration::MigrationSource};
+use diesel::{
+    RunQueryDsl, SqliteConnection, connection::TransactionManager, migration::MigrationSource,
+};
 use diesel_migrations::{EmbeddedMigrations, MigrationHarness, embed_migrations};
 
 use crate::{
@@ -18,7 +20,7 @@ type Failure = Box<dyn std::error::Error + Send + Sync>;
 /// servers started together do not both create the tables.
 pub(crate) fn run(connection: &mut AnyConnection) -> Result<Vec<String>, StoreError> {
     begin_writing(connection)?;
-    match refuse_newer(connection).and_then(|()| run_pending(connection).map_err(failed)) {
+    match refuse_unknown(connection).and_then(|()| run_pending(connection).map_err(failed)) {
         Ok(names) => {
             AnyConnection::commit_transaction(connection)?;
             Ok(names)
@@ -32,7 +34,7 @@ pub(crate) fn run(connection: &mut AnyConnection) -> Result<Vec<String>, StoreEr
 
 /// Names of what is pending.
 pub(crate) fn pending(connection: &mut AnyConnection) -> Result<Vec<String>, StoreError> {
-    refuse_newer(connection)?;
+    refuse_unknown(connection)?;
     fn names<DB: diesel::backend::Backend>(
         connection: &mut impl MigrationHarness<DB>,
         source: EmbeddedMigrations,
@@ -74,8 +76,32 @@ fn run_pending(connection: &mut AnyConnection) -> Result<Vec<String>, Failure> {
     }
 }
 
+/// A mistyped path may lead to another program's file, which must not be given tables of ours.
+fn refuse_foreign(connection: &mut SqliteConnection) -> Result<(), StoreError> {
+    let tables: Vec<TableName> = diesel::sql_query(
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\'",
+    )
+    .load(connection)?;
+    let ours = tables
+        .iter()
+        .any(|table| table.name == "__diesel_schema_migrations");
+    match tables.first() {
+        Some(table) if !ours => Err(StoreError::Address(format!(
+            "the file is another program's: it has a table `{}`",
+            table.name
+        ))),
+        _ => Ok(()),
+    }
+}
+
+#[derive(diesel::QueryableByName)]
+struct TableName {
+    #[diesel(sql_type = diesel::sql_types::Text)]
+    name: String,
+}
+
 /// An older program must not write into tables whose meaning it does not know.
-fn refuse_newer(connection: &mut AnyConnection) -> Result<(), StoreError> {
+fn refuse_unknown(connection: &mut AnyConnection) -> Result<(), StoreError> {
     fn unknown<DB: diesel::backend::Backend>(
         connection: &mut impl MigrationHarness<DB>,
         source: EmbeddedMigrations,
@@ -96,7 +122,10 @@ fn refuse_newer(connection: &mut AnyConnection) -> Result<(), StoreError> {
             .collect())
     }
     let unknown = match connection {
-        AnyConnection::Sqlite(connection) => unknown(connection, SQLITE),
+        AnyConnection::Sqlite(connection) => {
+            refuse_foreign(connection)?;
+            unknown(connection, SQLITE)
+        }
         AnyConnection::Postgres(connection) => unknown(connection, POSTGRES),
     }
     .map_err(failed)?;

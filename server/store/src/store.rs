@@ -49,6 +49,7 @@ impl Store {
     /// [`StoreError::Unavailable`] with the driver's own words when the database cannot be reached.
     pub fn open(url: &str) -> Result<Store, StoreError> {
         let address = Address::parse(url)?;
+        connection::create(&address)?;
         // Opened here rather than in the pool, which would retry and then hide the cause.
         let connection = connection::open(&address, Purpose::Writing)?;
         let readers = Pool::builder()

@@ -82,7 +82,7 @@ fn killed_process(database: &TestDatabase, round: usize) {
     let beside = database.open();
     for line in lines.by_ref().take(ANSWERS) {
         answered.insert(line.unwrap().parse().unwrap());
-        if answered.len() % 50 == 0 {
+        if answered.len().is_multiple_of(50) {
             let production = ProductionId(build::id(1));
             let index = beside
                 .write(move |conn| {

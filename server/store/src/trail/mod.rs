@@ -113,7 +113,7 @@ struct NewNode {
 pub fn append(conn: &mut Connection, new: NewEntry) -> Result<Entry, StoreError> {
     let index = size(conn, new.production)?;
     let no_form = |error: gagwright_trail::CanonicalError| {
-        StoreError::Database(format!(
+        StoreError::Internal(format!(
             "the trail entry `{}` cannot be written: {error}",
             new.kind
         ))
@@ -145,7 +145,7 @@ pub fn append(conn: &mut Connection, new: NewEntry) -> Result<Entry, StoreError>
         production: Id(new.production.0),
         position: stored(index)?,
         bytes: String::from_utf8(bytes)
-            .map_err(|error| StoreError::Database(format!("the entry is not text: {error}")))?,
+            .map_err(|error| StoreError::Internal(format!("the entry is not text: {error}")))?,
         salt,
         personal,
     };

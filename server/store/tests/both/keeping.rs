@@ -97,7 +97,7 @@ fn a_production_and_its_policy_come_back() {
             productions::set_policy(conn, production, &policy)
         })
         .unwrap();
-        let kept = store.read(|conn| productions::list(conn)).unwrap();
+        let kept = store.read(productions::list).unwrap();
         assert_eq!(kept.len(), 1);
         assert_eq!(kept[0].policy.version, "test.2");
         let error = write(&store, move |conn| {
@@ -495,10 +495,8 @@ fn readings_and_runs_come_back_to_the_last_bit() {
             .unwrap();
         assert_eq!(all, [(None, everywhere), (Some(stage.gag), here)]);
         let run = build::run(71, stage.one);
-        assert_eq!(
-            store.read(|conn| runs::for_gag(conn, stage.gag)).unwrap(),
-            [run.clone()]
-        );
+        let of_gag = store.read(|conn| runs::for_gag(conn, stage.gag)).unwrap();
+        assert_eq!(of_gag, std::slice::from_ref(&run));
         let by_gag = store
             .read(|conn| runs::for_production(conn, stage.production))
             .unwrap();

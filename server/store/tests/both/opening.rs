@@ -276,6 +276,54 @@ fn a_file_that_is_no_database_is_refused_and_left_alone() {
 }
 
 #[test]
+fn another_programs_database_is_refused_and_left_alone() {
+    use diesel::Connection as _;
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("catering.db");
+    let mut other = diesel::SqliteConnection::establish(file.to_str().unwrap()).unwrap();
+    other
+        .batch_execute("CREATE TABLE soups (name TEXT)")
+        .unwrap();
+    let store = Store::open(file.to_str().unwrap()).unwrap();
+    for error in [
+        store.migrate().unwrap_err(),
+        store.pending_migrations().unwrap_err(),
+    ] {
+        assert!(matches!(error, StoreError::Address(_)), "{error:?}");
+        assert!(error.to_string().contains("`soups`"), "{error}");
+    }
+    assert!(
+        other.batch_execute("SELECT * FROM meta").is_err(),
+        "no table was added"
+    );
+}
+
+#[test]
+fn many_may_open_a_fresh_file_at_once() {
+    for _ in 0..10 {
+        let database = TestDatabase::sqlite();
+        std::thread::scope(|scope| {
+            for _ in 0..8 {
+                scope.spawn(|| database.ready());
+            }
+        });
+    }
+}
+
+#[test]
+fn a_file_that_was_moved_away_is_not_started_anew() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("gagwright.db");
+    let store = Store::open(file.to_str().unwrap()).unwrap();
+    store.migrate().unwrap();
+    std::fs::rename(&file, folder.path().join("elsewhere.db")).unwrap();
+    let error = store.migrate().unwrap_err();
+    assert!(matches!(error, StoreError::Unavailable(_)), "{error:?}");
+    assert!(error.to_string().contains("the file is gone"), "{error}");
+    assert!(!file.exists());
+}
+
+#[test]
 fn a_postgres_that_is_down_is_said_to_be_down() {
     // A port that was free a moment ago, with nothing behind it now.
     let port = std::net::TcpListener::bind("127.0.0.1:0")
