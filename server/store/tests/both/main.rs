@@ -7,6 +7,7 @@
 mod support;
 
 mod access;
+mod day;
 mod keeping;
 mod opening;
 mod queries;

@@ -11,7 +11,7 @@ use std::sync::{
     atomic::{AtomicU32, Ordering},
 };
 
-use gagwright_store::Store;
+use gagwright_store::{Connection, Store, StoreError};
 use postgres::Cluster;
 
 /// An empty database that goes away with the test.
@@ -67,4 +67,23 @@ impl TestDatabase {
 /// One of each database the store runs on: every story is told to both.
 pub fn databases() -> Vec<TestDatabase> {
     vec![TestDatabase::sqlite(), TestDatabase::postgres()]
+}
+
+/// Runs a write whose error type is the store's.
+pub fn write<T: Send + 'static>(
+    store: &Store,
+    f: impl FnOnce(&mut Connection) -> Result<T, StoreError> + Send + 'static,
+) -> Result<T, StoreError> {
+    store.write(f)
+}
+
+/// Checks that something was refused as clashing, and in which words.
+pub fn assert_conflict<T: std::fmt::Debug>(result: Result<T, StoreError>, what: &str, words: &str) {
+    match result {
+        Err(StoreError::Conflict { what: kind, detail }) => {
+            assert_eq!(kind, what);
+            assert!(detail.contains(words), "{detail}");
+        }
+        other => panic!("expected a conflict about a {what}, got {other:?}"),
+    }
 }
