@@ -210,7 +210,7 @@ fn some_clocks_run_on_use() {
         FindingStanding,
         &str,
         Option<Date>,
-    ); 6] = [
+    ); 7] = [
         ("six months to the day", Some(date(2026, 9, 8)), old, 0, Met, "valid", None),
         ("a day more", Some(date(2026, 9, 7)), old, 0, Curable, "1 day past the 6 months", Some(date(2027, 3, 1))),
         (
@@ -223,6 +223,7 @@ fn some_clocks_run_on_use() {
             Some(date(2027, 3, 2)),
         ),
         ("never used, newly earned", None, date(2026, 10, 1), 0, Met, "valid", None),
+        ("used long ago, newly earned", Some(date(2026, 1, 1)), date(2026, 10, 1), 0, Met, "valid", None),
         ("never used, long held", None, old, 0, Curable, "last used on 2025-06-01", Some(date(2027, 3, 1))),
         ("used after the day", Some(date(2027, 3, 9)), old, 0, Curable, "2025-06-01", Some(date(2027, 3, 1))),
     ];
@@ -419,4 +420,30 @@ fn nothing_held_or_nothing_known_is_not_met() {
         "No kind of certificate is named",
         None,
     );
+}
+
+#[test]
+fn of_several_the_easiest_to_cure_or_the_longest_decides() {
+    let kind = "first_aid_at_work";
+    let asked = asks(kind, None, 0);
+    let mut lapsed = certificate(kind);
+    lapsed.expires = Some(date(2027, 3, 1));
+    let mut unchecked = certificate(kind);
+    unchecked.checked = None;
+    let mut long = certificate(kind);
+    long.expires = Some(date(2028, 6, 1));
+    let mut short = certificate(kind);
+    short.expires = Some(date(2027, 6, 1));
+    let (seen, day) = ("not been checked", Some(DAY));
+    for (first, second, standing, reason, by) in [
+        (&lapsed, &unchecked, Curable, seen, day),
+        (&unchecked, &lapsed, Curable, seen, day),
+        (&long, &short, Met, "through 2028-06-01", None),
+        (&short, &long, Met, "through 2028-06-01", None),
+    ] {
+        let mut person = person("P01");
+        person.certificates = vec![first.clone(), second.clone()];
+        let finding = judge_one(&asked, &person, &context());
+        assert_finding("two", &finding, standing, reason, by);
+    }
 }

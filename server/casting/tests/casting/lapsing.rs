@@ -102,6 +102,20 @@ fn one_that_stands_in_without_a_gap_is_enough() {
         1,
         "another category"
     );
+    let ending_soon = ending("pyrotechnician", Some(date(2027, 3, 9)));
+    let dateless = ending("pyrotechnician", None);
+    assert_eq!(
+        seen(&[holding(vec![ending_soon, dateless])]).len(),
+        1,
+        "no date on record"
+    );
+    let card = ending("sport_diver", Some(date(2027, 3, 9)));
+    let endless = ending("rescue_diver", None);
+    assert_eq!(
+        seen(&[holding(vec![card, endless])]),
+        [],
+        "does not run out"
+    );
 }
 
 #[test]
