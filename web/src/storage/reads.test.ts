@@ -1,0 +1,74 @@
+import { beforeEach, expect, it, vi } from 'vitest';
+import { adoptSession } from '../api/client.ts';
+import { database } from './database.ts';
+import { forgetReads, Read, readsBelongTo } from './reads.svelte.ts';
+
+let answer: () => Response | 'no signal';
+
+beforeEach(async () => {
+  adoptSession(undefined);
+  await forgetReads();
+  readsBelongTo('ada');
+  answer = () => Response.json({ n: 1 });
+  vi.stubGlobal('fetch', async () => {
+    const reply = answer();
+    if (reply === 'no signal') throw new TypeError('Failed to fetch');
+    return reply;
+  });
+});
+
+async function started(path = '/today'): Promise<Read<{ n: number }>> {
+  const read = new Read<{ n: number }>(path);
+  await read.start();
+  return read;
+}
+
+it('keeps what it read and shows it with no signal', async () => {
+  expect((await started()).value).toEqual({ n: 1 });
+  answer = () => 'no signal';
+  const later = await started();
+  expect(later.value).toEqual({ n: 1 });
+  expect(later.unreachable).toBe(true);
+});
+
+it('shows the kept copy first and then what the server says', async () => {
+  await started();
+  let release: () => void = () => {};
+  const gate = new Promise<void>((done) => {
+    release = done;
+  });
+  vi.stubGlobal('fetch', async () => {
+    await gate;
+    return Response.json({ n: 2 });
+  });
+  const read = new Read<{ n: number }>('/today');
+  const done = read.start();
+  await vi.waitFor(() => expect(read.value).toEqual({ n: 1 }));
+  release();
+  await done;
+  expect(read.value).toEqual({ n: 2 });
+});
+
+it('shows nothing of one account to another', async () => {
+  await started();
+  readsBelongTo('bo');
+  answer = () => 'no signal';
+  expect((await started()).value).toBeUndefined();
+});
+
+it('removes from the phone what may no longer be read', async () => {
+  await started();
+  answer = () => Response.json({ title: 'no', status: 403, code: 'forbidden' }, { status: 403 });
+  const read = await started();
+  expect(read.value).toBeUndefined();
+  expect(read.problem?.code).toBe('forbidden');
+  expect(await (await database()).getAll('reads')).toEqual([]);
+});
+
+it('keeps what it has when the server is ill', async () => {
+  await started();
+  answer = () => Response.json({ title: 'ill', status: 500, code: 'internal' }, { status: 500 });
+  const read = await started();
+  expect(read.value).toEqual({ n: 1 });
+  expect(read.problem?.status).toBe(500);
+});
