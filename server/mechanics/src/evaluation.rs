@@ -67,7 +67,7 @@ impl Evaluation {
 
     /// Whether a figure's interval covers every state within the tolerances.
     pub fn is_whole(&self, name: &str) -> bool {
-        !self.open.iter().any(|open| *open == name)
+        !self.open.contains(&name)
     }
 }
 

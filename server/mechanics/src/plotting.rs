@@ -22,6 +22,10 @@ impl<const N: usize> Recorder<N> {
         self.rows.push((x, y));
     }
 
+    pub fn is_empty(&self) -> bool {
+        self.rows.is_empty()
+    }
+
     /// The trace. When there are too many samples, each run of neighbours gives the one that strays
     /// furthest from the run's first, so that a short peak is never lost.
     pub fn trace(

@@ -18,7 +18,8 @@ pub struct Cell {
     pub thickness: f64,
     /// Conductivity, W/(m K).
     pub conductivity: f64,
-    /// Heat capacity by volume without its water, J/(m3 K).
+    /// Heat capacity by volume without its water, J/(m3 K); above nothing, or a cell that dries has no
+    /// temperature.
     pub heat_capacity: f64,
     /// Water in it, kg/m2.
     pub water: f64,

@@ -7,6 +7,10 @@ pub const REFERENCE_DENSITY: f64 = 1.185;
 /// Temperature at those conditions, K.
 pub const REFERENCE_TEMPERATURE: f64 = 293.15;
 
+/// Pressure ratio above which the flow is taken to fall in a straight line to nothing at 1. The
+/// ellipse of ISO 6358 is infinitely steep there, which no real valve is and no solver can follow.
+const NEARLY_EQUAL: f64 = 0.99;
+
 /// A valve, as its maker states it by ISO 6358.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Valve {
@@ -30,8 +34,15 @@ impl Valve {
         if ratio <= self.critical_ratio {
             return choked;
         }
-        let past = (ratio - self.critical_ratio) / (1.0 - self.critical_ratio);
-        choked * libm::sqrt((1.0 - past * past).max(0.0))
+        let ellipse = |ratio: f64| {
+            let past = (ratio - self.critical_ratio) / (1.0 - self.critical_ratio);
+            choked * libm::sqrt((1.0 - past * past).max(0.0))
+        };
+        if ratio < NEARLY_EQUAL {
+            ellipse(ratio)
+        } else {
+            ellipse(NEARLY_EQUAL) * (1.0 - ratio) / (1.0 - NEARLY_EQUAL)
+        }
     }
 }
 

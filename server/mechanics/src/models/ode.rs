@@ -151,9 +151,9 @@ impl<const N: usize> Trial<N> {
     /// Error over allowance: at most 1 is accepted.
     fn error(&self, before: &[f64; N], accuracy: Accuracy) -> f64 {
         let mut worst = 0.0_f64;
-        for i in 0..N {
-            let size = before[i].abs().max(self.y[i].abs());
-            let share = self.difference[i].abs() / (accuracy.absolute + accuracy.relative * size);
+        for ((before, after), difference) in before.iter().zip(&self.y).zip(&self.difference) {
+            let size = before.abs().max(after.abs());
+            let share = difference.abs() / (accuracy.absolute + accuracy.relative * size);
             if !share.is_finite() {
                 return f64::NAN;
             }

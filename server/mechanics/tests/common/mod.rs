@@ -3,7 +3,7 @@
 #![allow(dead_code, reason = "each test file uses its own part of this")]
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use gagwright_mechanics::{InputValue, Inputs};
+use gagwright_mechanics::{InputValue, Inputs, ParameterKind, Quantity, Technique};
 
 pub const GRAVITY: f64 = 9.806_65;
 pub const POUND_FORCE: f64 = 4.448_221_615_260_5;
@@ -140,4 +140,103 @@ pub fn close(found: f64, expected: f64, share: f64) {
         (found - expected).abs() <= share * expected.abs(),
         "found {found}, expected {expected} within {share} of it"
     );
+}
+
+/// A linear congruential generator (Knuth's MMIX constants): the same inputs for the same seed on any
+/// machine, for ever.
+pub struct Generator(u64);
+
+impl Generator {
+    pub fn new(seed: u64) -> Generator {
+        Generator(seed ^ 0x9E37_79B9_7F4A_7C15)
+    }
+
+    fn next(&mut self) -> u64 {
+        self.0 = self
+            .0
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        // The high bits are the random ones.
+        self.0 >> 33
+    }
+
+    /// From 0 up to but not 1.
+    pub fn share(&mut self) -> f64 {
+        self.next() as f64 / (1_u64 << 31) as f64
+    }
+
+    pub fn below(&mut self, count: usize) -> usize {
+        ((self.share() * count as f64) as usize).min(count - 1)
+    }
+
+    pub fn chance(&mut self, probability: f64) -> bool {
+        self.share() < probability
+    }
+
+    /// Inputs anywhere in a technique's ranges, ends included; now and then one is left out.
+    pub fn inputs(&mut self, technique: &dyn Technique) -> Inputs {
+        let mut given = Inputs::default();
+        for parameter in technique.parameters() {
+            if self.chance(0.04) {
+                continue;
+            }
+            let value = match &parameter.kind {
+                ParameterKind::Number {
+                    quantity,
+                    min,
+                    max,
+                    tolerance,
+                    ..
+                } => {
+                    let value = match self.below(12) {
+                        0 => *min,
+                        1 => *max,
+                        _ => min + (max - min) * self.share(),
+                    };
+                    let value = if *quantity == Quantity::Count {
+                        value.floor()
+                    } else {
+                        value
+                    };
+                    let tolerance = match self.below(4) {
+                        0 => Some(0.0),
+                        1 => Some(tolerance * 3.0 * self.share()),
+                        _ => None,
+                    };
+                    InputValue::Number { value, tolerance }
+                }
+                ParameterKind::Choice { options, .. } => {
+                    InputValue::Choice(options[self.below(options.len())].name.to_owned())
+                }
+            };
+            given.0.insert(parameter.name.to_owned(), value);
+        }
+        given
+    }
+
+    /// Inputs near a plausible set, so that every figure is exercised.
+    pub fn near(&mut self, technique: &dyn Technique) -> Inputs {
+        let mut given = plausible(technique.name());
+        for parameter in technique.parameters() {
+            let Some(InputValue::Number { value, .. }) = given.0.get(parameter.name).cloned()
+            else {
+                continue;
+            };
+            if let ParameterKind::Number {
+                quantity, min, max, ..
+            } = &parameter.kind
+                && *quantity != Quantity::Count
+            {
+                let value = (value * (0.7 + 0.6 * self.share())).clamp(*min, *max);
+                given.0.insert(
+                    parameter.name.to_owned(),
+                    InputValue::Number {
+                        value,
+                        tolerance: None,
+                    },
+                );
+            }
+        }
+        given
+    }
 }

@@ -121,7 +121,7 @@ pub(super) static PARAMETERS: [Parameter; 23] = [
         Facet::Effects,
         Quantity::Ratio,
         Some(0.9),
-        (0.2, 1.0),
+        (0.2, 0.99),
         0.03,
         "Share of the gel's mass that is water. Gel dries: measure at the age it will have on the take.",
     ),

@@ -89,9 +89,10 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
         .values
         .number("peak_alarm")
         .unwrap_or(4.0 * GRAVITY);
-    let rise = evaluation
-        .value("rise_time")
-        .map_or_else(String::new, |v| say(Quantity::Time, v));
+    let rise = evaluation.value("rise_time").map_or_else(
+        || "no rise at all".to_owned(),
+        |v| format!("a rise of {}", say(Quantity::Time, v)),
+    );
     let limits = tolerance::response(axis(&evaluation.values).unwrap_or(Axis::Headward)).limits;
     let peak = hold(
         evaluation,
@@ -108,7 +109,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
         },
         |held| {
             format!(
-                "The line pulls with up to {}, reached within {rise}; less pressure or a slower valve \
+                "The line pulls with up to {} after {rise}; less pressure or a slower valve \
                  brings it down.",
                 say(Quantity::Acceleration, held.value)
             )
@@ -130,7 +131,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             },
             |held| {
                 format!(
-                    "The jerk gives a dynamic response of {}; a rise slower than the {rise} here lowers it.",
+                    "The jerk, {rise}, gives a dynamic response of {}; a slower valve lowers it.",
                     say(Quantity::Acceleration, held.value)
                 )
             },

@@ -16,7 +16,7 @@ const EXPONENT: f64 = 1.4;
 /// Share of critical damping in a loaded line (common practice; rope and cable are lightly damped).
 const LINE_DAMPING: f64 = 0.1;
 /// Longer than any pull; one that is not over by then has stalled.
-const LONGEST_PULL: f64 = 4.0;
+const LONGEST_PULL: f64 = 2.0;
 /// The body's centre above what it lies on, m (common practice).
 const LYING_HEIGHT: f64 = 0.3;
 
@@ -24,7 +24,7 @@ const ACCURACY: Accuracy = Accuracy {
     relative: 1e-6,
     absolute: 1e-8,
     longest_step: 0.01,
-    most_steps: 40_000,
+    most_steps: 12_000,
 };
 
 /// Everything the pull depends on, SI.
@@ -88,8 +88,11 @@ impl Setup {
         }
     }
 
+    /// Damping of the line against the motion it couples: body on one end, piston seen through the
+    /// purchase on the other, by their reduced mass.
     fn damping(&self) -> f64 {
-        2.0 * LINE_DAMPING * libm::sqrt(self.stiffness * self.mass)
+        let reduced = 1.0 / (1.0 / self.mass + self.purchase * self.purchase / self.moving_mass);
+        2.0 * LINE_DAMPING * libm::sqrt(self.stiffness * reduced)
     }
 
     /// What holds the body back along the line: the part of its weight against the pull.
@@ -213,12 +216,11 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
         let pull = tension(y, true);
         let push = (cylinder - STANDARD_ATMOSPHERE) * setup.area
             - setup.purchase * pull / setup.line_share;
-        let piston = if y[3] > 0.0 {
-            push - setup.friction
-        } else if push > setup.friction {
+        // At rest, friction holds the piston until the push beats it; a ratchet lets it go no way but
+        // forward.
+        let piston = if y[3] > 0.0 || push > setup.friction {
             push - setup.friction
         } else {
-            // Friction holds it; a ratchet lets it go no way but forward.
             0.0
         };
         let speed = y[3].max(0.0);
@@ -243,16 +245,31 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
         t: 0.0,
         y: [1.0, 1.0, 0.0, 0.0, 0.0, 0.0],
     };
+    // A pull is over at the end of the stroke, or when gas, piston and body have come to rest short
+    // of it.
+    let at_rest = |point: &Point<6>| {
+        let (upstream, _) = reservoir.at(point.y[0].clamp(1e-6, 1.0));
+        point.t > setup.opening + 0.2
+            && point.y[3].abs() < 1e-3
+            && point.y[5].abs() < 1e-3
+            && point.y[1] * STANDARD_ATMOSPHERE > 0.995 * upstream
+    };
     let end = ode::integrate(
         driven,
         start,
         LONGEST_PULL,
         ACCURACY,
-        |point| setup.stroke - point.y[2],
+        |point| {
+            if at_rest(point) {
+                0.0
+            } else {
+                setup.stroke - point.y[2]
+            }
+        },
         |point| watch(point, true),
     );
     let (stopped, stalled) = match end {
-        End::Event(point) => (point, false),
+        End::Event(point) => (point, at_rest(&point)),
         End::Finished(point) => (point, true),
         End::Failed => return None,
     };

@@ -381,7 +381,8 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
         tensions.push(time, [left, right]);
         motion.push(time, [felt, speed]);
     });
-    if done.is_none() {
+    // A flight with neither lift nor swing has nothing to draw.
+    if done.is_none() || motion.is_empty() {
         return Vec::new();
     }
     vec![
