@@ -2,11 +2,15 @@
 //! them can show a given piece of text. Knows nothing of lines or pages.
 
 use std::{
+    cell::RefCell,
     collections::HashMap,
+    rc::Rc,
     sync::{Arc, Mutex, OnceLock},
 };
 
-use rustybuzz::{Direction, Face, Script, ShapePlan, ttf_parser::GlyphId};
+use rustybuzz::{
+    BufferFlags, Direction, Face, Script, ShapePlan, UnicodeBuffer, ttf_parser::GlyphId,
+};
 
 use crate::PacketError;
 
@@ -77,7 +81,8 @@ impl Font {
 
     /// The glyph's outline box in font units: left, bottom, right, top. None for blanks.
     pub(crate) fn outline_box(&self, glyph: u16) -> Option<(f32, f32, f32, f32)> {
-        let bounds = self.face.glyph_bounding_box(GlyphId(glyph))?;
+        // Read from the glyph's head; walking the outline for it would cost as much as shaping.
+        let bounds = self.face.tables().glyf?.bbox(GlyphId(glyph))?;
         Some((
             f32::from(bounds.x_min),
             f32::from(bounds.y_min),
@@ -88,7 +93,7 @@ impl Font {
 
     /// The plan for shaping a script in a direction. Making one walks the font's tables, which
     /// costs more than shaping a line, so plans are kept.
-    pub(crate) fn plan(&self, script: Script, rtl: bool) -> Arc<ShapePlan> {
+    fn plan(&self, script: Script, rtl: bool) -> Arc<ShapePlan> {
         let make = || {
             let direction =
                 if rtl { Direction::RightToLeft } else { Direction::LeftToRight };
@@ -115,32 +120,78 @@ pub(crate) struct Choice {
     pub(crate) thicken: bool,
 }
 
-/// All faces, parsed.
+/// One glyph as shaping gives it, in font units.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct ShapedGlyph {
+    /// Its number in the face.
+    pub(crate) id: u16,
+    /// Where in the text its cluster starts, in bytes.
+    pub(crate) cluster: usize,
+    /// How far the pen moves.
+    pub(crate) advance: i32,
+    /// Where it is drawn from the pen, rightwards.
+    pub(crate) dx: i32,
+    /// Where it is drawn from the pen, upwards.
+    pub(crate) dy: i32,
+}
+
+/// Texts already shaped in one face, script and direction.
+type Shaped = HashMap<(FaceId, Script, bool), HashMap<String, Rc<[ShapedGlyph]>>>;
+
+/// All faces, with what has been shaped while one packet is made: the same words come again and
+/// again, in heads, feet, labels and answers.
 pub(crate) struct Fonts {
-    faces: Vec<Font>,
+    faces: &'static [Font],
+    shaped: RefCell<Shaped>,
 }
 
 impl Fonts {
-    /// The fonts, read on first use.
-    pub(crate) fn get() -> Result<&'static Fonts, PacketError> {
-        static FONTS: OnceLock<Result<Fonts, PacketError>> = OnceLock::new();
-        FONTS.get_or_init(Fonts::read).as_ref().map_err(Clone::clone)
-    }
-
-    fn read() -> Result<Fonts, PacketError> {
-        let faces = FILES
-            .iter()
-            .map(|&(name, bytes)| {
-                let face = Face::from_slice(bytes, 0).ok_or(PacketError::Font(name))?;
-                Ok(Font { name, bytes, face, plans: Mutex::default() })
-            })
-            .collect::<Result<_, PacketError>>()?;
-        Ok(Fonts { faces })
+    /// The fonts, read on first use in the life of the program.
+    pub(crate) fn get() -> Result<Fonts, PacketError> {
+        static FACES: OnceLock<Result<Vec<Font>, PacketError>> = OnceLock::new();
+        let faces = FACES.get_or_init(read).as_ref().map_err(Clone::clone)?;
+        Ok(Fonts { faces, shaped: RefCell::default() })
     }
 
     /// A face by its id.
-    pub(crate) fn face(&self, id: FaceId) -> &Font {
+    pub(crate) fn face(&self, id: FaceId) -> &'static Font {
         &self.faces[id.0]
+    }
+
+    /// Shapes a text of one script and direction in one face. Glyphs come left to right as drawn.
+    pub(crate) fn shape(
+        &self,
+        id: FaceId,
+        script: Script,
+        rtl: bool,
+        text: &str,
+    ) -> Rc<[ShapedGlyph]> {
+        let mut shaped = self.shaped.borrow_mut();
+        let known = shaped.entry((id, script, rtl)).or_default();
+        if let Some(glyphs) = known.get(text) {
+            return Rc::clone(glyphs);
+        }
+        let font = self.face(id);
+        let mut buffer = UnicodeBuffer::new();
+        buffer.push_str(text);
+        buffer.set_script(script);
+        buffer.set_direction(if rtl { Direction::RightToLeft } else { Direction::LeftToRight });
+        buffer.set_flags(BufferFlags::REMOVE_DEFAULT_IGNORABLES);
+        let made = rustybuzz::shape_with_plan(&font.face, &font.plan(script, rtl), buffer);
+        let glyphs: Rc<[ShapedGlyph]> = made
+            .glyph_infos()
+            .iter()
+            .zip(made.glyph_positions())
+            .map(|(info, position)| ShapedGlyph {
+                id: u16::try_from(info.glyph_id).unwrap_or(0),
+                cluster: info.cluster as usize,
+                advance: position.x_advance,
+                dx: position.x_offset,
+                dy: position.y_offset,
+            })
+            .collect();
+        known.insert(text.to_owned(), Rc::clone(&glyphs));
+        glyphs
     }
 
     /// The first face that shows a whole grapheme cluster; else the first that shows its base;
@@ -151,6 +202,10 @@ impl Fonts {
             Style::Bold => (BOLD, true),
             Style::Mono => (MONO, false),
         };
+        // Every primary face has all of ASCII.
+        if cluster.is_ascii() && !(before.is_some() && cluster == " ") {
+            return Choice { face: primary, thicken: false };
+        }
         let visible = |c: &char| !is_ignorable(*c);
         let whole = |id: FaceId| cluster.chars().filter(visible).all(|c| self.face(id).covers(c));
         // A space between two words of one script stays with them, so that they shape as one run.
@@ -182,6 +237,16 @@ impl Fonts {
             .unwrap_or(primary);
         Choice { face, thicken: bold && face != primary }
     }
+}
+
+fn read() -> Result<Vec<Font>, PacketError> {
+    FILES
+        .iter()
+        .map(|&(name, bytes)| {
+            let face = Face::from_slice(bytes, 0).ok_or(PacketError::Font(name))?;
+            Ok(Font { name, bytes, face, plans: Mutex::default() })
+        })
+        .collect()
 }
 
 /// Characters that steer shaping and have no shape of their own: joiners, direction marks,
@@ -229,6 +294,16 @@ mod tests {
         }
         assert_eq!(face_for(Style::Bold, "Đ"), "NotoSans-Bold");
         assert_eq!(face_for(Style::Mono, "a"), "DejaVuSansMono");
+    }
+
+    #[test]
+    fn primary_faces_have_all_of_ascii() {
+        let fonts = Fonts::get().unwrap();
+        for face in [REGULAR, BOLD, MONO] {
+            for c in ' '..='~' {
+                assert!(fonts.face(face).covers(c), "{} lacks {c}", fonts.face(face).name);
+            }
+        }
     }
 
     #[test]

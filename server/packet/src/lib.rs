@@ -52,9 +52,9 @@ pub enum Paper {
 pub fn render(document: &PacketDocument, paper: Paper) -> Result<Vec<u8>, PacketError> {
     let fonts = fonts::Fonts::get()?;
     let made = moment(document)?;
-    let flow = layout::lay_out(fonts, document, paper)?;
+    let flow = layout::lay_out(&fonts, document, paper)?;
     if cfg!(debug_assertions)
-        && let Some(fault) = page::faults(fonts, &flow.frame, &flow.pages).into_iter().next()
+        && let Some(fault) = page::faults(&fonts, &flow.frame, &flow.pages).into_iter().next()
     {
         return Err(PacketError::Layout(fault));
     }
@@ -67,7 +67,7 @@ pub fn render(document: &PacketDocument, paper: Paper) -> Result<Vec<u8>, Packet
         made,
         attachments: &document.attachments,
     };
-    pdf::write(fonts, &flow, &about)
+    pdf::write(&fonts, &flow, &about)
 }
 
 /// Everything in the finished layout that left its cell or its page, or is printed over other
@@ -80,8 +80,8 @@ pub fn layout_faults(
     paper: Paper,
 ) -> Result<Vec<String>, PacketError> {
     let fonts = fonts::Fonts::get()?;
-    let flow = layout::lay_out(fonts, document, paper)?;
-    Ok(page::faults(fonts, &flow.frame, &flow.pages))
+    let flow = layout::lay_out(&fonts, document, paper)?;
+    Ok(page::faults(&fonts, &flow.frame, &flow.pages))
 }
 
 fn moment(document: &PacketDocument) -> Result<jiff::Timestamp, PacketError> {

@@ -3,7 +3,7 @@
 
 use std::ops::Range;
 
-use rustybuzz::{Direction, Script, UnicodeBuffer, ttf_parser::Tag};
+use rustybuzz::{Script, ttf_parser::Tag};
 use unicode_bidi::{BidiInfo, Level};
 use unicode_script::UnicodeScript;
 use unicode_segmentation::UnicodeSegmentation;
@@ -123,19 +123,9 @@ impl Paragraph {
     /// Shapes part of an item. `range` lies inside the item.
     pub(super) fn shape(&self, fonts: &Fonts, item: &Item, range: Range<usize>) -> ShapedItem {
         let text = &self.text[range.clone()];
-        let font = fonts.face(item.choice.face);
-        let rtl = item.level.is_rtl();
-        let mut buffer = UnicodeBuffer::new();
-        buffer.push_str(text);
-        buffer.set_script(item.script);
-        buffer.set_direction(if rtl { Direction::RightToLeft } else { Direction::LeftToRight });
-        buffer.set_flags(rustybuzz::BufferFlags::REMOVE_DEFAULT_IGNORABLES);
-        let plan = font.plan(item.script, rtl);
-        let shaped = rustybuzz::shape_with_plan(&font.face, &plan, buffer);
-
-        let scale = font.scale(item.look.size);
-        let infos = shaped.glyph_infos();
-        let mut starts: Vec<usize> = infos.iter().map(|info| info.cluster as usize).collect();
+        let shaped = fonts.shape(item.choice.face, item.script, item.level.is_rtl(), text);
+        let scale = fonts.face(item.choice.face).scale(item.look.size);
+        let mut starts: Vec<usize> = shaped.iter().map(|glyph| glyph.cluster).collect();
         starts.sort_unstable();
         starts.dedup();
         let cluster_text = |start: usize| {
@@ -145,20 +135,20 @@ impl Paragraph {
             let start = if next == 1 { 0 } else { start };
             text.get(start..end).unwrap_or_default()
         };
-        let mut glyphs = Vec::with_capacity(infos.len());
-        let mut clusters: Vec<(usize, f32)> = Vec::with_capacity(infos.len());
+        let mut glyphs = Vec::with_capacity(shaped.len());
+        let mut clusters: Vec<(usize, f32)> = Vec::with_capacity(shaped.len());
         let mut advance = 0.0;
         let mut last = None;
-        for (info, position) in infos.iter().zip(shaped.glyph_positions()) {
-            let cluster = info.cluster as usize;
+        for one in shaped.iter() {
+            let cluster = one.cluster;
             let stands_for =
                 if last == Some(cluster) { "" } else { cluster_text(cluster) };
             last = Some(cluster);
             let glyph = Glyph {
-                id: u16::try_from(info.glyph_id).unwrap_or(0),
-                advance: position.x_advance as f32 * scale,
-                dx: position.x_offset as f32 * scale,
-                dy: position.y_offset as f32 * scale,
+                id: one.id,
+                advance: one.advance as f32 * scale,
+                dx: one.dx as f32 * scale,
+                dy: one.dy as f32 * scale,
                 text: stands_for.to_owned(),
             };
             advance += glyph.advance;
@@ -208,6 +198,9 @@ fn base_direction(text: &str) -> Level {
 
 fn own_script(c: char) -> Option<Script> {
     use unicode_script::Script as S;
+    if c.is_ascii() {
+        return c.is_ascii_alphabetic().then_some(rustybuzz::script::LATIN);
+    }
     match c.script() {
         S::Common | S::Inherited | S::Unknown => None,
         script => Script::from_iso15924_tag(Tag::from_bytes_lossy(script.short_name().as_bytes())),

@@ -144,7 +144,7 @@ fn build(
     let text = &paragraph.text[range.clone()];
     let invisible = |c: char| c.is_whitespace() || matches!(c, '\u{2068}' | '\u{2069}');
     let range = range.start..range.start + text.trim_end_matches(invisible).len();
-    let mut runs: Vec<Run> = Vec::new();
+    let mut runs: Vec<Option<Run>> = Vec::new();
     let mut levels = Vec::new();
     for (item, whole) in items.iter().zip(shaped) {
         let part = item.range.start.max(range.start)..item.range.end.min(range.end);
@@ -156,13 +156,13 @@ fn build(
         } else {
             paragraph.shape(fonts, item, part).run
         };
-        runs.push(run);
+        runs.push(Some(run));
         levels.push(item.level);
     }
     let look = paragraph.looks.first().map_or(super::Look::regular(9.0), |&(_, look)| look);
     let mut line = Line { above: look.above(), below: look.below(), rtl, ..Line::default() };
     for index in BidiInfo::reorder_visual(&levels) {
-        let mut run = runs[index].clone();
+        let Some(mut run) = runs.get_mut(index).and_then(Option::take) else { continue };
         run.x = line.width;
         line.width += run.advance;
         line.above = line.above.max(run.look.above());
@@ -176,4 +176,128 @@ fn build(
         line.runs.push(run);
     }
     line
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{page::Ink, text::Look};
+
+    const LOOK: Look = Look::regular(10.0);
+
+    fn set(text: &str, width: f32) -> Vec<Line> {
+        lines(&Fonts::get().unwrap(), &[Span::new(text, LOOK)], width)
+    }
+
+    fn words(line: &Line) -> String {
+        line.runs.iter().map(|run| run.text.as_str()).collect()
+    }
+
+    fn glyphs(text: &str) -> Vec<u16> {
+        let all = set(text, f32::INFINITY);
+        all[0].runs.iter().flat_map(|run| run.glyphs.iter().map(|glyph| glyph.id)).collect()
+    }
+
+    #[test]
+    fn lines_break_between_words_and_lose_nothing() {
+        let text = "The Texas switch happens as the hook crosses the lens";
+        let all = set(text, 90.0);
+        assert!(all.len() > 2);
+        assert!(all.iter().all(|line| line.width <= 90.01));
+        assert_eq!(all.iter().map(words).collect::<Vec<_>>().join(" "), text);
+    }
+
+    #[test]
+    fn a_word_wider_than_the_line_is_cut_and_loses_nothing() {
+        for text in ["Unteilbarkeitsprüfung".repeat(20), "汐里".repeat(200), "स्था".repeat(90)] {
+            let all = set(&text, 61.0);
+            assert!(all.iter().all(|line| line.width <= 61.01), "{text}");
+            assert_eq!(all.iter().map(words).collect::<String>(), text);
+        }
+    }
+
+    #[test]
+    fn a_line_narrower_than_one_glyph_still_ends() {
+        assert_eq!(set("WWW", 0.5).len(), 3);
+    }
+
+    #[test]
+    fn a_number_keeps_its_unit() {
+        for width in 60..140 {
+            for line in set("a fall of 14.0 m in 1.7 s (45.9 ft)", width as f32) {
+                let line = words(&line);
+                assert!(!line.starts_with("m ") && !line.starts_with("ft)"), "{line}");
+            }
+        }
+    }
+
+    #[test]
+    fn arabic_letters_join() {
+        // Alone each letter has its isolated form; in these words every letter joins.
+        for word in ["ليلى", "كتب"] {
+            let alone: Vec<u16> = word.chars().flat_map(|c| glyphs(&c.to_string())).collect();
+            assert!(!glyphs(word).is_empty());
+            assert!(glyphs(word).iter().all(|glyph| !alone.contains(glyph)), "{word}");
+        }
+    }
+
+    #[test]
+    fn devanagari_conjuncts_form() {
+        // The virama joins the two consonants of "ष्प": fewer glyphs than characters.
+        assert!(glyphs("पुष्पा").len() < "पुष्पा".chars().count());
+        assert!(!glyphs("पुष्पा खळदकर").contains(&0));
+    }
+
+    #[test]
+    fn right_to_left_words_stand_in_reading_order() {
+        let line = &set("د. ليلى at the bag", f32::INFINITY)[0];
+        assert!(!line.rtl, "most letters are Latin");
+        assert!(words(line).ends_with("at the bag"));
+        let name = &set("ليلى الدرعاوي", f32::INFINITY)[0];
+        assert!(name.rtl);
+        // The second word is drawn to the left of the first: its text is last, its glyphs first.
+        let first_drawn = &name.runs[0].glyphs[0];
+        assert_eq!(first_drawn.text, "ي");
+    }
+
+    #[test]
+    fn an_override_in_a_name_turns_nothing_round() {
+        assert_eq!(glyphs("\u{202e}abc"), glyphs("abc"));
+        let spans = [
+            Span::new("د. ليلى", LOOK),
+            Span::new(" approved, revision 4", LOOK.in_ink(Ink::Grey)),
+        ];
+        let line = &lines(&Fonts::get().unwrap(), &spans, f32::INFINITY)[0];
+        let last = line.runs.last().unwrap();
+        assert!(last.text.contains("revision 4"), "{:?}", last.text);
+    }
+
+    #[test]
+    fn control_characters_show() {
+        assert_eq!(words(&set("a\u{7}b", f32::INFINITY)[0]), "a\u{FFFD}b");
+    }
+
+    #[test]
+    fn missing_glyphs_are_boxes_with_their_text() {
+        let line = &set("\u{13080}", f32::INFINITY)[0];
+        let glyph = &line.runs[0].glyphs[0];
+        assert_eq!((glyph.id, glyph.text.as_str()), (0, "\u{13080}"));
+        assert!(line.ink_box(&Fonts::get().unwrap()).is_some());
+    }
+
+    #[test]
+    fn fitting_cuts_with_an_ellipsis() {
+        let fonts = Fonts::get().unwrap();
+        let long = Span::new("Descent through the silo window", LOOK);
+        let cut = fit(&fonts, &long, 80.0);
+        assert!(cut.width <= 80.0 && words(&cut).ends_with('…'));
+        assert!(words(&cut).starts_with("Descent"));
+        assert_eq!(words(&fit(&fonts, &long, 900.0)), long.text);
+    }
+
+    #[test]
+    fn line_breaks_in_the_text_are_kept() {
+        let all: Vec<String> = set("one\n\ntwo\r\nthree", 400.0).iter().map(words).collect();
+        assert_eq!(all, ["one", "", "two", "three"]);
+    }
 }
