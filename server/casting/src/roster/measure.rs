@@ -282,6 +282,7 @@ mod tests {
             (Measurement::Mass, "-62 kg", "5 kg to 300 kg", "check"),
             (Measurement::Mass, "nan kg", "no plain number", "digits"),
             (Measurement::Mass, "1e2 kg", "not a mass", "62 kg"),
+            (Measurement::Mass, "10 st 14 lb", "not a mass", "62 kg"),
             (Measurement::Mass, "=62 kg", "no plain number", "digits"),
             (Measurement::Height, "172 m", "50 cm to 260 cm", "check"),
             (Measurement::Height, "172", "no unit", "172 cm"),

@@ -155,6 +155,14 @@ fn cells_are_refused_one_by_one() {
         (People, "code,mass\nP01,\"62,5 kg\"\n", 2, "mass", "comma", "62.5 kg"),
         (People, "code,mass\nP01,62 kg\n", 2, "mass", "when mass was measured", "measured_on"),
         (People, "code,mass\nP01,62 kg on 2027-01-01\n", 2, "mass", "after today", "really was"),
+        (
+            People,
+            "code,last_wrap\nP01,2026-11-27T00:00:00Z\n",
+            2,
+            "last_wrap",
+            "after today",
+            "really was",
+        ),
         (People, "code,last_wrap\nP01,2026-10-01\n", 2, "last_wrap", "offset from UTC", "Z"),
         (Certificates, "person,kind,issued\nP01,first_aid,2026-01-01\n", 2, "kind", "no kind", "catalogue"),
         (
@@ -379,4 +387,40 @@ fn tables_have_an_end() {
         "{:?}",
         errors[1_000]
     );
+}
+
+#[test]
+fn half_a_check_of_the_evidence_is_told_cell_by_cell() {
+    let text = "person,kind,issued,checked_by\nP01,paramedic,2026-01-01,Ada\n";
+    let errors = errors(RosterTable::Certificates, text).errors;
+    let columns: Vec<_> = errors.iter().map(|error| error.column.as_str()).collect();
+    assert_eq!(columns, ["checked_on", "checked_how"]);
+}
+
+#[test]
+fn errors_come_in_row_order_whatever_found_them() {
+    // A control character is found while the table is cut, a wrong word only when cells are read.
+    let text = "code,name,performs\nP01,Ada,perhaps\nP02,B\u{7}o,yes\n";
+    let errors = errors(RosterTable::People, text).errors;
+    let places: Vec<_> = errors
+        .iter()
+        .map(|error| (error.row, error.column.as_str()))
+        .collect();
+    assert_eq!(places, [(2, "performs"), (3, "name")]);
+}
+
+#[test]
+fn one_day_is_long_enough() {
+    for (table, text) in [
+        (
+            RosterTable::Certificates,
+            "person,kind,issued,expires,withdrawn\nP01,paramedic,2026-01-01,2026-01-01,2026-01-01\n",
+        ),
+        (
+            RosterTable::Availability,
+            "person,from,to,available\nP01,2027-03-08,2027-03-08,yes\n",
+        ),
+    ] {
+        assert!(parse(table, text.as_bytes()).is_ok(), "{text}");
+    }
 }

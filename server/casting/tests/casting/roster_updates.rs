@@ -8,7 +8,7 @@ use gagwright_casting::{
 use jiff::civil::{Date, date};
 use uuid::Uuid;
 
-use crate::builders::person;
+use crate::builders::{measured, person};
 
 const TODAY: Date = date(2026, 11, 25);
 
@@ -69,8 +69,17 @@ fn the_same_value_needs_no_new_day() {
     let text = "code,name,occupation,performs,mass\n\
                 P01,Ada,performer,yes,58.5 kg on 2026-10-01 by Bo\n";
     let ada = run(Table::People, text, &[]).people.remove(0);
-    let again = run(Table::People, "code,mass\nP01,58.5 kg\n", &[ada]);
+    let again = run(
+        Table::People,
+        "code,mass\nP01,58.5 kg\n",
+        std::slice::from_ref(&ada),
+    );
     assert_eq!(counts(&again), (0, 0, 1, 0));
+    // Weighed again on another day, by nobody named: the old witness saw the old scale.
+    let text = "code,mass,measured_on\nP01,58.5 kg,2026-11-01\n";
+    let later = run(Table::People, text, &[ada]).people.remove(0);
+    let mass = &later.measurements[&Measurement::Mass];
+    assert_eq!((mass.on, mass.by.as_deref()), (date(2026, 11, 1), None));
 }
 
 #[test]
@@ -203,4 +212,43 @@ fn an_export_never_begins_a_cell_like_a_formula() {
     );
     let again = run(Table::People, &text, &[risky]);
     assert_eq!(counts(&again), (0, 0, 1, 0));
+}
+
+#[test]
+fn certificates_differ_by_number_and_are_withdrawn_by_import() {
+    let text = "person,kind,number,issued\n\
+                P01,paramedic,7,2026-01-01\n\
+                P01,paramedic,8,2026-01-01\n";
+    let first = run(Table::Certificates, text, &[person("P01")]);
+    assert_eq!(counts(&first), (2, 0, 0, 0));
+    let text = "person,kind,number,issued,withdrawn\nP01,paramedic,8,2026-01-01,2026-06-01\n";
+    let second = run(Table::Certificates, text, &first.people);
+    assert_eq!(counts(&second), (0, 1, 0, 0));
+    let withdrawn: Vec<_> = second.people[0]
+        .certificates
+        .iter()
+        .map(|held| held.withdrawn)
+        .collect();
+    assert_eq!(withdrawn, [None, Some(date(2026, 6, 1))]);
+}
+
+#[test]
+fn an_export_is_in_code_order_and_says_once_what_most_measurements_share() {
+    let mut second = person("P02");
+    for (of, value) in [(Measurement::Height, 1.72), (Measurement::Chest, 0.9)] {
+        second
+            .measurements
+            .insert(of, measured(value, date(2026, 10, 1)));
+    }
+    second
+        .measurements
+        .insert(Measurement::Mass, measured(60.0, date(2026, 11, 1)));
+    let text = export(Table::People, &[second, person("P01")]);
+    let rows: Vec<&str> = text.lines().collect();
+    assert!(rows[1].starts_with("P01,"), "{text}");
+    assert!(
+        rows[2].starts_with("P02,Name of P02,performer,yes,,,172 cm,60 kg on 2026-11-01,90 cm,"),
+        "{text}"
+    );
+    assert!(rows[2].contains(",2026-10-01,"), "{text}");
 }
