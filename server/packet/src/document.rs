@@ -114,7 +114,10 @@ pub struct State {
 impl State {
     /// A word and its strip.
     pub fn new(word: impl Into<String>, mark: Mark) -> Self {
-        State { word: word.into(), mark }
+        State {
+            word: word.into(),
+            mark,
+        }
     }
 }
 

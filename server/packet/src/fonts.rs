@@ -31,7 +31,10 @@ pub(crate) struct FaceId(pub(crate) usize);
 
 macro_rules! font {
     ($name:literal) => {
-        ($name, include_bytes!(concat!("../fonts/", $name, ".ttf")).as_slice())
+        (
+            $name,
+            include_bytes!(concat!("../fonts/", $name, ".ttf")).as_slice(),
+        )
     };
 }
 
@@ -95,9 +98,18 @@ impl Font {
     /// costs more than shaping a line, so plans are kept.
     fn plan(&self, script: Script, rtl: bool) -> Arc<ShapePlan> {
         let make = || {
-            let direction =
-                if rtl { Direction::RightToLeft } else { Direction::LeftToRight };
-            Arc::new(ShapePlan::new(&self.face, direction, Some(script), None, &[]))
+            let direction = if rtl {
+                Direction::RightToLeft
+            } else {
+                Direction::LeftToRight
+            };
+            Arc::new(ShapePlan::new(
+                &self.face,
+                direction,
+                Some(script),
+                None,
+                &[],
+            ))
         };
         match self.plans.lock() {
             Ok(mut plans) => plans.entry((script, rtl)).or_insert_with(make).clone(),
@@ -150,7 +162,10 @@ impl Fonts {
     pub(crate) fn get() -> Result<Fonts, PacketError> {
         static FACES: OnceLock<Result<Vec<Font>, PacketError>> = OnceLock::new();
         let faces = FACES.get_or_init(read).as_ref().map_err(Clone::clone)?;
-        Ok(Fonts { faces, shaped: RefCell::default() })
+        Ok(Fonts {
+            faces,
+            shaped: RefCell::default(),
+        })
     }
 
     /// A face by its id.
@@ -175,7 +190,11 @@ impl Fonts {
         let mut buffer = UnicodeBuffer::new();
         buffer.push_str(text);
         buffer.set_script(script);
-        buffer.set_direction(if rtl { Direction::RightToLeft } else { Direction::LeftToRight });
+        buffer.set_direction(if rtl {
+            Direction::RightToLeft
+        } else {
+            Direction::LeftToRight
+        });
         buffer.set_flags(BufferFlags::REMOVE_DEFAULT_IGNORABLES);
         let made = rustybuzz::shape_with_plan(&font.face, &font.plan(script, rtl), buffer);
         let glyphs: Rc<[ShapedGlyph]> = made
@@ -204,10 +223,18 @@ impl Fonts {
         };
         // Every primary face has all of ASCII.
         if cluster.is_ascii() && !(before.is_some() && cluster == " ") {
-            return Choice { face: primary, thicken: false };
+            return Choice {
+                face: primary,
+                thicken: false,
+            };
         }
         let visible = |c: &char| !is_ignorable(*c);
-        let whole = |id: FaceId| cluster.chars().filter(visible).all(|c| self.face(id).covers(c));
+        let whole = |id: FaceId| {
+            cluster
+                .chars()
+                .filter(visible)
+                .all(|c| self.face(id).covers(c))
+        };
         // A space between two words of one script stays with them, so that they shape as one run.
         if let Some(choice) = before
             && cluster.chars().all(char::is_whitespace)
@@ -222,20 +249,31 @@ impl Fonts {
             return choice;
         }
         if whole(primary) {
-            return Choice { face: primary, thicken: false };
+            return Choice {
+                face: primary,
+                thicken: false,
+            };
         }
         let fallbacks =
             || std::iter::once(REGULAR).chain((FIRST_FALLBACK..self.faces.len()).map(FaceId));
         if let Some(face) = fallbacks().find(|&id| whole(id)) {
-            return Choice { face, thicken: bold };
+            return Choice {
+                face,
+                thicken: bold,
+            };
         }
         let base = cluster.chars().find(visible);
         let face = base
             .and_then(|c| {
-                std::iter::once(primary).chain(fallbacks()).find(|&id| self.face(id).covers(c))
+                std::iter::once(primary)
+                    .chain(fallbacks())
+                    .find(|&id| self.face(id).covers(c))
             })
             .unwrap_or(primary);
-        Choice { face, thicken: bold && face != primary }
+        Choice {
+            face,
+            thicken: bold && face != primary,
+        }
     }
 }
 
@@ -244,7 +282,12 @@ fn read() -> Result<Vec<Font>, PacketError> {
         .iter()
         .map(|&(name, bytes)| {
             let face = Face::from_slice(bytes, 0).ok_or(PacketError::Font(name))?;
-            Ok(Font { name, bytes, face, plans: Mutex::default() })
+            Ok(Font {
+                name,
+                bytes,
+                face,
+                plans: Mutex::default(),
+            })
         })
         .collect()
 }
@@ -301,7 +344,11 @@ mod tests {
         let fonts = Fonts::get().unwrap();
         for face in [REGULAR, BOLD, MONO] {
             for c in ' '..='~' {
-                assert!(fonts.face(face).covers(c), "{} lacks {c}", fonts.face(face).name);
+                assert!(
+                    fonts.face(face).covers(c),
+                    "{} lacks {c}",
+                    fonts.face(face).name
+                );
             }
         }
     }

@@ -21,7 +21,9 @@ pub(crate) fn lay_out(
     let mut number = 0;
     for section in sections::after_cover(fonts, document, width) {
         let mut pieces = section.pieces;
-        let Some(first) = pieces.first_mut() else { continue };
+        let Some(first) = pieces.first_mut() else {
+            continue;
+        };
         first.before = 0.0;
         number += 1;
         // The cover keeps its first page to itself; what is handed out to be signed starts a page.
@@ -30,7 +32,10 @@ pub(crate) fn lay_out(
         } else {
             flow.new_page_unless_free(0.42);
         }
-        pieces.insert(0, crate::parts::section(fonts, number, section.title, width).after(26.0));
+        pieces.insert(
+            0,
+            crate::parts::section(fonts, number, section.title, width).after(26.0),
+        );
         flow.add(pieces);
     }
     furniture::furnish(fonts, document, &mut flow);

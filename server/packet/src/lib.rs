@@ -54,7 +54,9 @@ pub fn render(document: &PacketDocument, paper: Paper) -> Result<Vec<u8>, Packet
     let made = moment(document)?;
     let flow = layout::lay_out(&fonts, document, paper)?;
     if cfg!(debug_assertions)
-        && let Some(fault) = page::faults(&fonts, &flow.frame, &flow.pages).into_iter().next()
+        && let Some(fault) = page::faults(&fonts, &flow.frame, &flow.pages)
+            .into_iter()
+            .next()
     {
         return Err(PacketError::Layout(fault));
     }
@@ -75,19 +77,22 @@ pub fn render(document: &PacketDocument, paper: Paper) -> Result<Vec<u8>, Packet
 ///
 /// # Errors
 /// As [`render`].
-pub fn layout_faults(
-    document: &PacketDocument,
-    paper: Paper,
-) -> Result<Vec<String>, PacketError> {
+pub fn layout_faults(document: &PacketDocument, paper: Paper) -> Result<Vec<String>, PacketError> {
     let fonts = fonts::Fonts::get()?;
     let flow = layout::lay_out(&fonts, document, paper)?;
     Ok(page::faults(&fonts, &flow.frame, &flow.pages))
 }
 
 fn moment(document: &PacketDocument) -> Result<jiff::Timestamp, PacketError> {
-    document.generated_at.parse().map_err(|_| PacketError::BadField {
-        field: "generated_at".into(),
-        problem: format!("\"{}\" is not a moment in RFC 3339 form", document.generated_at),
-        fix: "write it like 2026-03-14T09:26:53Z".into(),
-    })
+    document
+        .generated_at
+        .parse()
+        .map_err(|_| PacketError::BadField {
+            field: "generated_at".into(),
+            problem: format!(
+                "\"{}\" is not a moment in RFC 3339 form",
+                document.generated_at
+            ),
+            fix: "write it like 2026-03-14T09:26:53Z".into(),
+        })
 }

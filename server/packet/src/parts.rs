@@ -14,5 +14,6 @@ pub(crate) use plot::plot;
 pub(crate) use table::{Cell, Column, table};
 pub(crate) use tape::{strip, strip_with_word};
 pub(crate) use writing::{
-    Voice, bullets, caption, heading, labelled, paragraph, pieces_of_lines, section, steps, sub_heading,
+    Voice, bullets, caption, heading, labelled, paragraph, pieces_of_lines, section, steps,
+    sub_heading,
 };

@@ -9,10 +9,7 @@ mod face;
 use std::collections::BTreeMap;
 
 use flate2::{Compression, write::ZlibEncoder};
-use pdf_writer::{
-    Date, Filter, Finish, Name, Pdf, Rect, Ref, Str, TextStr,
-    types::PageMode,
-};
+use pdf_writer::{Date, Filter, Finish, Name, Pdf, Rect, Ref, Str, TextStr, types::PageMode};
 use sha2::{Digest, Sha256};
 
 use crate::{
@@ -49,30 +46,41 @@ impl Numbers {
 /// Writes the file.
 pub(crate) fn write(fonts: &Fonts, flow: &Flow, about: &About<'_>) -> Result<Vec<u8>, PacketError> {
     let mut faces: BTreeMap<FaceId, Embedded> = BTreeMap::new();
-    let contents: Vec<Vec<u8>> =
-        flow.pages.iter().map(|page| content::content(fonts, &flow.frame, page, &mut faces)).collect();
+    let contents: Vec<Vec<u8>> = flow
+        .pages
+        .iter()
+        .map(|page| content::content(fonts, &flow.frame, page, &mut faces))
+        .collect();
 
     let mut pdf = Pdf::new();
     let mut numbers = Numbers(1);
     let (catalog, tree) = (numbers.next(), numbers.next());
-    let font_refs: BTreeMap<FaceId, Ref> =
-        faces.keys().map(|&id| (id, numbers.next())).collect();
-    let pages: Vec<(Ref, Ref)> =
-        contents.iter().map(|_| (numbers.next(), numbers.next())).collect();
+    let font_refs: BTreeMap<FaceId, Ref> = faces.keys().map(|&id| (id, numbers.next())).collect();
+    let pages: Vec<(Ref, Ref)> = contents
+        .iter()
+        .map(|_| (numbers.next(), numbers.next()))
+        .collect();
 
     for (&(page_ref, content_ref), stream) in pages.iter().zip(&contents) {
         let packed = compress(stream);
         pdf.stream(content_ref, &packed).filter(Filter::FlateDecode);
         let mut page = pdf.page(page_ref);
         page.parent(tree).contents(content_ref);
-        page.media_box(Rect::new(0.0, 0.0, flow.frame.page_width, flow.frame.page_height));
+        page.media_box(Rect::new(
+            0.0,
+            0.0,
+            flow.frame.page_width,
+            flow.frame.page_height,
+        ));
         let mut resources = page.resources();
         let mut listed = resources.fonts();
         for (&id, &font) in &font_refs {
             listed.pair(Name(content::font_name(id).as_bytes()), font);
         }
     }
-    pdf.pages(tree).count(pages.len() as i32).kids(pages.iter().map(|&(page, _)| page));
+    pdf.pages(tree)
+        .count(pages.len() as i32)
+        .kids(pages.iter().map(|&(page, _)| page));
     for (id, embedded) in &faces {
         if let Some(&font) = font_refs.get(id) {
             face::embed(&mut pdf, &mut numbers, font, fonts.face(*id), embedded)?;
@@ -164,36 +172,46 @@ fn write_outline(
     let root = numbers.next();
     let refs: Vec<Ref> = flow.outline.iter().map(|_| numbers.next()).collect();
     let tops: Vec<usize> = sections.iter().map(|&(index, _)| index).collect();
-    let write_row = |pdf: &mut Pdf, row: &[usize], parent: Ref, children: &dyn Fn(usize) -> Vec<usize>| {
-        for (place, &index) in row.iter().enumerate() {
-            let entry = &flow.outline[index];
-            let mut item = pdf.outline_item(refs[index]);
-            item.title(TextStr(&entry.title)).parent(parent);
-            if let Some(before) = place.checked_sub(1).and_then(|p| row.get(p)) {
-                item.prev(refs[*before]);
+    let write_row =
+        |pdf: &mut Pdf, row: &[usize], parent: Ref, children: &dyn Fn(usize) -> Vec<usize>| {
+            for (place, &index) in row.iter().enumerate() {
+                let entry = &flow.outline[index];
+                let mut item = pdf.outline_item(refs[index]);
+                item.title(TextStr(&entry.title)).parent(parent);
+                if let Some(before) = place.checked_sub(1).and_then(|p| row.get(p)) {
+                    item.prev(refs[*before]);
+                }
+                if let Some(after) = row.get(place + 1) {
+                    item.next(refs[*after]);
+                }
+                let below = children(index);
+                if let (Some(first), Some(last)) = (below.first(), below.last()) {
+                    item.first(refs[*first])
+                        .last(refs[*last])
+                        .count(-(below.len() as i32));
+                }
+                if let Some(&(page, _)) = pages.get(entry.page) {
+                    let top = flow.frame.page_height - entry.y + 6.0;
+                    item.dest().page(page).xyz(0.0, top, None);
+                }
             }
-            if let Some(after) = row.get(place + 1) {
-                item.next(refs[*after]);
-            }
-            let below = children(index);
-            if let (Some(first), Some(last)) = (below.first(), below.last()) {
-                item.first(refs[*first]).last(refs[*last]).count(-(below.len() as i32));
-            }
-            if let Some(&(page, _)) = pages.get(entry.page) {
-                let top = flow.frame.page_height - entry.y + 6.0;
-                item.dest().page(page).xyz(0.0, top, None);
-            }
-        }
-    };
+        };
     let parts_of = |index: usize| {
-        sections.iter().find(|&&(own, _)| own == index).map(|(_, parts)| parts.clone()).unwrap_or_default()
+        sections
+            .iter()
+            .find(|&&(own, _)| own == index)
+            .map(|(_, parts)| parts.clone())
+            .unwrap_or_default()
     };
     write_row(pdf, &tops, root, &parts_of);
     for (index, parts) in &sections {
         write_row(pdf, parts, refs[*index], &|_| Vec::new());
     }
     if let (Some(first), Some(last)) = (tops.first(), tops.last()) {
-        pdf.outline(root).first(refs[*first]).last(refs[*last]).count(tops.len() as i32);
+        pdf.outline(root)
+            .first(refs[*first])
+            .last(refs[*last])
+            .count(tops.len() as i32);
     }
     Some(root)
 }

@@ -24,14 +24,28 @@ pub(crate) struct Section {
 
 /// Every section after the cover, in order.
 pub(crate) fn after_cover(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Section> {
-    let section = |title, pieces| Section { title, own_page: false, pieces };
+    let section = |title, pieces| Section {
+        title,
+        own_page: false,
+        pieces,
+    };
     let signatures = signatures::signatures(fonts, document, width);
     vec![
         section("Plan", plan::plan(fonts, &document.facets, width)),
-        section("Figures and limits", figures::figures(fonts, document, width)),
+        section(
+            "Figures and limits",
+            figures::figures(fonts, document, width),
+        ),
         section("Cast", cast::cast(fonts, &document.cast, width)),
-        Section { title: "Sign-offs", own_page: true, pieces: signatures },
-        section("Logged beside the plan", plan::records(fonts, &document.records, width)),
+        Section {
+            title: "Sign-offs",
+            own_page: true,
+            pieces: signatures,
+        },
+        section(
+            "Logged beside the plan",
+            plan::records(fonts, &document.records, width),
+        ),
         section("Proof", trail::trail(fonts, document, width)),
     ]
 }

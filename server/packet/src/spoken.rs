@@ -25,8 +25,9 @@ const LETTERS: [&str; 26] = [
     "Uniform", "Victor", "Whiskey", "X-ray", "Yankee", "Zulu",
 ];
 
-const DIGITS: [&str; 10] =
-    ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+const DIGITS: [&str; 10] = [
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
+];
 
 #[cfg(test)]
 mod tests {

@@ -3,7 +3,10 @@
 mod shape;
 mod wrap;
 
-use crate::{fonts::{FaceId, Fonts, Style}, page::Ink};
+use crate::{
+    fonts::{FaceId, Fonts, Style},
+    page::Ink,
+};
 
 pub(crate) use wrap::{fit, lines};
 
@@ -21,17 +24,29 @@ pub(crate) struct Look {
 impl Look {
     /// Running text.
     pub(crate) const fn regular(size: f32) -> Look {
-        Look { style: Style::Regular, size, ink: Ink::Black }
+        Look {
+            style: Style::Regular,
+            size,
+            ink: Ink::Black,
+        }
     }
 
     /// Strong text.
     pub(crate) const fn bold(size: f32) -> Look {
-        Look { style: Style::Bold, size, ink: Ink::Black }
+        Look {
+            style: Style::Bold,
+            size,
+            ink: Ink::Black,
+        }
     }
 
     /// Hashes and keys.
     pub(crate) const fn mono(size: f32) -> Look {
-        Look { style: Style::Mono, size, ink: Ink::Black }
+        Look {
+            style: Style::Mono,
+            size,
+            ink: Ink::Black,
+        }
     }
 
     /// The same in another colour.
@@ -62,7 +77,10 @@ pub(crate) struct Span {
 impl Span {
     /// Some text in one look.
     pub(crate) fn new(text: impl Into<String>, look: Look) -> Span {
-        Span { text: text.into(), look }
+        Span {
+            text: text.into(),
+            look,
+        }
     }
 }
 
@@ -133,7 +151,12 @@ impl Line {
                     let at = pen + glyph.dx;
                     let this = (at + left, bottom + glyph.dy, at + right, top + glyph.dy);
                     all = Some(all.map_or(this, |a| {
-                        (a.0.min(this.0), a.1.min(this.1), a.2.max(this.2), a.3.max(this.3))
+                        (
+                            a.0.min(this.0),
+                            a.1.min(this.1),
+                            a.2.max(this.2),
+                            a.3.max(this.3),
+                        )
                     }));
                 }
                 pen += glyph.advance;
@@ -147,7 +170,9 @@ fn glyph_box(fonts: &Fonts, run: &Run, glyph: &Glyph) -> Option<(f32, f32, f32, 
     let font = fonts.face(run.face);
     let scale = font.scale(run.look.size);
     font.outline_box(glyph.id)
-        .map(|(left, bottom, right, top)| (left * scale, bottom * scale, right * scale, top * scale))
+        .map(|(left, bottom, right, top)| {
+            (left * scale, bottom * scale, right * scale, top * scale)
+        })
 }
 
 /// Width of some text on one line.

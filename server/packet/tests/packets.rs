@@ -1,4 +1,5 @@
 //! Whole packets: bytes in the right form, the right pages, every word where it belongs.
+#![allow(clippy::unwrap_used, clippy::panic)] // a test that cannot go on should stop
 
 use std::collections::BTreeSet;
 
@@ -27,7 +28,11 @@ fn text(pdf: &Document, page: u32) -> String {
 }
 
 fn all_text(pdf: &Document) -> String {
-    pdf.get_pages().keys().map(|&page| text(pdf, page)).collect::<Vec<_>>().join(" ")
+    pdf.get_pages()
+        .keys()
+        .map(|&page| text(pdf, page))
+        .collect::<Vec<_>>()
+        .join(" ")
 }
 
 /// The same without any blanks: a reader may put them between any two runs.
@@ -36,7 +41,12 @@ fn squeezed(text: &str) -> String {
 }
 
 fn titles(pdf: &Document) -> Vec<String> {
-    pdf.get_toc().unwrap().toc.into_iter().map(|entry| entry.title).collect()
+    pdf.get_toc()
+        .unwrap()
+        .toc
+        .into_iter()
+        .map(|entry| entry.title)
+        .collect()
 }
 
 #[test]
@@ -106,7 +116,10 @@ fn every_page_says_which_gag_which_revision_and_which_page() {
 
 #[test]
 fn a_real_production_is_not_marked_as_a_demonstration() {
-    let real = PacketDocument { demo: false, ..document("normal") };
+    let real = PacketDocument {
+        demo: false,
+        ..document("normal")
+    };
     let pdf = read(&render(&real, Paper::A4).unwrap());
     assert!(!all_text(&pdf).contains("DEMONSTRATION"));
 }
@@ -135,17 +148,33 @@ fn every_word_of_the_document_is_printed() {
     let printed = squeezed(&all_text(&read(&render(&document, Paper::A4).unwrap())));
     let mut wanted: Vec<String> = Vec::new();
     for check in &document.checks {
-        wanted.extend([check.title.clone(), check.detail.clone(), check.source.clone()]);
+        wanted.extend([
+            check.title.clone(),
+            check.detail.clone(),
+            check.source.clone(),
+        ]);
         wanted.push(check.state.word.clone());
     }
     for figure in &document.figures {
-        wanted.extend([figure.title.clone(), figure.metric.clone(), figure.imperial.clone()]);
+        wanted.extend([
+            figure.title.clone(),
+            figure.metric.clone(),
+            figure.imperial.clone(),
+        ]);
     }
     for finding in document.cast.iter().flat_map(|slot| &slot.findings) {
-        wanted.extend([finding.requirement.clone(), finding.reason.clone(), finding.cure.clone()]);
+        wanted.extend([
+            finding.requirement.clone(),
+            finding.reason.clone(),
+            finding.cure.clone(),
+        ]);
     }
     for part in &document.signoffs {
-        wanted.extend([part.role.clone(), part.key_fingerprint.clone(), part.attestation.clone()]);
+        wanted.extend([
+            part.role.clone(),
+            part.key_fingerprint.clone(),
+            part.attestation.clone(),
+        ]);
         wanted.extend(part.sentences.iter().chain(&part.conditions).cloned());
     }
     let proof = document.trail.as_ref().unwrap();
@@ -181,11 +210,23 @@ fn sections_and_parts_are_in_the_outline() {
     let titles = titles(&read(&render(&document("normal"), Paper::A4).unwrap()));
     let mut rest = titles.iter();
     for wanted in [
-        "Cover", "Still unsigned: 4 of 6", "Plan", "Setting", "Rehearsals", "Figures and limits",
-        "Cast", "Sign-offs", "Stunt coordinator", "Logged beside the plan", "Proof",
+        "Cover",
+        "Still unsigned: 4 of 6",
+        "Plan",
+        "Setting",
+        "Rehearsals",
+        "Figures and limits",
+        "Cast",
+        "Sign-offs",
+        "Stunt coordinator",
+        "Logged beside the plan",
+        "Proof",
         "How to check it",
     ] {
-        assert!(rest.any(|title| title == wanted), "{wanted} is missing or late in {titles:?}");
+        assert!(
+            rest.any(|title| title == wanted),
+            "{wanted} is missing or late in {titles:?}"
+        );
     }
 }
 
@@ -198,8 +239,12 @@ fn names_in_many_scripts_keep_their_text() {
     let mut mapped = BTreeSet::new();
     let mut spelled = String::new();
     for object in pdf.objects.values() {
-        let Ok(stream) = object.as_stream() else { continue };
-        let Ok(content) = stream.decompressed_content() else { continue };
+        let Ok(stream) = object.as_stream() else {
+            continue;
+        };
+        let Ok(content) = stream.decompressed_content() else {
+            continue;
+        };
         let content = String::from_utf8_lossy(&content).into_owned();
         if content.contains("begincmap") {
             for text in content.lines().filter_map(|line| line.rsplit_once("> <")) {
@@ -212,14 +257,25 @@ fn names_in_many_scripts_keep_their_text() {
         }
         spelled.push_str(&content);
     }
-    for name in ["د. ليلى الدرعاوي", "榎並 汐里", "맹하랑", "Trịnh Thục Vy", "Αικατερίνη Βρυσάκη", "Зоряна", "שירה"] {
+    for name in [
+        "د. ليلى الدرعاوي",
+        "榎並 汐里",
+        "맹하랑",
+        "Trịnh Thục Vy",
+        "Αικατερίνη Βρυσάκη",
+        "Зоряна",
+        "שירה",
+    ] {
         for c in name.chars().filter(|c| !c.is_whitespace()) {
             assert!(mapped.contains(&c), "{c} of {name} cannot be copied out");
         }
     }
     assert!(spelled.contains("ActualText"), "no run is spelled out");
     // A character that no font has still carries its text.
-    assert!(mapped.contains(&'\u{13000}'), "the box for a missing glyph has lost its text");
+    assert!(
+        mapped.contains(&'\u{13000}'),
+        "the box for a missing glyph has lost its text"
+    );
 }
 
 #[test]
@@ -231,7 +287,11 @@ fn attachments_come_back_whole() {
         .values()
         .filter_map(|object| object.as_stream().ok())
         .filter(|stream| {
-            stream.dict.get(b"Type").and_then(Object::as_name).is_ok_and(|kind| kind == b"EmbeddedFile")
+            stream
+                .dict
+                .get(b"Type")
+                .and_then(Object::as_name)
+                .is_ok_and(|kind| kind == b"EmbeddedFile")
         })
         .map(|stream| String::from_utf8(stream.decompressed_content().unwrap()).unwrap())
         .collect();
@@ -240,7 +300,10 @@ fn attachments_come_back_whole() {
 
 #[test]
 fn a_moment_that_is_none_is_refused_by_name() {
-    let bad = PacketDocument { generated_at: "yesterday".into(), ..document("empty") };
+    let bad = PacketDocument {
+        generated_at: "yesterday".into(),
+        ..document("empty")
+    };
     let Err(PacketError::BadField { field, fix, .. }) = render(&bad, Paper::A4) else {
         panic!("it was accepted");
     };
@@ -250,7 +313,10 @@ fn a_moment_that_is_none_is_refused_by_name() {
 
 #[test]
 fn data_too_long_for_a_code_is_refused_by_name() {
-    let bad = PacketDocument { verify_data: "x".repeat(5000), ..document("empty") };
+    let bad = PacketDocument {
+        verify_data: "x".repeat(5000),
+        ..document("empty")
+    };
     let error = render(&bad, Paper::A4).unwrap_err().to_string();
     assert!(error.starts_with("verify_data: "), "{error}");
 }
@@ -283,12 +349,22 @@ fn numbers_that_cannot_be_drawn_leave_a_gap_and_never_a_bad_file() {
 fn each_mark_is_drawn_differently() {
     let page = |mark| {
         let state = State::new("Same word", mark);
-        let one = PacketDocument { state, ..document("empty") };
+        let one = PacketDocument {
+            state,
+            ..document("empty")
+        };
         let pdf = read(&render(&one, Paper::A4).unwrap());
         let id = pdf.get_pages()[&1];
         pdf.get_page_content(id)
     };
-    let pages: BTreeSet<Vec<u8>> =
-        [Mark::Whole, Mark::Broken, Mark::Torn, Mark::Crossed, Mark::None].map(page).into();
+    let pages: BTreeSet<Vec<u8>> = [
+        Mark::Whole,
+        Mark::Broken,
+        Mark::Torn,
+        Mark::Crossed,
+        Mark::None,
+    ]
+    .map(page)
+    .into();
     assert_eq!(pages.len(), 5);
 }

@@ -82,6 +82,10 @@ pub struct Row {
 impl Row {
     /// A name and its value.
     pub fn new(label: impl Into<String>, value: impl Into<String>) -> Self {
-        Row { label: label.into(), value: value.into(), other: String::new() }
+        Row {
+            label: label.into(),
+            value: value.into(),
+            other: String::new(),
+        }
     }
 }

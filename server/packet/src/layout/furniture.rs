@@ -21,20 +21,33 @@ pub(super) fn furnish(fonts: &Fonts, document: &PacketDocument, flow: &mut Flow)
         let mut draws = Piece::default();
         let right_edge = frame.left + frame.width;
 
-        let place = format!("Revision {}   ·   page {}/{count}", document.revision, index + 1);
+        let place = format!(
+            "Revision {}   ·   page {}/{count}",
+            document.revision,
+            index + 1
+        );
         let place = fit(fonts, &Span::new(place, Look::bold(8.6)), frame.width * 0.5);
         let place_left = right_edge - place.width;
         put(&mut draws, place, place_left, 40.0);
 
         let code_room = frame.width * 0.3;
-        let code = fit(fonts, &Span::new(document.gag_code.as_str(), Look::bold(10.5)), code_room);
+        let code = fit(
+            fonts,
+            &Span::new(document.gag_code.as_str(), Look::bold(10.5)),
+            code_room,
+        );
         let code_right = frame.left + code.width;
         put(&mut draws, code, frame.left, 40.0);
         let room = place_left - 16.0 - code_right - 7.0;
         if room > 40.0 {
             let title = format!("{}   ·   {}", document.gag_title, document.production);
             let look = Look::regular(8.6).in_ink(Ink::Grey);
-            put(&mut draws, fit(fonts, &Span::new(title, look), room), code_right + 7.0, 40.0);
+            put(
+                &mut draws,
+                fit(fonts, &Span::new(title, look), room),
+                code_right + 7.0,
+                40.0,
+            );
         }
         let rule = Stroke::solid(Ink::Black, 0.7);
         draws.put_path(Path::line(frame.left, 47.0, right_edge, 47.0, rule));
@@ -58,7 +71,12 @@ pub(super) fn furnish(fonts: &Fonts, document: &PacketDocument, flow: &mut Flow)
         let made_left = right_edge - made.width;
         put(&mut draws, made, made_left, foot);
         let room = made_left - 12.0 - frame.left;
-        put(&mut draws, fit(fonts, &Span::new(CAUTION, quiet), room), frame.left, foot);
+        put(
+            &mut draws,
+            fit(fonts, &Span::new(CAUTION, quiet), room),
+            frame.left,
+            foot,
+        );
 
         if document.demo {
             let tape = strip(Mark::Broken, 26.0, 7.0);
@@ -73,5 +91,11 @@ pub(super) fn furnish(fonts: &Fonts, document: &PacketDocument, flow: &mut Flow)
 
 fn put(piece: &mut Piece, line: Line, x: f32, y: f32) {
     let right = x + line.width;
-    piece.draws.push(Draw::Text { x, y, line, left: x, right });
+    piece.draws.push(Draw::Text {
+        x,
+        y,
+        line,
+        left: x,
+        right,
+    });
 }

@@ -65,7 +65,11 @@ pub(crate) struct Stroke {
 impl Stroke {
     /// A solid line.
     pub(crate) const fn solid(ink: Ink, width: f32) -> Stroke {
-        Stroke { ink, width, dash: &[] }
+        Stroke {
+            ink,
+            width,
+            dash: &[],
+        }
     }
 }
 
@@ -83,12 +87,20 @@ pub(crate) struct Path {
 impl Path {
     /// A filled rectangle.
     pub(crate) fn filled(x: f32, y: f32, width: f32, height: f32, ink: Ink) -> Path {
-        Path { steps: rectangle(x, y, width, height), fill: Some(ink), stroke: None }
+        Path {
+            steps: rectangle(x, y, width, height),
+            fill: Some(ink),
+            stroke: None,
+        }
     }
 
     /// An outlined rectangle.
     pub(crate) fn outlined(x: f32, y: f32, width: f32, height: f32, stroke: Stroke) -> Path {
-        Path { steps: rectangle(x, y, width, height), fill: None, stroke: Some(stroke) }
+        Path {
+            steps: rectangle(x, y, width, height),
+            fill: None,
+            stroke: Some(stroke),
+        }
     }
 
     /// A straight line.
@@ -109,12 +121,20 @@ impl Path {
     ) -> Path {
         let mut steps: Vec<Step> = Vec::with_capacity(points.len() + 1);
         for (index, &(x, y)) in points.iter().enumerate() {
-            steps.push(if index == 0 { Step::Move(x, y) } else { Step::Line(x, y) });
+            steps.push(if index == 0 {
+                Step::Move(x, y)
+            } else {
+                Step::Line(x, y)
+            });
         }
         if close {
             steps.push(Step::Close);
         }
-        Path { steps, fill, stroke }
+        Path {
+            steps,
+            fill,
+            stroke,
+        }
     }
 }
 
@@ -152,7 +172,9 @@ impl Draw {
     /// Moves it.
     pub(crate) fn shift(&mut self, by_x: f32, by_y: f32) {
         match self {
-            Draw::Text { x, y, left, right, .. } => {
+            Draw::Text {
+                x, y, left, right, ..
+            } => {
                 *x += by_x;
                 *left += by_x;
                 *right += by_x;
@@ -199,7 +221,10 @@ pub(crate) struct Piece {
 impl Piece {
     /// Empty space of a height.
     pub(crate) fn blank(height: f32) -> Piece {
-        Piece { height, ..Piece::default() }
+        Piece {
+            height,
+            ..Piece::default()
+        }
     }
 
     /// A piece of lines, one under the other, in a cell from `left` to `left + width`. Paragraphs
@@ -214,10 +239,20 @@ impl Piece {
     pub(crate) fn put_lines(&mut self, lines: Vec<Line>, left: f32, width: f32) {
         let right_to_left = lines.len() > 1 && lines.iter().all(|line| line.rtl);
         for line in lines {
-            let x = if right_to_left { left + width - line.width } else { left };
+            let x = if right_to_left {
+                left + width - line.width
+            } else {
+                left
+            };
             let y = self.height + line.above;
             self.height += line.height();
-            self.draws.push(Draw::Text { x, y, line, left, right: left + width });
+            self.draws.push(Draw::Text {
+                x,
+                y,
+                line,
+                left,
+                right: left + width,
+            });
         }
     }
 

@@ -79,7 +79,12 @@ pub(crate) struct Flow {
 impl Flow {
     /// One empty page.
     pub(crate) fn new(frame: Frame) -> Flow {
-        Flow { frame, pages: vec![Page::default()], outline: Vec::new(), y: frame.top }
+        Flow {
+            frame,
+            pages: vec![Page::default()],
+            outline: Vec::new(),
+            y: frame.top,
+        }
     }
 
     /// Starts a new page, unless the current one is still empty.
@@ -106,7 +111,11 @@ impl Flow {
             let before = if at_top { 0.0 } else { piece.before };
             let left_over = self.frame.bottom - self.y - before;
             // A chain longer than a page cannot be kept whole; its pieces then flow one by one.
-            let needed = if together <= self.frame.height() * 0.8 { together } else { piece.height };
+            let needed = if together <= self.frame.height() * 0.8 {
+                together
+            } else {
+                piece.height
+            };
             if !at_top && needed > left_over + 0.01 {
                 self.new_page();
                 if let Some(again) = &piece.again {
@@ -122,7 +131,12 @@ impl Flow {
     fn place(&mut self, piece: Piece) {
         let page = self.pages.len().saturating_sub(1);
         if let Some((depth, title)) = piece.outline {
-            self.outline.push(Entry { depth, title, page, y: self.y });
+            self.outline.push(Entry {
+                depth,
+                title,
+                page,
+                y: self.y,
+            });
         }
         let (x, y) = (self.frame.left, self.y);
         if let Some(page) = self.pages.last_mut() {

@@ -9,11 +9,14 @@ use crate::{
 
 /// Draws the code for some data in a square of the given side, quiet zone included.
 pub(crate) fn code(data: &str, side: f32) -> Result<Piece, PacketError> {
-    let made = QRBuilder::new(data).ecl(ECL::M).build().map_err(|_| PacketError::BadField {
-        field: "verify_data".into(),
-        problem: format!("{} bytes are too many for one printed code", data.len()),
-        fix: "give an address or a digest of at most 2000 bytes".into(),
-    })?;
+    let made = QRBuilder::new(data)
+        .ecl(ECL::M)
+        .build()
+        .map_err(|_| PacketError::BadField {
+            field: "verify_data".into(),
+            problem: format!("{} bytes are too many for one printed code", data.len()),
+            fix: "give an address or a digest of at most 2000 bytes".into(),
+        })?;
     // The standard asks for four light modules on every side.
     let quiet = 4.0;
     let module = side / (made.size as f32 + 2.0 * quiet);
@@ -31,8 +34,14 @@ pub(crate) fn code(data: &str, side: f32) -> Result<Piece, PacketError> {
             while column < made.size && modules[column].value() {
                 column += 1;
             }
-            let (x0, x1) = ((start as f32 + quiet) * module, (column as f32 + quiet) * module);
-            let (y0, y1) = ((row as f32 + quiet) * module, (row as f32 + quiet + 1.0) * module);
+            let (x0, x1) = (
+                (start as f32 + quiet) * module,
+                (column as f32 + quiet) * module,
+            );
+            let (y0, y1) = (
+                (row as f32 + quiet) * module,
+                (row as f32 + quiet + 1.0) * module,
+            );
             steps.extend([
                 Step::Move(x0, y0),
                 Step::Line(x1, y0),
@@ -43,6 +52,10 @@ pub(crate) fn code(data: &str, side: f32) -> Result<Piece, PacketError> {
         }
     }
     let mut piece = Piece::blank(side);
-    piece.put_path(Path { steps, fill: Some(Ink::Black), stroke: None });
+    piece.put_path(Path {
+        steps,
+        fill: Some(Ink::Black),
+        stroke: None,
+    });
     Ok(piece)
 }

@@ -12,34 +12,87 @@ const NAME: Look = Look::regular(8.0);
 
 /// One style for each curve; after the last they start again.
 const CURVES: [(Stroke, &str); 4] = [
-    (Stroke { ink: Ink::Black, width: 1.5, dash: &[] }, "solid"),
-    (Stroke { ink: Ink::Slate, width: 1.2, dash: &[5.0, 2.5] }, "dashed"),
-    (Stroke { ink: Ink::Slate, width: 1.2, dash: &[1.2, 2.0] }, "dotted"),
-    (Stroke { ink: Ink::Grey, width: 1.2, dash: &[7.0, 2.0, 1.2, 2.0] }, "dash and dot"),
+    (
+        Stroke {
+            ink: Ink::Black,
+            width: 1.5,
+            dash: &[],
+        },
+        "solid",
+    ),
+    (
+        Stroke {
+            ink: Ink::Slate,
+            width: 1.2,
+            dash: &[5.0, 2.5],
+        },
+        "dashed",
+    ),
+    (
+        Stroke {
+            ink: Ink::Slate,
+            width: 1.2,
+            dash: &[1.2, 2.0],
+        },
+        "dotted",
+    ),
+    (
+        Stroke {
+            ink: Ink::Grey,
+            width: 1.2,
+            dash: &[7.0, 2.0, 1.2, 2.0],
+        },
+        "dash and dot",
+    ),
 ];
 
-const LIMIT: Stroke = Stroke { ink: Ink::Tape, width: 1.6, dash: &[9.0, 3.0] };
+const LIMIT: Stroke = Stroke {
+    ink: Ink::Tape,
+    width: 1.6,
+    dash: &[9.0, 3.0],
+};
 
 /// Draws a plot; nothing when it has no finite points.
 pub(crate) fn plot(fonts: &Fonts, plot: &Plot, width: f32) -> Vec<Piece> {
     let points = || {
-        plot.curves.iter().flat_map(|curve| plot.x.iter().copied().zip(curve.values.iter().copied()))
+        plot.curves
+            .iter()
+            .flat_map(|curve| plot.x.iter().copied().zip(curve.values.iter().copied()))
     };
     let finite = |&(x, y): &(f64, f64)| x.is_finite() && y.is_finite();
     let Some(x_axis) = Axis::over(points().filter(finite).map(|(x, _)| x), false) else {
         return Vec::new();
     };
-    let limits = plot.limits.iter().map(|limit| limit.value).filter(|value| value.is_finite());
+    let limits = plot
+        .limits
+        .iter()
+        .map(|limit| limit.value)
+        .filter(|value| value.is_finite());
     let Some(y_axis) = Axis::over(points().filter(finite).map(|(_, y)| y).chain(limits), true)
     else {
         return Vec::new();
     };
     let mut piece = Piece::default();
-    piece.put_lines(lines(fonts, &[Span::new(plot.title.as_str(), Look::bold(9.5))], width), 0.0, width);
-    piece.put_lines(lines(fonts, &[Span::new(plot.y_label.as_str(), TICK)], width), 0.0, width);
+    piece.put_lines(
+        lines(
+            fonts,
+            &[Span::new(plot.title.as_str(), Look::bold(9.5))],
+            width,
+        ),
+        0.0,
+        width,
+    );
+    piece.put_lines(
+        lines(fonts, &[Span::new(plot.y_label.as_str(), TICK)], width),
+        0.0,
+        width,
+    );
     piece.height += 4.0;
 
-    let widest = y_axis.labels().map(|(_, label)| text_width(fonts, &label, TICK)).fold(0.0, f32::max);
+    let widest = y_axis
+        .labels()
+        .map(|(_, label)| text_width(fonts, &label, TICK))
+        .fold(0.0, f32::max);
     let frame = Area {
         left: widest + 6.0,
         right: width - 8.0,
@@ -51,8 +104,12 @@ pub(crate) fn plot(fonts: &Fonts, plot: &Plot, width: f32) -> Vec<Piece> {
     draw_axes(fonts, &mut piece, &frame, &plot.x_label);
     for (index, curve) in plot.curves.iter().enumerate() {
         let (stroke, _) = CURVES[index % CURVES.len()];
-        let values: Vec<(f64, f64)> =
-            plot.x.iter().copied().zip(curve.values.iter().copied()).collect();
+        let values: Vec<(f64, f64)> = plot
+            .x
+            .iter()
+            .copied()
+            .zip(curve.values.iter().copied())
+            .collect();
         for part in values.split(|point| !finite(point)) {
             let on_page: Vec<(f32, f32)> = part.iter().map(|&(x, y)| frame.place(x, y)).collect();
             match on_page.as_slice() {
@@ -105,7 +162,13 @@ fn draw_axes(fonts: &Fonts, piece: &mut Piece, area: &Area<'_>, x_label: &str) {
         let hair = Stroke::solid(Ink::Line, 0.4);
         piece.put_path(Path::line(area.left, y, area.right, y, hair));
         let wide = text_width(fonts, &label, TICK);
-        put_text(fonts, piece, &label, area.left - 5.0 - wide, y + TICK.size * 0.34);
+        put_text(
+            fonts,
+            piece,
+            &label,
+            area.left - 5.0 - wide,
+            y + TICK.size * 0.34,
+        );
     }
     let mut free_from = f32::MIN;
     for (value, label) in area.x.labels() {
@@ -113,15 +176,27 @@ fn draw_axes(fonts: &Fonts, piece: &mut Piece, area: &Area<'_>, x_label: &str) {
         let tick = Stroke::solid(Ink::Black, 0.8);
         piece.put_path(Path::line(x, area.bottom, x, area.bottom + 3.0, tick));
         let wide = text_width(fonts, &label, TICK);
-        let left = x - wide / 2.0;
+        let left = (x - wide / 2.0).min(area.right + 7.0 - wide);
         if left > free_from {
             put_text(fonts, piece, &label, left, area.bottom + 11.5);
             free_from = left + wide + 4.0;
         }
     }
     let axis = Stroke::solid(Ink::Black, 0.9);
-    piece.put_path(Path::line(area.left, area.bottom, area.right, area.bottom, axis));
-    piece.put_path(Path::line(area.left, area.top, area.left, area.bottom, axis));
+    piece.put_path(Path::line(
+        area.left,
+        area.bottom,
+        area.right,
+        area.bottom,
+        axis,
+    ));
+    piece.put_path(Path::line(
+        area.left,
+        area.top,
+        area.left,
+        area.bottom,
+        axis,
+    ));
     let room = area.right - area.left;
     let label = crate::text::fit(fonts, &Span::new(x_label, TICK), room);
     let x = area.right - label.width;
@@ -136,7 +211,13 @@ fn put_text(fonts: &Fonts, piece: &mut Piece, text: &str, x: f32, y: f32) {
 
 fn put_line(piece: &mut Piece, line: Line, x: f32, y: f32) {
     let right = x + line.width;
-    piece.draws.push(Draw::Text { x, y, line, left: x, right });
+    piece.draws.push(Draw::Text {
+        x,
+        y,
+        line,
+        left: x,
+        right,
+    });
 }
 
 /// What each line is, under the plot; long names wrap.
@@ -167,7 +248,9 @@ fn put_legend(fonts: &Fonts, piece: &mut Piece, plot: &Plot, width: f32) {
     let mut entries = entries.into_iter();
     while let Some(left) = entries.next() {
         let right = entries.next();
-        let height = left.height.max(right.as_ref().map_or(0.0, |entry| entry.height));
+        let height = left
+            .height
+            .max(right.as_ref().map_or(0.0, |entry| entry.height));
         let top = piece.height;
         piece.put(left, 0.0, top);
         if let Some(right) = right {
@@ -192,7 +275,9 @@ impl Axis {
         let mut values = values.peekable();
         values.peek()?;
         let (mut low, mut high) = values
-            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| (low.min(v), high.max(v)));
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
+                (low.min(v), high.max(v))
+            });
         // Numbers so large that their difference is not finite cannot be drawn to scale.
         if !(high - low).is_finite() {
             return None;
@@ -213,7 +298,11 @@ impl Axis {
             low = (low / step).floor() * step;
             high = (high / step).ceil() * step;
         }
-        Some(Axis { from: low, to: high, step })
+        Some(Axis {
+            from: low,
+            to: high,
+            step,
+        })
     }
 
     fn part(&self, value: f64) -> f32 {
@@ -264,7 +353,13 @@ mod tests {
 
     #[test]
     fn ticks_are_round_and_hold_all_values() {
-        for (low, high) in [(0.0, 16.6), (3.2, 3.4), (-2.0, 7.0), (1e-5, 4e-5), (293.0, 293.0)] {
+        for (low, high) in [
+            (0.0, 16.6),
+            (3.2, 3.4),
+            (-2.0, 7.0),
+            (1e-5, 4e-5),
+            (293.0, 293.0),
+        ] {
             let axis = Axis::over([low, high].into_iter(), true).unwrap();
             assert!(axis.from <= low && axis.to >= high, "{axis:?}");
             let count = axis.labels().count();

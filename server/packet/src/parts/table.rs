@@ -23,7 +23,10 @@ pub(crate) struct Column {
 impl Column {
     /// A column.
     pub(crate) fn new(title: impl Into<String>, share: f32) -> Column {
-        Column { title: title.into(), share }
+        Column {
+            title: title.into(),
+            share,
+        }
     }
 }
 
@@ -51,12 +54,17 @@ impl Cell {
 
     /// Strong text with plain text under it; either may be empty.
     pub(crate) fn titled_plain(title: &str, under: &str) -> Cell {
-        Cell::paragraphs([Span::new(title, Voice::CELL_STRONG), Span::new(under, Voice::CELL)])
+        Cell::paragraphs([
+            Span::new(title, Voice::CELL_STRONG),
+            Span::new(under, Voice::CELL),
+        ])
     }
 
     /// One paragraph for each span that is not blank.
     pub(crate) fn paragraphs(spans: impl IntoIterator<Item = Span>) -> Cell {
-        let filled = spans.into_iter().filter(|span| !span.text.trim().is_empty());
+        let filled = spans
+            .into_iter()
+            .filter(|span| !span.text.trim().is_empty());
         Cell::Text(filled.map(|span| vec![span]).collect())
     }
 }
@@ -117,7 +125,11 @@ fn head(fonts: &Fonts, columns: &[Column], edges: &[(f32, f32)], width: f32) -> 
             if column.title.is_empty() {
                 Vec::new()
             } else {
-                lines(fonts, &[Span::new(column.title.as_str(), Voice::LABEL)], own)
+                lines(
+                    fonts,
+                    &[Span::new(column.title.as_str(), Voice::LABEL)],
+                    own,
+                )
             }
         })
         .collect();
@@ -129,7 +141,13 @@ fn head(fonts: &Fonts, columns: &[Column], edges: &[(f32, f32)], width: f32) -> 
         piece.put(Piece::stack(cell, left, own), 0.0, down);
     }
     piece.height = tallest + 2.0;
-    let rule = Path::line(0.0, piece.height, width, piece.height, Stroke::solid(Ink::Black, 1.0));
+    let rule = Path::line(
+        0.0,
+        piece.height,
+        width,
+        piece.height,
+        Stroke::solid(Ink::Black, 1.0),
+    );
     piece.put_path(rule);
     piece.height += 1.0;
     piece.kept()
@@ -146,9 +164,12 @@ fn row_slices(fonts: &Fonts, row: Vec<Cell>, edges: &[(f32, f32)], width: f32) -
         .into_iter()
         .zip(edges)
         .map(|(cell, &(_, own))| match cell {
-            Cell::Text(paragraphs) => {
-                Set::Lines(paragraphs.iter().flat_map(|spans| lines(fonts, spans, own)).collect())
-            }
+            Cell::Text(paragraphs) => Set::Lines(
+                paragraphs
+                    .iter()
+                    .flat_map(|spans| lines(fonts, spans, own))
+                    .collect(),
+            ),
             Cell::State(state) => Set::Whole(strip_with_word(fonts, &state, 8.6, own)),
             Cell::Box => {
                 let mut tick = Piece::blank(12.0);
@@ -166,13 +187,21 @@ fn row_slices(fonts: &Fonts, row: Vec<Cell>, edges: &[(f32, f32)], width: f32) -
         })
         .max()
         .unwrap_or(0);
-    let per_slice = if longest <= WHOLE_ROW_LINES { longest.max(1) } else { SLICE_LINES };
+    let per_slice = if longest <= WHOLE_ROW_LINES {
+        longest.max(1)
+    } else {
+        SLICE_LINES
+    };
     let mut slices = Vec::new();
     let mut left_over = longest.max(1);
     while left_over > 0 {
         let first = slices.is_empty();
         // A last slice of one or two lines would look lost; it goes with the one before.
-        let take = if left_over <= per_slice + 2 { left_over } else { per_slice };
+        let take = if left_over <= per_slice + 2 {
+            left_over
+        } else {
+            per_slice
+        };
         let mut slice = Piece::default();
         let above = if first { 3.0 } else { 0.0 };
         let mut parts = Vec::new();

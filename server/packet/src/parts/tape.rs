@@ -22,13 +22,23 @@ pub(crate) fn strip(mark: Mark, width: f32, height: f32) -> Piece {
             let part = (width - 2.0 * gap) / 3.0;
             for index in 0..3 {
                 let start = index as f32 * (part + gap);
-                tape(&mut piece, (start, start + part), (0.0, height), tooth, Ink::Tape);
+                tape(
+                    &mut piece,
+                    (start, start + part),
+                    (0.0, height),
+                    tooth,
+                    Ink::Tape,
+                );
             }
         }
         Mark::Torn => torn(&mut piece, width, height, tooth),
         Mark::Crossed => crossed(&mut piece, width, height),
         Mark::None => {
-            let stroke = Stroke { ink: Ink::Grey, width: 0.8, dash: &[2.2, 2.0] };
+            let stroke = Stroke {
+                ink: Ink::Grey,
+                width: 0.8,
+                dash: &[2.2, 2.0],
+            };
             piece.put_path(Path::outlined(
                 0.4,
                 height * 0.12,
@@ -63,7 +73,16 @@ fn tape(piece: &mut Piece, across: (f32, f32), down: (f32, f32), tooth: f32, ink
     if bottom - top > 23.0 {
         for index in 1..5 {
             let y = top + (bottom - top) * index as f32 / 5.0;
-            let stroke = Stroke { ink: Ink::White, width: 0.25, dash: &[1.2, 2.4] };
+            let thread = if ink == Ink::Slate {
+                Ink::Grey
+            } else {
+                Ink::White
+            };
+            let stroke = Stroke {
+                ink: thread,
+                width: 0.25,
+                dash: &[1.2, 2.4],
+            };
             piece.put_path(Path::line(left + tooth, y, right - tooth, y, stroke));
         }
     }
@@ -81,7 +100,10 @@ fn torn(piece: &mut Piece, width: f32, height: f32, tooth: f32) {
             .map(|index| {
                 let along = index as f32 / 4.0;
                 let zig = if index % 2 == 0 { jag } else { -jag };
-                (middle + side + lean * (0.5 - along) * 2.0 + zig, top + body * along)
+                (
+                    middle + side + lean * (0.5 - along) * 2.0 + zig,
+                    top + body * along,
+                )
             })
             .collect()
     };
@@ -106,9 +128,12 @@ fn crossed(piece: &mut Piece, width: f32, height: f32) {
     // Steeper than the box is: two flat strips would read as one.
     let across = width.min(height * 2.6);
     let thick = height * 0.40;
-    let (left, right) = ((width - across) / 2.0, (width + across) / 2.0);
+    let (left, right) = (0.0, across);
     let (top, bottom) = (-height * 0.12, height * 1.12);
-    for (from, to) in [((left, top), (right, bottom)), ((left, bottom), (right, top))] {
+    for (from, to) in [
+        ((left, top), (right, bottom)),
+        ((left, bottom), (right, top)),
+    ] {
         let (dx, dy): (f32, f32) = (to.0 - from.0, to.1 - from.1);
         let length = dx.hypot(dy);
         // Half a thickness across the strip, and the ends pulled in so that corners stay inside.
@@ -116,8 +141,12 @@ fn crossed(piece: &mut Piece, width: f32, height: f32) {
         let inset = thick * 0.3;
         let (ax, ay) = (from.0 + dx / length * inset, from.1 + dy / length * inset);
         let (bx, by) = (to.0 - dx / length * inset, to.1 - dy / length * inset);
-        let points =
-            [(ax + nx, ay + ny), (bx + nx, by + ny), (bx - nx, by - ny), (ax - nx, ay - ny)];
+        let points = [
+            (ax + nx, ay + ny),
+            (bx + nx, by + ny),
+            (bx - nx, by - ny),
+            (ax - nx, ay - ny),
+        ];
         let halo = Stroke::solid(Ink::White, 0.7);
         piece.put_path(Path::through(&points, true, Some(Ink::Black), Some(halo)));
     }
@@ -131,6 +160,10 @@ pub(crate) fn strip_with_word(fonts: &Fonts, state: &State, size: f32, width: f3
     let word_lines = lines(fonts, &[word], width - indent);
     let middle = word_lines.first().map_or(size, |line| line.above) - size * 0.36;
     let mut piece = Piece::stack(word_lines, indent, width - indent);
-    piece.put(strip(state.mark, tape_width, tape_height), 0.0, middle - tape_height / 2.0);
+    piece.put(
+        strip(state.mark, tape_width, tape_height),
+        0.0,
+        middle - tape_height / 2.0,
+    );
     piece
 }

@@ -32,7 +32,11 @@ pub(crate) fn pieces_of_lines(all: Vec<Line>, left: f32, width: f32) -> Vec<Piec
     all.into_iter()
         .enumerate()
         .map(|(index, line)| {
-            let shift = if right_to_left { width - line.width } else { 0.0 };
+            let shift = if right_to_left {
+                width - line.width
+            } else {
+                0.0
+            };
             let mut piece = Piece::stack(vec![line], left + shift, width - shift);
             piece.keep = count > 1 && (index == 0 || index + 2 == count);
             piece
@@ -68,23 +72,46 @@ pub(crate) fn section(fonts: &Fonts, number: usize, title: &str, width: f32) -> 
     let mut piece = Piece::default();
     let tag = lines(
         fonts,
-        &[Span::new(number.to_string(), Look::bold(15.0).in_ink(Ink::White))],
+        &[Span::new(
+            number.to_string(),
+            Look::bold(15.0).in_ink(Ink::White),
+        )],
         width,
     );
     let tag_width = 30.0;
-    let mut words = lines(fonts, &[Span::new(title, Look::bold(19.0))], width - tag_width - 10.0);
+    let mut words = lines(
+        fonts,
+        &[Span::new(title, Look::bold(19.0))],
+        width - tag_width - 10.0,
+    );
     let tape = super::strip(crate::document::Mark::Whole, tag_width, 22.0);
     piece.put(tape, 0.0, 2.0);
     if let Some(mut line) = tag.into_iter().next() {
         let x = (tag_width - line.width) / 2.0;
         line.rtl = false;
         let mut label = Piece::default();
-        label.draws.push(crate::page::Draw::Text { x, y: 18.4, line, left: 0.0, right: tag_width });
+        label.draws.push(crate::page::Draw::Text {
+            x,
+            y: 18.4,
+            line,
+            left: 0.0,
+            right: tag_width,
+        });
         piece.put(label, 0.0, 0.0);
     }
-    piece.put_lines(std::mem::take(&mut words), tag_width + 10.0, width - tag_width - 10.0);
+    piece.put_lines(
+        std::mem::take(&mut words),
+        tag_width + 10.0,
+        width - tag_width - 10.0,
+    );
     piece.height = piece.height.max(26.0) + 5.0;
-    let rule = Path::line(0.0, piece.height, width, piece.height, Stroke::solid(Ink::Black, 1.4));
+    let rule = Path::line(
+        0.0,
+        piece.height,
+        width,
+        piece.height,
+        Stroke::solid(Ink::Black, 1.4),
+    );
     piece.put_path(rule);
     piece.height += 9.0;
     piece.kept().outlined(0, title)
@@ -92,19 +119,21 @@ pub(crate) fn section(fonts: &Fonts, number: usize, title: &str, width: f32) -> 
 
 /// The heading of a part, with something quiet at its right: a hash, a remark. Entered in the
 /// outline.
-pub(crate) fn heading(
-    fonts: &Fonts,
-    title: &str,
-    remark: &[Span],
-    width: f32,
-) -> Piece {
+pub(crate) fn heading(fonts: &Fonts, title: &str, remark: &[Span], width: f32) -> Piece {
     let remark_lines = if remark.iter().all(|span| span.text.is_empty()) {
         Vec::new()
     } else {
         lines(fonts, remark, width * 0.45)
     };
-    let remark_width = remark_lines.iter().fold(0.0_f32, |widest, line| widest.max(line.width));
-    let title_width = width - if remark_width > 0.0 { remark_width + 14.0 } else { 0.0 };
+    let remark_width = remark_lines
+        .iter()
+        .fold(0.0_f32, |widest, line| widest.max(line.width));
+    let title_width = width
+        - if remark_width > 0.0 {
+            remark_width + 14.0
+        } else {
+            0.0
+        };
     let title_lines = lines(fonts, &[Span::new(title, Look::bold(12.5))], title_width);
     let baseline = title_lines.first().map_or(0.0, |line| line.above);
     let mut piece = Piece::stack(title_lines, 0.0, title_width);
@@ -121,7 +150,13 @@ pub(crate) fn heading(
     let side_height = side.height;
     piece.put(side, 0.0, 0.0);
     piece.height = piece.height.max(side_height) + 2.0;
-    let rule = Path::line(0.0, piece.height, width, piece.height, Stroke::solid(Ink::Black, 0.7));
+    let rule = Path::line(
+        0.0,
+        piece.height,
+        width,
+        piece.height,
+        Stroke::solid(Ink::Black, 0.7),
+    );
     piece.put_path(rule);
     piece.height += 5.0;
     piece.after(16.0).kept().outlined(1, title)
@@ -180,16 +215,18 @@ pub(crate) fn steps(fonts: &Fonts, items: &[String], width: f32) -> Vec<Piece> {
 }
 
 /// A label over a value, in a box `width` wide.
-pub(crate) fn labelled(
-    fonts: &Fonts,
-    label: &str,
-    value: &str,
-    look: Look,
-    width: f32,
-) -> Piece {
-    let value = if value.trim().is_empty() { "—" } else { value };
+pub(crate) fn labelled(fonts: &Fonts, label: &str, value: &str, look: Look, width: f32) -> Piece {
+    let value = if value.trim().is_empty() {
+        "—"
+    } else {
+        value
+    };
     let mut piece = Piece::default();
-    piece.put_lines(lines(fonts, &[Span::new(label, Voice::LABEL)], width), 0.0, width);
+    piece.put_lines(
+        lines(fonts, &[Span::new(label, Voice::LABEL)], width),
+        0.0,
+        width,
+    );
     piece.put_lines(lines(fonts, &[Span::new(value, look)], width), 0.0, width);
     piece
 }

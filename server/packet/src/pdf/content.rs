@@ -69,7 +69,8 @@ impl Writer<'_> {
             let [r, g, b] = stroke.ink.rgb().map(short);
             self.content.set_stroke_rgb(r, g, b);
             self.content.set_line_width(stroke.width);
-            self.content.set_dash_pattern(stroke.dash.iter().copied(), 0.0);
+            self.content
+                .set_dash_pattern(stroke.dash.iter().copied(), 0.0);
             self.stroke = Some(stroke);
         }
     }
@@ -90,7 +91,8 @@ impl Writer<'_> {
                 Step::Move(x, y) => self.content.move_to(short(x), up(y)),
                 Step::Line(x, y) => self.content.line_to(short(x), up(y)),
                 Step::Curve([ax, ay, bx, by, x, y]) => {
-                    self.content.cubic_to(short(ax), up(ay), short(bx), up(by), short(x), up(y))
+                    self.content
+                        .cubic_to(short(ax), up(ay), short(bx), up(by), short(x), up(y))
                 }
                 Step::Close => self.content.close_path(),
             };
@@ -109,8 +111,11 @@ impl Writer<'_> {
             // given the text of the whole run.
             let spelled = run.glyphs.iter().any(|glyph| glyph.text.is_empty());
             if spelled {
-                let text: String =
-                    run.text.chars().filter(|c| !matches!(c, '\u{2066}'..='\u{2069}')).collect();
+                let text: String = run
+                    .text
+                    .chars()
+                    .filter(|c| !matches!(c, '\u{2066}'..='\u{2069}'))
+                    .collect();
                 self.content
                     .begin_marked_content_with_properties(Name(b"Span"))
                     .properties()
@@ -133,11 +138,14 @@ impl Writer<'_> {
         }
         let size = run.look.size;
         self.content.begin_text();
-        self.content.set_font(Name(font_name(run.face).as_bytes()), size);
+        self.content
+            .set_font(Name(font_name(run.face).as_bytes()), size);
         if run.thicken {
-            self.content.set_text_rendering_mode(TextRenderingMode::FillStroke);
+            self.content
+                .set_text_rendering_mode(TextRenderingMode::FillStroke);
         }
-        self.content.set_text_matrix([1.0, 0.0, 0.0, 1.0, short(x), short(self.height - y)]);
+        self.content
+            .set_text_matrix([1.0, 0.0, 0.0, 1.0, short(x), short(self.height - y)]);
         let font = self.fonts.face(run.face);
         let embedded = self.faces.entry(run.face).or_default();
         // `pen` is where the glyphs belong, `shown` where the widths in the file put them.
@@ -148,8 +156,11 @@ impl Writer<'_> {
                 rise = next.dy;
                 self.content.set_rise(short(rise));
             }
-            let level =
-                rest.iter().take_while(|glyph| (glyph.dy - rise).abs() <= 0.001).count().max(1);
+            let level = rest
+                .iter()
+                .take_while(|glyph| (glyph.dy - rise).abs() <= 0.001)
+                .count()
+                .max(1);
             let (now, later) = rest.split_at(level);
             rest = later;
             let mut positioned = self.content.show_positioned();
@@ -179,7 +190,8 @@ impl Writer<'_> {
             self.content.set_rise(0.0);
         }
         if run.thicken {
-            self.content.set_text_rendering_mode(TextRenderingMode::Fill);
+            self.content
+                .set_text_rendering_mode(TextRenderingMode::Fill);
         }
         self.content.end_text();
     }

@@ -16,8 +16,11 @@ use subsetter::GlyphRemapper;
 use super::{Numbers, compress};
 use crate::{PacketError, fonts::Font, text::Glyph};
 
-const IDENTITY: SystemInfo<'static> =
-    SystemInfo { registry: Str(b"Adobe"), ordering: Str(b"Identity"), supplement: 0 };
+const IDENTITY: SystemInfo<'static> = SystemInfo {
+    registry: Str(b"Adobe"),
+    ordering: Str(b"Identity"),
+    supplement: 0,
+};
 
 /// What is used of one face.
 #[derive(Default)]
@@ -74,14 +77,22 @@ pub(super) fn embed(
     embedded: &Embedded,
 ) -> Result<(), PacketError> {
     let mut remapper = GlyphRemapper::new();
-    let new_glyphs: Vec<u16> =
-        embedded.codes.iter().map(|&(glyph, _, _)| remapper.remap(glyph)).collect();
-    let subset = subsetter::subset(font.bytes, 0, &remapper)
-        .map_err(|_| PacketError::Font(font.name))?;
+    let new_glyphs: Vec<u16> = embedded
+        .codes
+        .iter()
+        .map(|&(glyph, _, _)| remapper.remap(glyph))
+        .collect();
+    let subset =
+        subsetter::subset(font.bytes, 0, &remapper).map_err(|_| PacketError::Font(font.name))?;
     let name = format!("{}+{}", tag(embedded), font.name);
     let base = Name(name.as_bytes());
-    let (descendant, descriptor, file, to_unicode, map) =
-        (numbers.next(), numbers.next(), numbers.next(), numbers.next(), numbers.next());
+    let (descendant, descriptor, file, to_unicode, map) = (
+        numbers.next(),
+        numbers.next(),
+        numbers.next(),
+        numbers.next(),
+        numbers.next(),
+    );
 
     pdf.type0_font(font_ref)
         .base_font(base)
@@ -95,7 +106,8 @@ pub(super) fn embed(
         .font_descriptor(descriptor)
         .default_width(0.0)
         .cid_to_gid_map_stream(map);
-    cid.widths().consecutive(0, embedded.codes.iter().map(|&(_, _, width)| width));
+    cid.widths()
+        .consecutive(0, embedded.codes.iter().map(|&(_, _, width)| width));
     cid.finish();
 
     let scale = font.scale(1000.0);
@@ -111,7 +123,10 @@ pub(super) fn embed(
         flags |= FontFlags::FIXED_PITCH;
     }
     let ascent = f32::from(font.face.ascender()) * scale;
-    let cap = font.face.capital_height().map_or(ascent * 0.7, |height| f32::from(height) * scale);
+    let cap = font
+        .face
+        .capital_height()
+        .map_or(ascent * 0.7, |height| f32::from(height) * scale);
     pdf.font_descriptor(descriptor)
         .name(base)
         .flags(flags)
@@ -120,17 +135,28 @@ pub(super) fn embed(
         .ascent(ascent)
         .descent(f32::from(font.face.descender()) * scale)
         .cap_height(cap)
-        .stem_v(if font.name.ends_with("Bold") { 140.0 } else { 80.0 })
+        .stem_v(if font.name.ends_with("Bold") {
+            140.0
+        } else {
+            80.0
+        })
         .font_file2(file);
 
     let packed = compress(&subset);
     let mut stream = pdf.stream(file, &packed);
     stream.filter(Filter::FlateDecode);
-    stream.pair(Name(b"Length1"), i32::try_from(subset.len()).unwrap_or(i32::MAX));
+    stream.pair(
+        Name(b"Length1"),
+        i32::try_from(subset.len()).unwrap_or(i32::MAX),
+    );
     stream.finish();
 
-    let glyph_map: Vec<u8> = new_glyphs.iter().flat_map(|glyph| glyph.to_be_bytes()).collect();
-    pdf.stream(map, &compress(&glyph_map)).filter(Filter::FlateDecode);
+    let glyph_map: Vec<u8> = new_glyphs
+        .iter()
+        .flat_map(|glyph| glyph.to_be_bytes())
+        .collect();
+    pdf.stream(map, &compress(&glyph_map))
+        .filter(Filter::FlateDecode);
 
     let mut cmap: UnicodeCmap<u16> = UnicodeCmap::new(Name(b"Gagwright-UCS"), IDENTITY);
     for (code, (_, text, _)) in embedded.codes.iter().enumerate() {
@@ -141,7 +167,8 @@ pub(super) fn embed(
         }
     }
     let cmap = cmap.finish();
-    pdf.cmap(to_unicode, &compress(cmap.as_slice())).filter(Filter::FlateDecode);
+    pdf.cmap(to_unicode, &compress(cmap.as_slice()))
+        .filter(Filter::FlateDecode);
     Ok(())
 }
 
@@ -153,5 +180,9 @@ fn tag(embedded: &Embedded) -> String {
         hash.update(text.as_bytes());
         hash.update([0]);
     }
-    hash.finalize().iter().take(6).map(|byte| char::from(b'A' + byte % 26)).collect()
+    hash.finalize()
+        .iter()
+        .take(6)
+        .map(|byte| char::from(b'A' + byte % 26))
+        .collect()
 }

@@ -13,15 +13,26 @@ pub(super) fn cast(fonts: &Fonts, slots: &[CastSlot], width: f32) -> Vec<Piece> 
     // The same columns for every slot, so that the eye can run down the section.
     let findings = || slots.iter().flat_map(|slot| &slot.findings);
     let with_cures = findings().any(|finding| !finding.cure.trim().is_empty());
-    slots.iter().flat_map(|slot| one(fonts, slot, with_cures, width)).collect()
+    slots
+        .iter()
+        .flat_map(|slot| one(fonts, slot, with_cures, width))
+        .collect()
 }
 
 fn one(fonts: &Fonts, slot: &CastSlot, with_cures: bool, width: f32) -> Vec<Piece> {
     let mut pieces = vec![heading(fonts, &slot.slot, &[], width)];
-    let name = if slot.person.trim().is_empty() { "Nobody cast" } else { slot.person.as_str() };
+    let name = if slot.person.trim().is_empty() {
+        "Nobody cast"
+    } else {
+        slot.person.as_str()
+    };
     let (name_width, state_left) = (width * 0.62, width * 0.66);
     let mut who = Piece::default();
-    who.put_lines(lines(fonts, &[Span::new(name, Look::bold(14.0))], name_width), 0.0, name_width);
+    who.put_lines(
+        lines(fonts, &[Span::new(name, Look::bold(14.0))], name_width),
+        0.0,
+        name_width,
+    );
     if !slot.remark.trim().is_empty() {
         let remark = Span::new(slot.remark.as_str(), Voice::CELL_QUIET);
         who.put_lines(lines(fonts, &[remark], name_width), 0.0, name_width);
@@ -43,7 +54,11 @@ fn one(fonts: &Fonts, slot: &CastSlot, with_cures: bool, width: f32) -> Vec<Piec
         Column::new("Why", 3.6),
         Column::new("What would cure it", 2.4),
     ];
-    let columns = if with_cures { &columns[..] } else { &columns[..3] };
+    let columns = if with_cures {
+        &columns[..]
+    } else {
+        &columns[..3]
+    };
     let rows = slot
         .findings
         .iter()

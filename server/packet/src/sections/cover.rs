@@ -39,17 +39,32 @@ pub(crate) fn cover(
     }
     if !document.revision_note.trim().is_empty() || !document.revision_author.trim().is_empty() {
         pieces.extend(sub_heading(fonts, "About this revision", width));
-        let by = [document.revision_author.as_str(), document.revision_written.as_str()]
-            .into_iter()
-            .filter(|part| !part.trim().is_empty())
-            .collect::<Vec<_>>()
-            .join(", ");
-        pieces.extend(paragraph(fonts, &document.revision_note, Voice::BODY, width, 0.0));
+        let by = [
+            document.revision_author.as_str(),
+            document.revision_written.as_str(),
+        ]
+        .into_iter()
+        .filter(|part| !part.trim().is_empty())
+        .collect::<Vec<_>>()
+        .join(", ");
+        pieces.extend(paragraph(
+            fonts,
+            &document.revision_note,
+            Voice::BODY,
+            width,
+            0.0,
+        ));
         pieces.extend(paragraph(fonts, &by, Voice::CELL_QUIET, width, 1.0));
     }
     pieces.push(heading(fonts, "Cautions", &[], width));
     let mut cautions = vec![STANDING_CAUTION.to_owned()];
-    cautions.extend(document.cautions.iter().filter(|text| !text.trim().is_empty()).cloned());
+    cautions.extend(
+        document
+            .cautions
+            .iter()
+            .filter(|text| !text.trim().is_empty())
+            .cloned(),
+    );
     pieces.extend(bullets(fonts, &cautions, Voice::BODY, width));
     Ok(pieces)
 }
@@ -79,16 +94,26 @@ fn slate(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
     let code_room = width * 0.36;
     let code_lines = {
         let look = Look::bold(38.0).in_ink(Ink::White);
-        let whole = lines(fonts, &[Span::new(document.gag_code.as_str(), look)], f32::INFINITY);
+        let whole = lines(
+            fonts,
+            &[Span::new(document.gag_code.as_str(), look)],
+            f32::INFINITY,
+        );
         if whole.iter().all(|line| line.width <= code_room) {
             whole
         } else {
             let look = Look::bold(17.0).in_ink(Ink::White);
-            lines(fonts, &[Span::new(document.gag_code.as_str(), look)], code_room)
+            lines(
+                fonts,
+                &[Span::new(document.gag_code.as_str(), look)],
+                code_room,
+            )
         }
     };
-    let code_width =
-        code_lines.iter().fold(66.0_f32, |widest, line| widest.max(line.width)) + 2.0 * pad;
+    let code_width = code_lines
+        .iter()
+        .fold(66.0_f32, |widest, line| widest.max(line.width))
+        + 2.0 * pad;
     let mut code_cell = Piece::default();
     code_cell.put_lines(code_lines, pad, code_width - pad);
 
@@ -99,8 +124,15 @@ fn slate(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
     let mut title_cell = Piece::blank(pad);
     let title = Span::new(document.gag_title.as_str(), title_look);
     title_cell.put_lines(lines(fonts, &[title], title_width), title_left, title_width);
-    let technique = Span::new(document.technique.as_str(), Look::regular(10.5).in_ink(Ink::Grey));
-    title_cell.put_lines(lines(fonts, &[technique], title_width), title_left, title_width);
+    let technique = Span::new(
+        document.technique.as_str(),
+        Look::regular(10.5).in_ink(Ink::Grey),
+    );
+    title_cell.put_lines(
+        lines(fonts, &[technique], title_width),
+        title_left,
+        title_width,
+    );
     title_cell.height += pad;
 
     let height = (code_cell.height + 12.0).max(title_cell.height).max(58.0);
@@ -130,7 +162,10 @@ fn slate(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
     );
     let place = boxes(
         fonts,
-        &[("LOCATION", document.location.as_str(), 2.2), ("LIGHT", document.light.as_str(), 1.0)],
+        &[
+            ("LOCATION", document.location.as_str(), 2.2),
+            ("LIGHT", document.light.as_str(), 1.0),
+        ],
         Look::regular(10.0),
         width,
     );
@@ -167,20 +202,28 @@ fn boxes(fonts: &Fonts, cells: &[(&str, &str, f32)], look: Look, width: f32) -> 
     }
     dividers.pop();
     let height = row.height;
-    row.put_path(Path::line(0.0, 0.0, width, 0.0, Stroke::solid(Ink::Slate, 0.8)));
+    row.put_path(Path::line(
+        0.0,
+        0.0,
+        width,
+        0.0,
+        Stroke::solid(Ink::Slate, 0.8),
+    ));
     for x in dividers {
-        row.put_path(Path::line(x, 0.0, x, height, Stroke::solid(Ink::Slate, 0.8)));
+        row.put_path(Path::line(
+            x,
+            0.0,
+            x,
+            height,
+            Stroke::solid(Ink::Slate, 0.8),
+        ));
     }
     frame_sides(&mut row, width);
     row
 }
 
 /// How the gag stands, as a strip and a word, with what identifies the sheet beside it.
-fn answer(
-    fonts: &Fonts,
-    document: &PacketDocument,
-    width: f32,
-) -> Result<Vec<Piece>, PacketError> {
+fn answer(fonts: &Fonts, document: &PacketDocument, width: f32) -> Result<Vec<Piece>, PacketError> {
     let code_side = 92.0;
     let beside = !document.verify_data.is_empty() && document.verify_data.len() <= 180;
     let inner = width - if beside { code_side + 14.0 } else { 0.0 };
@@ -191,7 +234,11 @@ fn answer(
     let word = Span::new(document.state.word.as_str(), Look::bold(25.0));
     let word_lines = lines(fonts, &[word], word_room);
     let middle = 2.0 + word_lines.first().map_or(0.0, |line| line.above) - 25.0 * 0.36;
-    left.put(strip(document.state.mark, tape_width, tape_height), 0.0, middle - tape_height / 2.0);
+    left.put(
+        strip(document.state.mark, tape_width, tape_height),
+        0.0,
+        middle - tape_height / 2.0,
+    );
     left.put_lines(word_lines, word_left, word_room);
     left.height += 3.0;
     let sentence = Span::new(document.state_sentence.as_str(), Look::regular(11.0));
@@ -207,7 +254,10 @@ fn answer(
     left.put_lines(lines(fonts, &digest, inner), 0.0, inner);
 
     let mut piece = left;
-    let caption = Span::new(document.verify_caption.as_str(), Look::regular(7.0).in_ink(Ink::Grey));
+    let caption = Span::new(
+        document.verify_caption.as_str(),
+        Look::regular(7.0).in_ink(Ink::Grey),
+    );
     if beside {
         let mut side = code(&document.verify_data, code_side)?;
         side.put_lines(lines(fonts, &[caption], code_side), 0.0, code_side);
@@ -221,7 +271,11 @@ fn answer(
         let side = 190.0;
         let mut alone = code(&document.verify_data, side)?;
         let room = width - side - 12.0;
-        alone.put(Piece::stack(lines(fonts, &[caption], room), 0.0, room), side + 12.0, 20.0);
+        alone.put(
+            Piece::stack(lines(fonts, &[caption], room), 0.0, room),
+            side + 12.0,
+            20.0,
+        );
         pieces.push(alone.after(8.0));
     }
     Ok(pieces)
@@ -229,8 +283,12 @@ fn answer(
 
 /// What two people read to each other to be sure they hold the same sheet.
 fn on_the_radio(document: &PacketDocument) -> Vec<Span> {
-    let check: String =
-        document.plan_digest.chars().filter(char::is_ascii_hexdigit).take(CHECK_LENGTH).collect();
+    let check: String = document
+        .plan_digest
+        .chars()
+        .filter(char::is_ascii_hexdigit)
+        .take(CHECK_LENGTH)
+        .collect();
     let mut said = format!(
         "{}, revision {}",
         spell(&document.gag_code),
@@ -239,12 +297,19 @@ fn on_the_radio(document: &PacketDocument) -> Vec<Span> {
     if check.len() == CHECK_LENGTH {
         said = format!("{said}, check {}", spell(&check));
     }
-    vec![Span::new("On the radio  ", Voice::LABEL), Span::new(said, Look::bold(9.5))]
+    vec![
+        Span::new("On the radio  ", Voice::LABEL),
+        Span::new(said, Look::bold(9.5)),
+    ]
 }
 
 /// The signatures that are missing, with a box to tick when they come.
 fn unsigned(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
-    let open: Vec<_> = document.signoffs.iter().filter(|part| !part.stands).collect();
+    let open: Vec<_> = document
+        .signoffs
+        .iter()
+        .filter(|part| !part.stands)
+        .collect();
     let title = match open.len() {
         0 => "Still unsigned: nothing".to_owned(),
         count => format!("Still unsigned: {count} of {}", document.signoffs.len()),
@@ -269,7 +334,11 @@ fn unsigned(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> 
     let rows = open
         .iter()
         .map(|part| {
-            let who = if part.name.trim().is_empty() { "—" } else { part.name.as_str() };
+            let who = if part.name.trim().is_empty() {
+                "—"
+            } else {
+                part.name.as_str()
+            };
             vec![
                 Cell::Box,
                 Cell::strong(part.role.as_str()),
@@ -296,7 +365,11 @@ fn blocks(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
         .blocks
         .iter()
         .map(|block| {
-            let mark = if block.mark == Mark::None { Mark::Crossed } else { block.mark };
+            let mark = if block.mark == Mark::None {
+                Mark::Crossed
+            } else {
+                block.mark
+            };
             vec![
                 Cell::State(State::new(block.kind.as_str(), mark)),
                 Cell::titled_plain(&block.about, &block.reason),

@@ -15,7 +15,11 @@ pub(super) fn figures(fonts: &Fonts, document: &PacketDocument, width: f32) -> V
     let mut pieces = Vec::new();
     let missing = &document.figures_missing;
     if document.figures.is_empty() {
-        let text = if missing.trim().is_empty() { "There are no figures." } else { missing };
+        let text = if missing.trim().is_empty() {
+            "There are no figures."
+        } else {
+            missing
+        };
         pieces.extend(paragraph(fonts, text, Voice::BODY, width, 0.0));
     } else {
         pieces.extend(paragraph(fonts, missing, Voice::BODY, width, 0.0));
@@ -70,7 +74,12 @@ pub(super) fn figures(fonts: &Fonts, document: &PacketDocument, width: f32) -> V
     }
     if !document.figure_cautions.is_empty() {
         pieces.push(heading(fonts, "Cautions about these figures", &[], width));
-        pieces.extend(bullets(fonts, &document.figure_cautions, Voice::BODY, width));
+        pieces.extend(bullets(
+            fonts,
+            &document.figure_cautions,
+            Voice::BODY,
+            width,
+        ));
     }
     pieces
 }
@@ -109,8 +118,16 @@ fn check_table(fonts: &Fonts, checks: &[CheckRow], width: f32) -> Vec<Piece> {
     let rows = checks
         .iter()
         .map(|check| {
-            let value = if check.value.trim().is_empty() { "not known" } else { &check.value };
-            let weight = if check.blocking { "Stops the gag when exceeded." } else { "A caution." };
+            let value = if check.value.trim().is_empty() {
+                "not known"
+            } else {
+                &check.value
+            };
+            let weight = if check.blocking {
+                "Stops the gag when exceeded."
+            } else {
+                "A caution."
+            };
             vec![
                 Cell::paragraphs([
                     Span::new(check.title.as_str(), Voice::CELL_STRONG),

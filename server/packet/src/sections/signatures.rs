@@ -56,7 +56,11 @@ fn one(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: f32)
     }
     if !part.conditions.is_empty() {
         let label = Span::new("Conditions not met yet", Voice::CELL_STRONG);
-        pieces.push(Piece::stack(lines(fonts, &[label], width), 0.0, width).after(4.0).kept());
+        pieces.push(
+            Piece::stack(lines(fonts, &[label], width), 0.0, width)
+                .after(4.0)
+                .kept(),
+        );
         pieces.extend(bullets(fonts, &part.conditions, Voice::CELL, width));
     }
     if !part.stands {
@@ -71,12 +75,20 @@ fn one(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: f32)
 }
 
 fn because(text: &str) -> String {
-    if text.trim().is_empty() { String::new() } else { format!("asked because: {text}") }
+    if text.trim().is_empty() {
+        String::new()
+    } else {
+        format!("asked because: {text}")
+    }
 }
 
 /// Who, and what they decided.
 fn signed_line(part: &SignOffPart) -> Vec<Span> {
-    let name = if part.name.trim().is_empty() { "nobody yet" } else { part.name.as_str() };
+    let name = if part.name.trim().is_empty() {
+        "nobody yet"
+    } else {
+        part.name.as_str()
+    };
     let mut said = vec![Span::new(name, Look::bold(11.0))];
     if !part.decision.trim().is_empty() {
         let mut text = format!("   {}", part.decision);
@@ -85,7 +97,10 @@ fn signed_line(part: &SignOffPart) -> Vec<Span> {
         }
         said.push(Span::new(text, Look::regular(9.5)));
     } else if !part.name.trim().is_empty() {
-        said.push(Span::new("   has not signed", Look::regular(9.5).in_ink(Ink::Grey)));
+        said.push(Span::new(
+            "   has not signed",
+            Look::regular(9.5).in_ink(Ink::Grey),
+        ));
     }
     said
 }
@@ -103,17 +118,27 @@ fn facts(fonts: &Fonts, part: &SignOffPart, width: f32) -> impl Iterator<Item = 
             ("Device", &part.device, small, 0.3),
         ],
         &[
-            ("Key, SHA-256 of the public key", &part.key_fingerprint, Voice::HASH, 0.54),
+            (
+                "Key, SHA-256 of the public key",
+                &part.key_fingerprint,
+                Voice::HASH,
+                0.54,
+            ),
             ("In ink, witnessed by", &part.ink_witness, small, 0.46),
         ],
         &[("Covers", &covers, small, 1.0)],
     ];
-    rows.map(|row| value_row(fonts, row, width)).into_iter().flatten()
+    rows.map(|row| value_row(fonts, row, width))
+        .into_iter()
+        .flatten()
 }
 
 /// Labelled values side by side, each in its share of the width; blank ones leave no gap.
 fn value_row(fonts: &Fonts, cells: &[(&str, &str, Look, f32)], width: f32) -> Option<Piece> {
-    let filled: Vec<_> = cells.iter().filter(|cell| !cell.1.trim().is_empty()).collect();
+    let filled: Vec<_> = cells
+        .iter()
+        .filter(|cell| !cell.1.trim().is_empty())
+        .collect();
     if filled.is_empty() {
         return None;
     }
@@ -140,7 +165,11 @@ fn ink_box(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: 
         "{}, revision {}{}",
         document.gag_code,
         document.revision,
-        if digest.is_empty() { String::new() } else { format!(", digest {digest}") }
+        if digest.is_empty() {
+            String::new()
+        } else {
+            format!(", digest {digest}")
+        }
     );
     // First row: the decision, as boxes to tick, and what is being signed.
     let choices = ["Approve", "Approve with conditions", "Decline"];
@@ -152,26 +181,53 @@ fn ink_box(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: 
         let text_left = x + 18.0;
         x = text_left + line.width + 16.0;
         let right = text_left + line.width;
-        piece.draws.push(Draw::Text { x: text_left, y: 15.8, line, left: text_left, right });
+        piece.draws.push(Draw::Text {
+            x: text_left,
+            y: 15.8,
+            line,
+            left: text_left,
+            right,
+        });
     }
     let room = (width - x - pad).max(40.0);
     let bound = fit(fonts, &Span::new(bound, Look::bold(8.2)), room);
     let left = width - pad - bound.width;
     let right = width - pad;
-    piece.draws.push(Draw::Text { x: left, y: 15.8, line: bound, left, right });
+    piece.draws.push(Draw::Text {
+        x: left,
+        y: 15.8,
+        line: bound,
+        left,
+        right,
+    });
     let top = 25.0;
     // Second row: the signature, and lines for name, date and time, witness.
     let split = width * 0.54;
     let put_label = |piece: &mut Piece, text: &str, x: f32, y: f32, room: f32| {
         let line = fit(fonts, &Span::new(text, small), room);
-        piece.draws.push(Draw::Text { x, y, line, left: x, right: x + room });
+        piece.draws.push(Draw::Text {
+            x,
+            y,
+            line,
+            left: x,
+            right: x + room,
+        });
     };
     let signature = format!("Signature: {}", part.role);
     put_label(&mut piece, &signature, pad, top + 10.0, split - 2.0 * pad);
     let row_height = INK_HEIGHT / 3.0;
-    for (index, label) in ["Name in capitals", "Date and time", "Witness"].into_iter().enumerate() {
+    for (index, label) in ["Name in capitals", "Date and time", "Witness"]
+        .into_iter()
+        .enumerate()
+    {
         let y = top + row_height * index as f32;
-        put_label(&mut piece, label, split + pad, y + 10.0, width - split - 2.0 * pad);
+        put_label(
+            &mut piece,
+            label,
+            split + pad,
+            y + 10.0,
+            width - split - 2.0 * pad,
+        );
         if index > 0 {
             let hair = Stroke::solid(Ink::Grey, 0.5);
             piece.put_path(Path::line(split, y, width, y, hair));
@@ -181,7 +237,13 @@ fn ink_box(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: 
     let thin = Stroke::solid(Ink::Black, 0.6);
     piece.put_path(Path::line(0.0, top, width, top, thin));
     piece.put_path(Path::line(split, top, split, height, thin));
-    piece.put_path(Path::outlined(0.0, 0.0, width, height, Stroke::solid(Ink::Black, 1.3)));
+    piece.put_path(Path::outlined(
+        0.0,
+        0.0,
+        width,
+        height,
+        Stroke::solid(Ink::Black, 1.3),
+    ));
     piece.height = height + 2.0;
     piece
 }

@@ -24,7 +24,12 @@ const HOW: [&str; 4] = [
 pub(super) fn trail(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
     let mut pieces = vec![heading(fonts, "What this revision is", &[], width)];
     let mut identity = vec![hash_row("Plan digest", &document.plan_digest)];
-    identity.extend(document.facets.iter().map(|facet| hash_row(&facet.title, &facet.hash)));
+    identity.extend(
+        document
+            .facets
+            .iter()
+            .map(|facet| hash_row(&facet.title, &facet.hash)),
+    );
     pieces.extend(pairs(fonts, identity, width));
     let Some(proof) = &document.trail else {
         pieces.push(heading(fonts, "In the trail", &[], width));
@@ -33,10 +38,22 @@ pub(super) fn trail(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec
         return pieces;
     };
     pieces.push(heading(fonts, "In the trail", &[], width));
-    pieces.extend(paragraph(fonts, &proof.leaf_records, Voice::BODY, width, 0.0));
+    pieces.extend(paragraph(
+        fonts,
+        &proof.leaf_records,
+        Voice::BODY,
+        width,
+        0.0,
+    ));
     let mut rows = vec![
         plain_row("Log", &proof.log),
-        plain_row("Leaf", &format!("{} of {} (counted from 0)", proof.leaf_index, proof.tree_size)),
+        plain_row(
+            "Leaf",
+            &format!(
+                "{} of {} (counted from 0)",
+                proof.leaf_index, proof.tree_size
+            ),
+        ),
         hash_row("Leaf hash", &proof.leaf_hash),
         hash_row("Root", &proof.root),
     ];
@@ -86,14 +103,26 @@ fn plain_row(label: &str, value: &str) -> Vec<Cell> {
 }
 
 fn hash_row(label: &str, value: &str) -> Vec<Cell> {
-    let value = if value.trim().is_empty() { "—" } else { value };
+    let value = if value.trim().is_empty() {
+        "—"
+    } else {
+        value
+    };
     row(label, Span::new(value, Voice::HASH))
 }
 
 fn row(label: &str, value: Span) -> Vec<Cell> {
-    vec![Cell::Text(vec![vec![Span::new(label, Voice::CELL_QUIET)]]), Cell::Text(vec![vec![value]])]
+    vec![
+        Cell::Text(vec![vec![Span::new(label, Voice::CELL_QUIET)]]),
+        Cell::Text(vec![vec![value]]),
+    ]
 }
 
 fn pairs(fonts: &Fonts, rows: Vec<Vec<Cell>>, width: f32) -> Vec<Piece> {
-    table(fonts, &[Column::new("", 2.0), Column::new("", 8.0)], rows, width)
+    table(
+        fonts,
+        &[Column::new("", 2.0), Column::new("", 8.0)],
+        rows,
+        width,
+    )
 }

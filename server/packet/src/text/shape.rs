@@ -37,14 +37,22 @@ pub(super) struct Item {
 /// embeddings and isolates are left out: they have no shape, and a name must not be able to turn
 /// round the sentence it stands in. Where there are several spans, each is isolated from the next.
 pub(super) fn paragraphs(spans: &[Span]) -> Vec<Paragraph> {
-    let mut all = vec![Paragraph { text: String::new(), looks: Vec::new() }];
+    let mut all = vec![Paragraph {
+        text: String::new(),
+        looks: Vec::new(),
+    }];
     for span in spans {
         let isolate = spans.len() > 1 && !is_plain(&span.text);
         for (number, piece) in split_lines(&span.text).enumerate() {
             if number > 0 {
-                all.push(Paragraph { text: String::new(), looks: Vec::new() });
+                all.push(Paragraph {
+                    text: String::new(),
+                    looks: Vec::new(),
+                });
             }
-            let Some(paragraph) = all.last_mut() else { continue };
+            let Some(paragraph) = all.last_mut() else {
+                continue;
+            };
             paragraph.looks.push((paragraph.text.len(), span.look));
             if isolate {
                 paragraph.text.push('\u{2068}');
@@ -59,8 +67,10 @@ pub(super) fn paragraphs(spans: &[Span]) -> Vec<Paragraph> {
 }
 
 fn split_lines(text: &str) -> impl Iterator<Item = &str> {
-    text.split(['\n', '\u{2028}', '\u{2029}', '\u{000B}', '\u{000C}', '\u{0085}'])
-        .map(|line| line.strip_suffix('\r').unwrap_or(line))
+    text.split([
+        '\n', '\u{2028}', '\u{2029}', '\u{000B}', '\u{000C}', '\u{0085}',
+    ])
+    .map(|line| line.strip_suffix('\r').unwrap_or(line))
 }
 
 fn clean(c: char) -> Option<char> {
@@ -74,13 +84,16 @@ fn clean(c: char) -> Option<char> {
 
 /// Left-to-right text without joiners or marks that steer direction.
 pub(super) fn is_plain(text: &str) -> bool {
-    text.chars().all(|c| c < '\u{0590}' || ('\u{1E00}'..'\u{200B}').contains(&c))
+    text.chars()
+        .all(|c| c < '\u{0590}' || ('\u{1E00}'..'\u{200B}').contains(&c))
 }
 
 impl Paragraph {
     fn look_at(&self, byte: usize) -> Look {
         let after = self.looks.partition_point(|&(start, _)| start <= byte);
-        self.looks.get(after.saturating_sub(1)).map_or(Look::regular(9.0), |&(_, look)| look)
+        self.looks
+            .get(after.saturating_sub(1))
+            .map_or(Look::regular(9.0), |&(_, look)| look)
     }
 
     /// Cuts the paragraph into items, and says whether it reads right to left.
@@ -88,7 +101,9 @@ impl Paragraph {
         let bidi = (!is_plain(&self.text))
             .then(|| BidiInfo::new(&self.text, Some(base_direction(&self.text))));
         let level_at = |byte: usize| {
-            bidi.as_ref().and_then(|b| b.levels.get(byte).copied()).unwrap_or(Level::ltr())
+            bidi.as_ref()
+                .and_then(|b| b.levels.get(byte).copied())
+                .unwrap_or(Level::ltr())
         };
         let rtl = bidi
             .as_ref()
@@ -102,7 +117,9 @@ impl Paragraph {
             let look = self.look_at(start);
             let level = level_at(start);
             script = cluster.chars().find_map(own_script).unwrap_or(script);
-            let same_voice = before.filter(|(_, last)| last.style == look.style).map(|(c, _)| c);
+            let same_voice = before
+                .filter(|(_, last)| last.style == look.style)
+                .map(|(c, _)| c);
             let choice = fonts.choose(look.style, cluster, same_voice);
             before = Some((choice, look));
             match items.last_mut() {
@@ -114,7 +131,13 @@ impl Paragraph {
                 {
                     item.range.end = end;
                 }
-                _ => items.push(Item { range: start..end, level, script, choice, look }),
+                _ => items.push(Item {
+                    range: start..end,
+                    level,
+                    script,
+                    choice,
+                    look,
+                }),
             }
         }
         (items, rtl)
@@ -141,8 +164,11 @@ impl Paragraph {
         let mut last = None;
         for one in shaped.iter() {
             let cluster = one.cluster;
-            let stands_for =
-                if last == Some(cluster) { "" } else { cluster_text(cluster) };
+            let stands_for = if last == Some(cluster) {
+                ""
+            } else {
+                cluster_text(cluster)
+            };
             last = Some(cluster);
             let glyph = Glyph {
                 id: one.id,
@@ -193,7 +219,11 @@ fn base_direction(text: &str) -> Level {
             _ => {}
         }
     }
-    if right_to_left > left_to_right { Level::rtl() } else { Level::ltr() }
+    if right_to_left > left_to_right {
+        Level::rtl()
+    } else {
+        Level::ltr()
+    }
 }
 
 fn own_script(c: char) -> Option<Script> {
@@ -208,5 +238,7 @@ fn own_script(c: char) -> Option<Script> {
 }
 
 fn first_script(text: &str) -> Script {
-    text.chars().find_map(own_script).unwrap_or(rustybuzz::script::LATIN)
+    text.chars()
+        .find_map(own_script)
+        .unwrap_or(rustybuzz::script::LATIN)
 }

@@ -15,7 +15,10 @@ use crate::fonts::Fonts;
 
 /// Sets spans in lines no wider than `width`. A single glyph wider than that gets its own line.
 pub(crate) fn lines(fonts: &Fonts, spans: &[Span], width: f32) -> Vec<Line> {
-    paragraphs(spans).iter().flat_map(|paragraph| set(fonts, paragraph, width)).collect()
+    paragraphs(spans)
+        .iter()
+        .flat_map(|paragraph| set(fonts, paragraph, width))
+        .collect()
 }
 
 /// Sets a span on one line, cutting its end with an ellipsis when it is too wide. Line breaks
@@ -35,7 +38,9 @@ pub(crate) fn fit(fonts: &Fonts, span: &Span, width: f32) -> Line {
     let cut = |count: usize| {
         let end = starts.get(count).copied().unwrap_or(one_line.text.len());
         let text = format!("{}…", one_line.text[..end].trim_end());
-        lines(fonts, &[Span::new(text, span.look)], f32::INFINITY).into_iter().next()
+        lines(fonts, &[Span::new(text, span.look)], f32::INFINITY)
+            .into_iter()
+            .next()
     };
     // The longest start that fits, by halving.
     let (mut fits, mut too_long) = (0, starts.len());
@@ -53,13 +58,24 @@ pub(crate) fn fit(fonts: &Fonts, span: &Span, width: f32) -> Line {
 fn set(fonts: &Fonts, paragraph: &Paragraph, width: f32) -> Vec<Line> {
     let (items, rtl) = paragraph.items(fonts);
     if items.is_empty() {
-        let look = paragraph.looks.last().map_or(super::Look::regular(9.0), |&(_, look)| look);
-        return vec![Line { above: look.above(), below: look.below(), ..Line::default() }];
+        let look = paragraph
+            .looks
+            .last()
+            .map_or(super::Look::regular(9.0), |&(_, look)| look);
+        return vec![Line {
+            above: look.above(),
+            below: look.below(),
+            ..Line::default()
+        }];
     }
-    let shaped: Vec<ShapedItem> =
-        items.iter().map(|item| paragraph.shape(fonts, item, item.range.clone())).collect();
-    let clusters: Vec<(usize, f32)> =
-        shaped.iter().flat_map(|item| item.clusters.iter().copied()).collect();
+    let shaped: Vec<ShapedItem> = items
+        .iter()
+        .map(|item| paragraph.shape(fonts, item, item.range.clone()))
+        .collect();
+    let clusters: Vec<(usize, f32)> = shaped
+        .iter()
+        .flat_map(|item| item.clusters.iter().copied())
+        .collect();
     let breaks: Vec<usize> = linebreaks(&paragraph.text)
         .map(|(at, _)| at)
         .filter(|&at| !parts_number_from_unit(&paragraph.text, at))
@@ -94,7 +110,9 @@ const UNITS: [&str; 34] = [
 
 fn parts_number_from_unit(text: &str, at: usize) -> bool {
     let (before, after) = text.split_at(at);
-    let Some(number) = before.strip_suffix(' ') else { return false };
+    let Some(number) = before.strip_suffix(' ') else {
+        return false;
+    };
     let word = after.split(' ').next().unwrap_or_default();
     let word = word.trim_end_matches([')', ',', ';', '.', ':', ']']);
     number.ends_with(|c: char| c.is_ascii_digit())
@@ -159,10 +177,20 @@ fn build(
         runs.push(Some(run));
         levels.push(item.level);
     }
-    let look = paragraph.looks.first().map_or(super::Look::regular(9.0), |&(_, look)| look);
-    let mut line = Line { above: look.above(), below: look.below(), rtl, ..Line::default() };
+    let look = paragraph
+        .looks
+        .first()
+        .map_or(super::Look::regular(9.0), |&(_, look)| look);
+    let mut line = Line {
+        above: look.above(),
+        below: look.below(),
+        rtl,
+        ..Line::default()
+    };
     for index in BidiInfo::reorder_visual(&levels) {
-        let Some(mut run) = runs.get_mut(index).and_then(Option::take) else { continue };
+        let Some(mut run) = runs.get_mut(index).and_then(Option::take) else {
+            continue;
+        };
         run.x = line.width;
         line.width += run.advance;
         line.above = line.above.max(run.look.above());
@@ -195,7 +223,11 @@ mod tests {
 
     fn glyphs(text: &str) -> Vec<u16> {
         let all = set(text, f32::INFINITY);
-        all[0].runs.iter().flat_map(|run| run.glyphs.iter().map(|glyph| glyph.id)).collect()
+        all[0]
+            .runs
+            .iter()
+            .flat_map(|run| run.glyphs.iter().map(|glyph| glyph.id))
+            .collect()
     }
 
     #[test]
@@ -209,7 +241,11 @@ mod tests {
 
     #[test]
     fn a_word_wider_than_the_line_is_cut_and_loses_nothing() {
-        for text in ["Unteilbarkeitsprüfung".repeat(20), "汐里".repeat(200), "स्था".repeat(90)] {
+        for text in [
+            "Unteilbarkeitsprüfung".repeat(20),
+            "汐里".repeat(200),
+            "स्था".repeat(90),
+        ] {
             let all = set(&text, 61.0);
             assert!(all.iter().all(|line| line.width <= 61.01), "{text}");
             assert_eq!(all.iter().map(words).collect::<String>(), text);
@@ -226,7 +262,10 @@ mod tests {
         for width in 60..140 {
             for line in set("a fall of 14.0 m in 1.7 s (45.9 ft)", width as f32) {
                 let line = words(&line);
-                assert!(!line.starts_with("m ") && !line.starts_with("ft)"), "{line}");
+                assert!(
+                    !line.starts_with("m ") && !line.starts_with("ft)"),
+                    "{line}"
+                );
             }
         }
     }
@@ -237,7 +276,10 @@ mod tests {
         for word in ["ليلى", "كتب"] {
             let alone: Vec<u16> = word.chars().flat_map(|c| glyphs(&c.to_string())).collect();
             assert!(!glyphs(word).is_empty());
-            assert!(glyphs(word).iter().all(|glyph| !alone.contains(glyph)), "{word}");
+            assert!(
+                glyphs(word).iter().all(|glyph| !alone.contains(glyph)),
+                "{word}"
+            );
         }
     }
 
@@ -297,7 +339,10 @@ mod tests {
 
     #[test]
     fn line_breaks_in_the_text_are_kept() {
-        let all: Vec<String> = set("one\n\ntwo\r\nthree", 400.0).iter().map(words).collect();
+        let all: Vec<String> = set("one\n\ntwo\r\nthree", 400.0)
+            .iter()
+            .map(words)
+            .collect();
         assert_eq!(all, ["one", "", "two", "three"]);
     }
 }
