@@ -222,7 +222,7 @@ mod tests {
             outbox: folder.path().join("out"),
             ..ServeOptions::default()
         };
-        let link = format!("http://127.0.0.1:8080/join#{}", tokens::secret());
+        let link = format!("http://127.0.0.1:8080/invitation#{}", tokens::secret());
         let letter = invitation(Invitation {
             name: "Zuzana Ďurišová",
             address: "zuzana@example.test",

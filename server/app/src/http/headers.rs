@@ -2,7 +2,7 @@
 //! address (API, its documentation, the app); not what is answered.
 
 use actix_web::{
-    Error, ResponseError,
+    Error,
     body::MessageBody,
     dev::{ServiceRequest, ServiceResponse},
     http::header::{self, HeaderName, HeaderValue},
@@ -40,19 +40,17 @@ pub async fn secure(
     let secure = request
         .app_data::<web::Data<Shared>>()
         .is_some_and(|shared| shared.secure);
-    let original = request.request().clone();
+    // Refusals are answers by now; an error that gets here is a failure, whose text stays inside.
     let mut response = match next.call(request).await {
         Ok(response) => response.map_into_boxed_body(),
-        // Anything that reaches here is no refusal of ours: tell a problem, never its text.
-        Err(error) => {
-            let response = match error.as_error::<Problem>() {
-                Some(problem) => problem.error_response(),
-                None => Problem::internal(error).error_response(),
-            };
-            ServiceResponse::new(original, response)
-        }
+        Err(error) if error.as_error::<Problem>().is_some() => return Err(error),
+        Err(error) => return Err(Problem::internal(error).into()),
     };
     let headers = response.headers_mut();
+    // "identity" kept the compressor off; on the wire it is no encoding (RFC 9110 section 8.4.1).
+    if headers.get(header::CONTENT_ENCODING).is_some_and(|encoding| encoding == "identity") {
+        headers.remove(header::CONTENT_ENCODING);
+    }
     let policy = if docs {
         DOCS
     } else if api {

@@ -28,7 +28,7 @@ use super::{
             local law and licensed people decide.",
         license(name = "Apache-2.0", identifier = "Apache-2.0")
     ),
-    components(schemas(ProblemDocument, Code)),
+    components(schemas(ProblemDocument, Code, gagwright_casting::roster::RosterTable)),
     security(("access_token" = [])),
     tags(
         (name = "accounts", description = "Setting up, signing in, inviting"),

@@ -325,7 +325,12 @@ impl From<StoreError> for Problem {
     fn from(error: StoreError) -> Self {
         match error {
             StoreError::NotFound { .. } => Problem::new(Code::UnknownId, error.to_string()),
-            StoreError::Conflict { .. } => Problem::new(Code::Conflict, error.to_string()),
+            StoreError::Conflict { what, ref detail } => {
+                // The database's own words, where the store adds them, stand in brackets at the end.
+                let plain = detail.split(" (").next().unwrap_or_default();
+                let advice = error.advice();
+                Problem::new(Code::Conflict, format!("The {what} clashes with what is kept: {plain}. {advice}."))
+            }
             StoreError::Unavailable(cause) => {
                 tracing::error!(%cause, "the store cannot be reached");
                 Problem::new(

@@ -11,6 +11,7 @@ use actix_web::{
     web,
 };
 use gagwright_store::{Store, StoreError, accounts, meta};
+use tracing_subscriber::EnvFilter;
 
 use super::{
     assets, extract,
@@ -165,6 +166,7 @@ pub async fn start(options: ServeOptions) -> Result<Running, ServeError> {
 /// # Errors
 /// As [`start`].
 pub fn serve(options: ServeOptions) -> Result<(), ServeError> {
+    log_to_standard_error();
     actix_web::rt::System::new().block_on(async move {
         let running = start(options).await?;
         println!("Gagwright listens on {}", running.public_url);
@@ -179,6 +181,14 @@ pub fn serve(options: ServeOptions) -> Result<(), ServeError> {
         running.stop().await;
         Ok(())
     })
+}
+
+/// What goes wrong, and with `RUST_LOG=info` every request, to standard error.
+fn log_to_standard_error() {
+    let filter = EnvFilter::try_from_default_env()
+        .unwrap_or_else(|_| EnvFilter::new("warn,gagwright=info"));
+    // Whoever embeds the server may have set a log up already; theirs stays.
+    let _ = tracing_subscriber::fmt().with_env_filter(filter).with_writer(io::stderr).try_init();
 }
 
 #[cfg(unix)]

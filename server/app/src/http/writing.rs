@@ -105,13 +105,12 @@ impl<B: Body> FromRequest for Write<B> {
     type Future = Pin<Box<dyn Future<Output = Result<Self, Problem>>>>;
 
     fn from_request(request: &HttpRequest, payload: &mut Payload) -> Self::Future {
-        let caller = caller::perhaps(request);
+        let caller = caller::known(request);
         let key = key_of(request);
         let bytes = body_of::<B>(request, payload);
         let request = request.clone();
         Box::pin(async move {
-            let scope =
-                caller?.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
+            let scope = caller.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
             let key = key?;
             let bytes = bytes.await?;
             let fingerprint = fingerprint(&request, &bytes);

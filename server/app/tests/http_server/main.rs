@@ -10,5 +10,6 @@ mod holds;
 mod live;
 mod refusals;
 mod roster;
+mod signing;
 mod support;
 mod writes;

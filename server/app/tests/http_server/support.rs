@@ -358,7 +358,7 @@ fn letter_to(outbox: &Path, email: &str) -> Option<String> {
         }
         // Quoted-printable breaks long lines with "=" and the line's end.
         let whole = letter.replace("=\r\n", "").replace("=\n", "");
-        let token = whole.split("/join#").nth(1)?;
+        let token = whole.split("/invitation#").nth(1)?;
         return Some(
             token
                 .chars()

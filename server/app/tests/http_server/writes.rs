@@ -76,7 +76,7 @@ fn a_key_names_one_request_of_one_account() {
     let key = Uuid::now_v7();
     let path = world.at("/holds");
     let hold = |reason: &str| json!({ "id": Uuid::now_v7(), "reason": reason });
-    let send = |token: &str, body| {
+    let send = |token: &str, body: &serde_json::Value| {
         world
             .server
             .call("POST", &path)

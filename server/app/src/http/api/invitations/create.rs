@@ -85,7 +85,7 @@ pub async fn invite(
                 expires_at,
             };
             let made = members::invite(desk.conn, &actor, desk.now, new, &mut entropy::system)?;
-            let link = format!("{public_url}/join#{token}");
+            let link = format!("{public_url}/invitation#{token}");
             // Handed over only after the commit; with nobody to take it there is nothing to undo.
             let _ = post.send(letter(
                 desk.conn,
