@@ -5,17 +5,20 @@ pub fn normal_below(x: f64) -> f64 {
     0.5 * libm::erfc(-x * core::f64::consts::FRAC_1_SQRT_2)
 }
 
-/// Probability that a normal variable lies between two bounds. A deviation of nothing puts all of it
-/// at the mean.
-pub fn normal_between(low: f64, high: f64, mean: f64, deviation: f64) -> f64 {
+/// Probability that a normal variable lies outside two bounds, exact to its last digits however small:
+/// the tails are added, not taken from one. A deviation of nothing puts all of it at the mean.
+pub fn normal_outside(low: f64, high: f64, mean: f64, deviation: f64) -> f64 {
+    if low > high {
+        return 1.0;
+    }
     if deviation <= 0.0 {
         return if low <= mean && mean <= high {
-            1.0
-        } else {
             0.0
+        } else {
+            1.0
         };
     }
-    (normal_below((high - mean) / deviation) - normal_below((low - mean) / deviation)).max(0.0)
+    (normal_below((low - mean) / deviation) + normal_below((mean - high) / deviation)).min(1.0)
 }
 
 /// How many deviations to each side leave `outside` probability in the two tails together.

@@ -6,12 +6,15 @@
 
 mod format;
 mod parse;
+mod refusal;
 mod table;
+mod text;
 
 use serde::{Deserialize, Serialize};
 
 pub use format::{format_imperial, format_metric, join, say, say_range};
-pub use parse::{Measured, UnitError, parse};
+pub use parse::{Measured, parse};
+pub use refusal::UnitError;
 
 /// A kind of quantity. Its SI unit is what every number in this crate is in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]

@@ -1,7 +1,14 @@
 //! What a person typed, read as a quantity: a number, a unit and perhaps a tolerance. Refusals name
 //! what was read and what would be right. It never guesses between two readings.
 
-use super::{Quantity, table};
+use super::{
+    Quantity,
+    refusal::UnitError,
+    table,
+    text::{
+        Commas, commas, leading_digits, minutes_and_seconds, normalise, number_end, split_tolerance,
+    },
+};
 
 /// A value as entered, SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -12,105 +19,6 @@ pub struct Measured {
     pub tolerance: Option<f64>,
 }
 
-/// Why a text is not a quantity. Every message quotes the text and says what to write instead.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-pub enum UnitError {
-    /// Nothing was written.
-    #[error("nothing was written; give a {quantity}, in {units}")]
-    Empty {
-        /// The kind of quantity wanted.
-        quantity: &'static str,
-        /// Units that would be right.
-        units: String,
-    },
-    /// The text does not start with a number.
-    #[error("\"{text}\" does not start with a number; give a {quantity}, in {units}")]
-    NotANumber {
-        /// What was read.
-        text: String,
-        /// The kind of quantity wanted.
-        quantity: &'static str,
-        /// Units that would be right.
-        units: String,
-    },
-    /// Not a number, infinite, or too large to hold.
-    #[error("\"{text}\" is not a finite number; give an ordinary {quantity}, in {units}")]
-    NotFinite {
-        /// What was read.
-        text: String,
-        /// The kind of quantity wanted.
-        quantity: &'static str,
-        /// Units that would be right.
-        units: String,
-    },
-    /// The comma could be a decimal mark or a thousands mark.
-    #[error(
-        "\"{text}\": the comma could be read as {decimal} or as {thousands}; write one of those"
-    )]
-    AmbiguousComma {
-        /// What was read.
-        text: String,
-        /// The reading as a decimal mark.
-        decimal: String,
-        /// The reading as a thousands mark.
-        thousands: String,
-    },
-    /// A number with no unit.
-    #[error("\"{text}\" has no unit; write it with one of {units}")]
-    MissingUnit {
-        /// What was read.
-        text: String,
-        /// Units that would be right.
-        units: String,
-    },
-    /// A unit of another kind of quantity.
-    #[error("\"{unit}\" in \"{text}\" is a unit of {other}, not of {quantity}; use {units}")]
-    WrongUnit {
-        /// What was read.
-        text: String,
-        /// The unit found.
-        unit: String,
-        /// What that unit measures.
-        other: &'static str,
-        /// The kind of quantity wanted.
-        quantity: &'static str,
-        /// Units that would be right.
-        units: String,
-    },
-    /// Neither a unit nor part of the number.
-    #[error("\"{unit}\" in \"{text}\" is not a unit of {quantity}; use {units}")]
-    UnknownUnit {
-        /// What was read.
-        text: String,
-        /// The piece not understood.
-        unit: String,
-        /// The kind of quantity wanted.
-        quantity: &'static str,
-        /// Units that would be right.
-        units: String,
-    },
-    /// The tolerance is negative, of another kind, or has no one meaning.
-    #[error("the tolerance in \"{text}\": {problem}")]
-    Tolerance {
-        /// What was read.
-        text: String,
-        /// What is wrong and what to write.
-        problem: String,
-    },
-    /// A temperature below absolute zero.
-    #[error("\"{text}\" is below absolute zero (-273.15 °C); check the number and its unit")]
-    BelowAbsoluteZero {
-        /// What was read.
-        text: String,
-    },
-    /// A count with a fraction, or below nothing.
-    #[error("\"{text}\" is not a whole number of things; write 0, 1, 2 and so on")]
-    NotWhole {
-        /// What was read.
-        text: String,
-    },
-}
-
 /// Longest text looked at; nothing a person means is longer.
 const LONGEST: usize = 80;
 
@@ -119,6 +27,21 @@ const LONGEST: usize = 80;
 /// A tolerance may be in its own unit, bare (then in the value's unit), or in per cent of the value.
 /// For a ratio, a tolerance in per cent means percentage points, as in `40 % ± 5 %`. A comma is read
 /// as a decimal or thousands mark only when it can be just one of them.
+///
+/// ```
+/// use gagwright_mechanics::{Quantity, units::parse};
+///
+/// let drop = parse(Quantity::Length, "46 ft ± 1 ft")?;
+/// assert_eq!(drop.value, 46.0 * 0.3048);
+/// assert_eq!(drop.tolerance, Some(0.3048));
+///
+/// let refused = parse(Quantity::Length, "46 kg").unwrap_err();
+/// assert_eq!(
+///     refused.to_string(),
+///     "\"kg\" in \"46 kg\" is a unit of mass, not of length; use m, ft, in, cm, mm, km, yd"
+/// );
+/// # Ok::<(), gagwright_mechanics::units::UnitError>(())
+/// ```
 ///
 /// # Errors
 /// Says what was read and which units would be right; see [`UnitError`].
@@ -376,125 +299,4 @@ impl Context<'_> {
         };
         Some(read())
     }
-}
-
-/// `3:40`, the way rescue drills are written down; none when the text is not that.
-fn minutes_and_seconds(text: &str) -> Option<f64> {
-    let (minutes, seconds) = text.trim().split_once(':')?;
-    let whole = |part: &str| -> Option<f64> {
-        if part.is_empty() || part.len() > 4 || !part.bytes().all(|b| b.is_ascii_digit()) {
-            return None;
-        }
-        part.parse::<f64>().ok()
-    };
-    let (minutes, seconds) = (whole(minutes)?, whole(seconds)?);
-    (seconds < 60.0).then_some(minutes * 60.0 + seconds)
-}
-
-/// One spelling for the many marks that mean the same.
-fn normalise(text: &str) -> String {
-    text.chars()
-        .filter(|c| *c != '^')
-        .map(|c| match c {
-            '²' => '2',
-            '³' => '3',
-            '′' | '’' | '‘' => '\'',
-            '″' | '”' | '“' => '"',
-            '−' | '–' => '-',
-            '·' | '⋅' | '*' | '\u{a0}' | '\u{202f}' => ' ',
-            'º' | '˚' => '°',
-            '％' => '%',
-            other => other,
-        })
-        .collect()
-}
-
-/// The value's text and the tolerance's.
-fn split_tolerance(text: &str) -> (&str, Option<&str>) {
-    ["±", "+/-", "+-"]
-        .iter()
-        .find_map(|mark| text.split_once(mark))
-        .map_or((text, None), |(value, tolerance)| (value, Some(tolerance)))
-}
-
-/// Where the number at the start of a text ends, in bytes.
-fn number_end(text: &str) -> usize {
-    let bytes = text.as_bytes();
-    let mut end = 0;
-    if matches!(bytes.first(), Some(b'+' | b'-')) {
-        end = 1;
-    }
-    while matches!(bytes.get(end), Some(b'0'..=b'9' | b'.' | b',')) {
-        end += 1;
-    }
-    // An exponent only when digits follow, so that no unit's letter is swallowed.
-    if matches!(bytes.get(end), Some(b'e' | b'E')) {
-        let mut next = end + 1;
-        if matches!(bytes.get(next), Some(b'+' | b'-')) {
-            next += 1;
-        }
-        let digits = next;
-        while matches!(bytes.get(next), Some(b'0'..=b'9')) {
-            next += 1;
-        }
-        if next > digits {
-            end = next;
-        }
-    }
-    end
-}
-
-fn leading_digits(text: &str) -> Option<&str> {
-    let end = text.bytes().take_while(u8::is_ascii_digit).count();
-    (end > 0).then(|| &text[..end])
-}
-
-enum Commas {
-    Plain(String),
-    Ambiguous { decimal: String, thousands: String },
-    Broken,
-}
-
-/// Reads commas only where they can mean one thing: `1,5` and `0,250` are decimals, `1,200.5` and
-/// `1,200,000` have thousands, `1,200` could be either.
-fn commas(written: &str) -> Commas {
-    let Some((head, tail)) = written.split_once(',') else {
-        return Commas::Plain(written.to_owned());
-    };
-    let digits = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
-    let unsigned = head.trim_start_matches(['+', '-']);
-    if !digits(unsigned) || unsigned.is_empty() {
-        return Commas::Broken;
-    }
-    let grouped = |whole: &str| {
-        whole
-            .split(',')
-            .skip(1)
-            .all(|group| group.len() == 3 && digits(group))
-            && unsigned.len() <= 3
-    };
-    if let Some((whole, fraction)) = written.split_once('.') {
-        return if grouped(whole) && digits(fraction) {
-            Commas::Plain(written.replace(',', ""))
-        } else {
-            Commas::Broken
-        };
-    }
-    if tail.contains(',') {
-        return if grouped(written) {
-            Commas::Plain(written.replace(',', ""))
-        } else {
-            Commas::Broken
-        };
-    }
-    if tail.is_empty() || !digits(tail) {
-        return Commas::Broken;
-    }
-    if tail.len() == 3 && unsigned.len() <= 3 && !unsigned.starts_with('0') {
-        return Commas::Ambiguous {
-            decimal: written.replace(',', "."),
-            thousands: written.replace(',', ""),
-        };
-    }
-    Commas::Plain(written.replace(',', "."))
 }

@@ -101,6 +101,13 @@ impl Stack {
         self.layers.iter().map(|layer| layer.water).sum()
     }
 
+    /// Time to a second-degree burn once the outer cloth has burnt away.
+    pub(super) fn without_outer_cloth(&self) -> f64 {
+        let mut bare = *self;
+        bare.layers[0].thickness = 0.0;
+        bare.burn_on().second_degree
+    }
+
     /// The flame as exchange with a hot gas: a cold face takes up the stated flux, a hot one less.
     fn flame(&self) -> Outside {
         Outside {

@@ -4,8 +4,9 @@
 //! heat that is stored when the flames are out, breath and safeties. It knows nothing of the fuel's make
 //! or amount, of smoke, or of how gel is laid on; it judges by the flux and the layers it is given.
 
-mod findings;
+mod checks;
 mod layers;
+mod presentation;
 mod tables;
 
 use layers::{Runs, Stack};
@@ -49,10 +50,10 @@ impl Technique for FullBurn {
         let evaluation = over_tolerances(values, self.figures(), |values| compute(values, &runs))?;
         Ok(Assessment {
             technique: self.name().to_owned(),
-            checks: findings::checks(&evaluation),
-            traces: findings::traces(&evaluation),
-            zones: findings::zones(&evaluation),
-            cautions: findings::cautions(&evaluation),
+            checks: checks::checks(&evaluation),
+            traces: presentation::traces(&evaluation),
+            zones: presentation::zones(&evaluation),
+            cautions: presentation::cautions(&evaluation),
             figures: evaluation.figures,
         })
     }

@@ -312,7 +312,7 @@ pub(super) static FIGURES: [FigureDescription; 15] = [
         "dry_time",
         "Time until dry",
         Quantity::Time,
-        "From ignition, with flames kept up, until the first tenth of the water is left. 60 s means 60 s \
+        "From ignition, with flames kept up, until only a tenth of the water is left. 60 s means 60 s \
          or more, or a burn first.",
     ),
     figure(

@@ -3,7 +3,8 @@
 //! Covers the flight, the stop by energy and pulse shape, the body's dynamic response, and where
 //! landings scatter. It knows nothing of the catcher's own strength, seams or air supply.
 
-mod findings;
+mod checks;
+mod presentation;
 mod tables;
 
 use crate::{
@@ -53,10 +54,10 @@ impl Technique for HighFall {
         })?;
         Ok(Assessment {
             technique: self.name().to_owned(),
-            checks: findings::checks(&evaluation),
-            traces: findings::traces(&evaluation),
-            zones: findings::zones(&evaluation),
-            cautions: findings::cautions(&evaluation),
+            checks: checks::checks(&evaluation),
+            traces: presentation::traces(&evaluation),
+            zones: presentation::zones(&evaluation),
+            cautions: presentation::cautions(&evaluation),
             figures: evaluation.figures,
         })
     }
@@ -187,9 +188,9 @@ fn catch(stated: &Values, moved: &Values, out: &mut Computed, scatter: &Scatter)
     );
     let half_length = 0.5 * moved.number("catcher_length")? - margin;
     let half_width = 0.5 * moved.number("catcher_width")? - margin;
-    let along = spread::normal_between(-half_length, half_length, short, scatter.along);
-    let across = spread::normal_between(-half_width, half_width, aim, scatter.across);
-    out.set("miss_probability", (1.0 - along * across).max(0.0));
+    let along = spread::normal_outside(-half_length, half_length, short, scatter.along);
+    let across = spread::normal_outside(-half_width, half_width, aim, scatter.across);
+    out.set("miss_probability", along + across - along * across);
     Some(())
 }
 

@@ -4,7 +4,8 @@
 //! slack and the landing. It knows nothing of whiplash of the head and neck apart from the body's own
 //! motion, of the valve's interlock, or of how a body turns in the air.
 
-mod findings;
+mod checks;
+mod presentation;
 mod pull;
 mod tables;
 
@@ -58,10 +59,10 @@ impl Technique for RatchetPull {
         add_pressure_needed(self.figures(), &mut evaluation);
         Ok(Assessment {
             technique: self.name().to_owned(),
-            checks: findings::checks(&evaluation),
-            traces: findings::traces(&evaluation),
-            zones: findings::zones(&evaluation),
-            cautions: findings::cautions(&evaluation, &runs),
+            checks: checks::checks(&evaluation),
+            traces: presentation::traces(&evaluation),
+            zones: presentation::zones(&evaluation),
+            cautions: presentation::cautions(&evaluation, &runs),
             figures: evaluation.figures,
         })
     }

@@ -4,8 +4,9 @@
 //! when one wire fails, balance on the picks and the reach of the swing. It knows nothing of the winch's
 //! controls, the structure above the anchors, or fatigue.
 
-mod findings;
+mod checks;
 mod flight;
+mod presentation;
 mod tables;
 
 use flight::{Shares, swing_bottom};
@@ -52,10 +53,10 @@ impl Technique for WireFlight {
         let evaluation = over_tolerances(values, self.figures(), compute)?;
         Ok(Assessment {
             technique: self.name().to_owned(),
-            checks: findings::checks(&evaluation),
-            traces: findings::traces(&evaluation),
-            zones: findings::zones(&evaluation),
-            cautions: findings::cautions(&evaluation),
+            checks: checks::checks(&evaluation),
+            traces: presentation::traces(&evaluation),
+            zones: presentation::zones(&evaluation),
+            cautions: presentation::cautions(&evaluation),
             figures: evaluation.figures,
         })
     }

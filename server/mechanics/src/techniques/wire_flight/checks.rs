@@ -1,16 +1,14 @@
-//! What a wire flight's figures mean: checks against limits, plots, ground to keep clear, cautions.
+//! What a wire flight's figures are held against: its checks, their limits and who says so.
 
-use super::flight::{self, Shares};
+use super::flight::{self};
 use crate::{
-    assessment::{Bound, Caution, Check, Shape, Source, Trace, Zone},
+    assessment::{Bound, Check, Source},
     evaluation::Evaluation,
-    judging::{Held, RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
-    models::GRAVITY,
-    plotting::Recorder,
+    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
     units::{Quantity, say},
 };
 
-const FLIGHT: &[&str] = &[
+pub(super) const FLIGHT: &[&str] = &[
     "performer_mass",
     "lift_height",
     "lift_speed",
@@ -63,40 +61,6 @@ fn flying_policy() -> Source {
     }
 }
 
-/// A check that differs from the others only in these.
-struct Line {
-    name: &'static str,
-    title: &'static str,
-    subject: Subject,
-    quantity: Quantity,
-    bound: Bound,
-    limit: f64,
-    source: Source,
-    blocking: bool,
-    needs: &'static [&'static str],
-}
-
-fn hold(evaluation: &Evaluation, line: Line, detail: impl FnOnce(&Held) -> String) -> Check {
-    let reserve = if line.quantity == Quantity::Count || line.limit == 0.0 {
-        0.0
-    } else {
-        RESERVE
-    };
-    let rule = Rule {
-        name: line.name,
-        title: line.title,
-        subject: line.subject,
-        quantity: line.quantity,
-        bound: line.bound,
-        limit: line.limit,
-        source: line.source,
-        blocking: line.blocking,
-        reserve,
-        needs: line.needs,
-    };
-    judge(evaluation, rule, detail)
-}
-
 pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = factors(evaluation);
     checks.extend(body(evaluation));
@@ -118,9 +82,9 @@ fn factors(evaluation: &Evaluation) -> Vec<Check> {
     let side = if left > right { "left" } else { "right" };
     let planned = say(Quantity::Force, left.max(right));
     let factor = |name, title, figure, limit, source, needs, detail: &dyn Fn(String) -> String| {
-        hold(
+        judge(
             evaluation,
-            Line {
+            Rule {
                 name,
                 title,
                 subject: Subject::Figure(figure),
@@ -129,6 +93,7 @@ fn factors(evaluation: &Evaluation) -> Vec<Check> {
                 limit,
                 source,
                 blocking: true,
+                reserve: RESERVE,
                 needs,
             },
             |held| detail(say(Quantity::Ratio, held.value)),
@@ -200,9 +165,9 @@ fn factors(evaluation: &Evaluation) -> Vec<Check> {
 
 fn body(evaluation: &Evaluation) -> Vec<Check> {
     let clear = evaluation.values.number("clear_distance");
-    let reach = hold(
+    let reach = judge(
         evaluation,
-        Line {
+        Rule {
             name: "clearance",
             title: "Reach against the set",
             subject: Subject::Figure("swing_reach"),
@@ -211,6 +176,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             limit: clear.unwrap_or(0.0),
             source: common_practice(),
             blocking: true,
+            reserve: RESERVE,
             needs: &[
                 "performer_mass",
                 "wire_length",
@@ -228,9 +194,9 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let force = hold(
+    let force = judge(
         evaluation,
-        Line {
+        Rule {
             name: "harness_force",
             title: "Force on the body",
             subject: Subject::Figure("emergency_body_force"),
@@ -243,6 +209,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
                 Some("United States"),
             ),
             blocking: true,
+            reserve: RESERVE,
             needs: &[
                 "performer_mass",
                 "wire_length",
@@ -257,9 +224,9 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let balance = hold(
+    let balance = judge(
         evaluation,
-        Line {
+        Rule {
             name: "balance",
             title: "Balance point below the picks",
             subject: Subject::Input("balance_depth"),
@@ -268,6 +235,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             limit: 0.0,
             source: common_practice(),
             blocking: false,
+            reserve: 0.0,
             needs: &["balance_depth"],
         },
         |held| {
@@ -295,9 +263,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     let mass = evaluation.values.number("performer_mass");
     let felt = evaluation.figure("peak_felt").map(|figure| figure.high);
     let wanted = mass.zip(felt).map_or(0.0, |(mass, felt)| 1.5 * mass * felt);
-    let proof = hold(
+    let proof = judge(
         evaluation,
-        Line {
+        Rule {
             name: "proof_load",
             title: "Proof load of the rig",
             subject: Subject::Input("proof_load"),
@@ -306,6 +274,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             limit: wanted,
             source: common_practice(),
             blocking: true,
+            reserve: RESERVE,
             needs: &[
                 "performer_mass",
                 "lift_height",
@@ -325,9 +294,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let operators = hold(
+    let operators = judge(
         evaluation,
-        Line {
+        Rule {
             name: "operators",
             title: "Operator and understudy",
             subject: Subject::Input("operators"),
@@ -336,6 +305,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             limit: 2.0,
             source: common_practice(),
             blocking: true,
+            reserve: 0.0,
             needs: &["operators"],
         },
         |held| {
@@ -345,9 +315,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let rescue = hold(
+    let rescue = judge(
         evaluation,
-        Line {
+        Rule {
             name: "rescue_time",
             title: "Timed rescue",
             subject: Subject::Input("rescue_time"),
@@ -356,6 +326,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             limit: 300.0,
             source: common_practice(),
             blocking: true,
+            reserve: RESERVE,
             needs: &["rescue_time"],
         },
         |held| {
@@ -367,134 +338,4 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
         },
     );
     vec![proof, operators, rescue]
-}
-
-pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
-    let values = &evaluation.values;
-    let (Some(mass), Some(shares)) = (values.number("performer_mass"), Shares::of(values)) else {
-        return Vec::new();
-    };
-    let mut tensions = Recorder::new();
-    let mut motion = Recorder::new();
-    let done = flight::course(values, |time, felt, speed, gain| {
-        let (left, right) = shares.tensions(mass * felt * gain);
-        tensions.push(time, [left, right]);
-        motion.push(time, [felt, speed]);
-    });
-    // A flight with neither lift nor swing has nothing to draw.
-    if done.is_none() || motion.is_empty() {
-        return Vec::new();
-    }
-    vec![
-        tensions.trace(
-            "tensions",
-            "Tension of each wire",
-            ("Time", Quantity::Time),
-            [("Left", Quantity::Force), ("Right", Quantity::Force)],
-        ),
-        motion.trace(
-            "motion",
-            "What the body feels",
-            ("Time", Quantity::Time),
-            [("Felt", Quantity::Acceleration), ("Speed", Quantity::Speed)],
-        ),
-    ]
-}
-
-pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
-    let Some(reach) = evaluation.figure("swing_reach") else {
-        return Vec::new();
-    };
-    let across = evaluation.values.number("body_reach").unwrap_or(1.2)
-        + 0.5 * evaluation.values.number("overhead_spread").unwrap_or(0.0);
-    vec![Zone {
-        name: "flight_path".to_owned(),
-        title: "Under the flight".to_owned(),
-        shape: Shape::Rectangle {
-            x0: -reach.high,
-            x1: reach.high,
-            y0: -across,
-            y1: across,
-        },
-        reason: "The body, or a dropped prop, can come down anywhere here.".to_owned(),
-    }]
-}
-
-pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
-    let mut cautions = Vec::new();
-    let mut say_so = |name: &str, text: String| {
-        cautions.push(Caution {
-            name: name.to_owned(),
-            text,
-        });
-    };
-    let values = &evaluation.values;
-    if let Some(ramp) = flight::Ramp::of(values)
-        && ramp.acceleration > 0.95 * GRAVITY
-    {
-        say_so(
-            "slack",
-            format!(
-                "At {} the wires go slack whenever the lift slows upward or the lowering starts, and then \
-                 snatch; the tensions here do not include a snatch.",
-                say(Quantity::Acceleration, ramp.acceleration)
-            ),
-        );
-    }
-    if let Some(shares) = Shares::of(values) {
-        if shares.heavier() > 0.6 {
-            say_so(
-                "uneven",
-                format!(
-                    "One side carries {:.0} % of the load: move the picks or the props until the body hangs \
-                     even.",
-                    100.0 * shares.heavier()
-                ),
-            );
-        }
-        if shares.lean > 0.5 {
-            say_so(
-                "lean",
-                format!(
-                    "Each wire leans {} from the vertical, so the harness is pulled sideways with {} of the \
-                     load; a spreader bar takes that off the body.",
-                    say(Quantity::Angle, shares.lean),
-                    say(Quantity::Ratio, 0.5 * libm::tan(shares.lean))
-                ),
-            );
-        }
-    }
-    if evaluation.figure("hang_angle").is_some_and(|f| {
-        f.low < core::f64::consts::FRAC_PI_2 && f.high > core::f64::consts::FRAC_PI_2
-    }) {
-        say_so(
-            "inversion",
-            "Within the tolerances the balance point may lie above the picks: the body may turn over \
-             without meaning to."
-                .to_owned(),
-        );
-    }
-    if let Some(length) = values.number("wire_length")
-        && evaluation.value("lowest_factor").is_some()
-    {
-        say_so(
-            "not_counted",
-            format!(
-                "Snatches, side swing and the {} wires' own weight are not in the tensions: read a load \
-                 cell at the first full-speed run.",
-                say(Quantity::Length, length)
-            ),
-        );
-    }
-    let missing = values.missing(FLIGHT);
-    if !missing.is_empty() {
-        say_so(
-            "not_entered",
-            format!(
-                "Tensions are not computed before these are entered: {}.",
-                missing.join(", ")
-            ),
-        );
-    }
-    cautions
 }

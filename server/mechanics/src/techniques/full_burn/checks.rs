@@ -1,18 +1,14 @@
-//! What a burn's figures mean: checks against limits, plots, ground to keep clear, cautions.
+//! What a burn's figures are held against: its checks, their limits and who says so.
 
-use super::{
-    flame_time,
-    layers::{HORIZON, Stack},
-};
+use super::layers::HORIZON;
 use crate::{
-    assessment::{Bound, Caution, Check, Shape, Source, Trace, Zone},
+    assessment::{Bound, Check},
     evaluation::Evaluation,
-    judging::{Held, RESERVE, Rule, Subject, common_practice, from_memory, judge},
-    plotting::Recorder,
+    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge},
     units::{Quantity, say},
 };
 
-const LAYERS: &[&str] = &[
+pub(super) const LAYERS: &[&str] = &[
     "outer_cloth",
     "outer_mass",
     "outer_thickness",
@@ -42,35 +38,6 @@ const CALLED_OUT: &[&str] = &[
     "under_thickness",
 ];
 
-struct Line {
-    name: &'static str,
-    title: &'static str,
-    subject: Subject,
-    quantity: Quantity,
-    bound: Bound,
-    limit: f64,
-    source: Source,
-    blocking: bool,
-    reserve: f64,
-    needs: &'static [&'static str],
-}
-
-fn hold(evaluation: &Evaluation, line: Line, detail: impl FnOnce(&Held) -> String) -> Check {
-    let rule = Rule {
-        name: line.name,
-        title: line.title,
-        subject: line.subject,
-        quantity: line.quantity,
-        bound: line.bound,
-        limit: line.limit,
-        source: line.source,
-        blocking: line.blocking,
-        reserve: line.reserve,
-        needs: line.needs,
-    };
-    judge(evaluation, rule, detail)
-}
-
 pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = skin(evaluation);
     checks.extend(times(evaluation));
@@ -79,7 +46,7 @@ pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
 }
 
 /// A time that may stand for "the horizon or more".
-fn at_least(seconds: f64) -> String {
+pub(super) fn at_least(seconds: f64) -> String {
     let time = say(Quantity::Time, seconds);
     if seconds >= HORIZON {
         format!("{time} or more")
@@ -90,9 +57,9 @@ fn at_least(seconds: f64) -> String {
 
 fn skin(evaluation: &Evaluation) -> Vec<Check> {
     let second = evaluation.figure("time_to_second_degree");
-    let margin = hold(
+    let margin = judge(
         evaluation,
-        Line {
+        Rule {
             name: "planned_under_half",
             title: "Time to second degree over plan",
             subject: Subject::Figure("time_margin"),
@@ -122,9 +89,9 @@ fn skin(evaluation: &Evaluation) -> Vec<Check> {
         .value("stored_heat_damage")
         .map_or_else(String::new, |v| say(Quantity::Ratio, v));
     let damage = |name, title, limit, clause, blocking| {
-        hold(
+        judge(
             evaluation,
-            Line {
+            Rule {
                 name,
                 title,
                 subject: Subject::Figure("skin_damage"),
@@ -169,9 +136,9 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = Vec::new();
     // A partial burn has no agreed longest time; an unknown coverage must not pass for one.
     if values.choice("coverage") != Some("partial") {
-        checks.push(hold(
+        checks.push(judge(
             evaluation,
-            Line {
+            Rule {
                 name: "full_engulfment",
                 title: "Longest full engulfment",
                 subject: Subject::Input("called_out_time"),
@@ -192,9 +159,9 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
         ));
     }
     let planned = values.number("planned_time").unwrap_or(0.0);
-    checks.push(hold(
+    checks.push(judge(
         evaluation,
-        Line {
+        Rule {
             name: "call_after_plan",
             title: "Call-out after the plan",
             subject: Subject::Input("called_out_time"),
@@ -214,9 +181,7 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     ));
-    checks.push(hold(
-        evaluation,
-        Line {
+    checks.push(judge(evaluation, Rule {
             name: "breath",
             title: "Breath",
             subject: Subject::Figure("breath_share"),
@@ -240,9 +205,9 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
 }
 
 fn people(evaluation: &Evaluation) -> Vec<Check> {
-    let safeties = hold(
+    let safeties = judge(
         evaluation,
-        Line {
+        Rule {
             name: "safeties",
             title: "Safeties per person alight",
             subject: Subject::Figure("safeties_per_person"),
@@ -261,9 +226,9 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let wind = hold(
+    let wind = judge(
         evaluation,
-        Line {
+        Rule {
             name: "wind",
             title: "Wind",
             subject: Subject::Input("wind_speed"),
@@ -283,9 +248,9 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let burns = hold(
+    let burns = judge(
         evaluation,
-        Line {
+        Rule {
             name: "burns_today",
             title: "Burns on the day",
             subject: Subject::Input("burns_today"),
@@ -305,138 +270,4 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
         },
     );
     vec![safeties, wind, burns]
-}
-
-pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
-    let values = &evaluation.values;
-    let (Some(stack), Some(flames)) = (Stack::of(values), flame_time(values)) else {
-        return Vec::new();
-    };
-    let mut heat = Recorder::new();
-    let mut damage = Recorder::new();
-    stack.call_out(flames, |moment| {
-        heat.push(moment.time, [moment.skin_surface, moment.epidermis_base]);
-        damage.push(
-            moment.time,
-            [moment.damage.min(super::MOST_DAMAGE), moment.water],
-        );
-    });
-    vec![
-        heat.trace(
-            "skin_temperature",
-            "Skin temperature",
-            ("Time from ignition", Quantity::Time),
-            [
-                ("Skin surface", Quantity::Temperature),
-                ("Base of the epidermis", Quantity::Temperature),
-            ],
-        ),
-        damage.trace(
-            "damage",
-            "Damage and water left",
-            ("Time from ignition", Quantity::Time),
-            [
-                ("Second-degree damage", Quantity::Ratio),
-                ("Water left", Quantity::ArealDensity),
-            ],
-        ),
-    ]
-}
-
-pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
-    let values = &evaluation.values;
-    let (Some(radius), Some((_, travel))) = (
-        values.number("clear_radius"),
-        values.ends_of("travel_length"),
-    ) else {
-        return Vec::new();
-    };
-    vec![Zone {
-        name: "burn".to_owned(),
-        title: "Burn ground".to_owned(),
-        shape: Shape::Ellipse {
-            x: 0.5 * travel,
-            y: 0.0,
-            half_x: 0.5 * travel + radius,
-            half_y: radius,
-        },
-        reason: "Only the performer and the safeties; nothing that burns or hides the performer."
-            .to_owned(),
-    }]
-}
-
-pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
-    let mut cautions = Vec::new();
-    let mut say_so = |name: &str, text: String| {
-        cautions.push(Caution {
-            name: name.to_owned(),
-            text,
-        });
-    };
-    let values = &evaluation.values;
-    let Some(stack) = Stack::of(values) else {
-        let missing = values.missing(LAYERS);
-        say_so(
-            "not_entered",
-            format!(
-                "Heat to the skin is not computed before these are entered: {}.",
-                missing.join(", ")
-            ),
-        );
-        return cautions;
-    };
-    let value = |name| evaluation.value(name);
-    if let Some(bare) = value("bare_skin_time") {
-        say_so(
-            "gaps",
-            format!(
-                "Where gel or cloth is missing, a second-degree burn comes after {}: the figures hold only \
-                 where every layer is as thick as entered.",
-                at_least(bare)
-            ),
-        );
-    }
-    if let (Some(left), Some(flames)) = (value("water_left"), value("flame_time")) {
-        let started = stack.water();
-        if started <= 0.0 {
-            say_so(
-                "dry",
-                "No water is entered in any layer: all the time there is comes from cloth."
-                    .to_owned(),
-            );
-        } else if left < 0.25 * started {
-            say_so(
-                "drying_out",
-                format!(
-                    "After {} in flames only {} of {} water is left; once it is gone the skin heats fast.",
-                    say(Quantity::Time, flames),
-                    say(Quantity::ArealDensity, left),
-                    say(Quantity::ArealDensity, started)
-                ),
-            );
-        }
-        if started > left {
-            say_so(
-                "steam",
-                format!(
-                    "{} of steam is taken to leave outward; where a tight layer keeps it in, it condenses on \
-                     the skin and burns sooner than computed.",
-                    say(Quantity::ArealDensity, started - left)
-                ),
-            );
-        }
-    }
-    if let (Some(stored), Some(total)) = (value("stored_heat_damage"), value("skin_damage"))
-        && total > 0.05
-        && stored > 0.2 * total
-    {
-        say_so(
-            "stored_heat",
-            format!(
-                "{:.0} % of the damage comes after the last flame: soak and strip the layers at once.",
-                100.0 * stored / total
-            ),
-        );
-    }
-    cautions
 }

@@ -1,22 +1,18 @@
-//! What a ratchet pull's figures mean: checks against limits, plots, ground to keep clear, cautions.
+//! What a ratchet pull's figures are held against: its checks, their limits and who says so.
 
-use super::{
-    Runs, axis,
-    pull::{self, Setup},
-};
+use super::axis;
 use crate::{
-    assessment::{Bound, Caution, Check, Shape, Source, Trace, Zone},
+    assessment::{Bound, Check, Source},
     evaluation::Evaluation,
-    judging::{Held, RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
+    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
     models::{
-        GRAVITY, STANDARD_ATMOSPHERE,
+        GRAVITY,
         tolerance::{self, Axis},
     },
-    plotting::Recorder,
     units::{Quantity, say},
 };
 
-const PULL: &[&str] = &[
+pub(super) const PULL: &[&str] = &[
     "performer_mass",
     "reservoir_pressure",
     "reservoir_volume",
@@ -46,38 +42,6 @@ macro_rules! pull_and {
     };
 }
 
-struct Line {
-    name: &'static str,
-    title: &'static str,
-    subject: Subject,
-    quantity: Quantity,
-    bound: Bound,
-    limit: f64,
-    source: Source,
-    blocking: bool,
-    needs: &'static [&'static str],
-}
-
-fn hold(evaluation: &Evaluation, line: Line, detail: impl FnOnce(&Held) -> String) -> Check {
-    let rule = Rule {
-        name: line.name,
-        title: line.title,
-        subject: line.subject,
-        quantity: line.quantity,
-        bound: line.bound,
-        limit: line.limit,
-        source: line.source,
-        blocking: line.blocking,
-        reserve: if line.quantity == Quantity::Count {
-            0.0
-        } else {
-            RESERVE
-        },
-        needs: line.needs,
-    };
-    judge(evaluation, rule, detail)
-}
-
 pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = body(evaluation);
     checks.extend(rig(evaluation));
@@ -94,9 +58,9 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
         |v| format!("a rise of {}", say(Quantity::Time, v)),
     );
     let limits = tolerance::response(axis(&evaluation.values).unwrap_or(Axis::Headward)).limits;
-    let peak = hold(
+    let peak = judge(
         evaluation,
-        Line {
+        Rule {
             name: "peak_acceleration",
             title: "Peak on the body",
             subject: Subject::Figure("peak_acceleration"),
@@ -105,6 +69,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             limit: alarm,
             source: common_practice(),
             blocking: true,
+            reserve: RESERVE,
             needs: PULL,
         },
         |held| {
@@ -116,9 +81,9 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
         },
     );
     let response = |name, title, risk, limit: f64, blocking| {
-        hold(
+        judge(
             evaluation,
-            Line {
+            Rule {
                 name,
                 title,
                 subject: Subject::Figure("dynamic_response"),
@@ -127,6 +92,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
                 limit: limit * GRAVITY,
                 source: from_memory("J. W. Brinkley, dynamic response limits", risk),
                 blocking,
+                reserve: RESERVE,
                 needs: pull_and!("pull_direction"),
             },
             |held| {
@@ -137,9 +103,9 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             },
         )
     };
-    let force = hold(
+    let force = judge(
         evaluation,
-        Line {
+        Rule {
             name: "harness_force",
             title: "Force on the body",
             subject: Subject::Figure("line_peak"),
@@ -152,6 +118,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
                 Some("United States"),
             ),
             blocking: true,
+            reserve: RESERVE,
             needs: PULL,
         },
         |held| {
@@ -161,9 +128,9 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let pulls = hold(
+    let pulls = judge(
         evaluation,
-        Line {
+        Rule {
             name: "pulls_today",
             title: "Hard pulls on the day",
             subject: Subject::Input("pulls_today"),
@@ -172,6 +139,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             limit: 3.0,
             source: common_practice(),
             blocking: false,
+            reserve: 0.0,
             needs: &["pulls_today"],
         },
         |held| {
@@ -210,9 +178,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     let load = evaluation
         .value("anchor_load")
         .map_or_else(String::new, |v| say(Quantity::Force, v));
-    let corridor = hold(
+    let corridor = judge(
         evaluation,
-        Line {
+        Rule {
             name: "corridor",
             title: "Distance in the corridor",
             subject: Subject::Figure("total_distance"),
@@ -221,6 +189,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             limit: input("corridor_length"),
             source: common_practice(),
             blocking: true,
+            reserve: RESERVE,
             needs: pull_and!("corridor_length"),
         },
         |held| {
@@ -232,9 +201,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let pressure = hold(
+    let pressure = judge(
         evaluation,
-        Line {
+        Rule {
             name: "rated_pressure",
             title: "Pressure against the rating",
             subject: Subject::Input("reservoir_pressure"),
@@ -246,6 +215,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                 ..common_practice()
             },
             blocking: true,
+            reserve: RESERVE,
             needs: &["reservoir_pressure", "rated_pressure"],
         },
         |held| {
@@ -256,9 +226,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let line = hold(
+    let line = judge(
         evaluation,
-        Line {
+        Rule {
             name: "line_factor",
             title: "Line factor at the peak",
             subject: Subject::Figure("line_factor"),
@@ -267,6 +237,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             limit: 5.0,
             source: common_practice(),
             blocking: true,
+            reserve: RESERVE,
             needs: pull_and!("line_strength"),
         },
         |held| {
@@ -276,9 +247,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     );
-    let anchor = hold(
+    let anchor = judge(
         evaluation,
-        Line {
+        Rule {
             name: "anchor_factor",
             title: "Anchor factor",
             subject: Subject::Figure("anchor_factor"),
@@ -290,6 +261,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                 "(d)(15): factor 2 designed by a qualified person",
             ),
             blocking: true,
+            reserve: RESERVE,
             needs: pull_and!("anchor_strength"),
         },
         |held| {
@@ -300,139 +272,4 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
         },
     );
     vec![corridor, pressure, line, anchor]
-}
-
-pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
-    let Some(setup) = Setup::of(&evaluation.values) else {
-        return Vec::new();
-    };
-    let mut forces = Recorder::new();
-    let mut motion = Recorder::new();
-    let done = pull::run(&setup, |m| {
-        forces.push(m.time, [m.tension / setup.mass, m.speed]);
-        motion.push(m.time, [m.cylinder - STANDARD_ATMOSPHERE]);
-    });
-    if done.is_none() {
-        return Vec::new();
-    }
-    vec![
-        forces.trace(
-            "pull",
-            "Pull on the body",
-            ("Time from trigger", Quantity::Time),
-            [
-                ("Line pull", Quantity::Acceleration),
-                ("Speed", Quantity::Speed),
-            ],
-        ),
-        motion.trace(
-            "cylinder",
-            "Cylinder pressure",
-            ("Time from trigger", Quantity::Time),
-            [("Gauge pressure", Quantity::Pressure)],
-        ),
-    ]
-}
-
-pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
-    let Some(distance) = evaluation.figure("total_distance") else {
-        return Vec::new();
-    };
-    vec![Zone {
-        name: "corridor".to_owned(),
-        title: "Line and landing corridor".to_owned(),
-        // Two metres past the furthest landing for the slide, and a body's length to each side.
-        shape: Shape::Rectangle {
-            x0: -1.0,
-            x1: distance.high + 2.0,
-            y0: -2.0,
-            y1: 2.0,
-        },
-        reason: "The line whips and the body slides; nobody stands or steps in here.".to_owned(),
-    }]
-}
-
-pub(super) fn cautions(evaluation: &Evaluation, runs: &Runs) -> Vec<Caution> {
-    let mut cautions = Vec::new();
-    let mut say_so = |name: &str, text: String| {
-        cautions.push(Caution {
-            name: name.to_owned(),
-            text,
-        });
-    };
-    let values = &evaluation.values;
-    let Some(setup) = Setup::of(values) else {
-        let missing = values.missing(PULL);
-        say_so(
-            "not_entered",
-            format!(
-                "Nothing is computed before these are entered: {}.",
-                missing.join(", ")
-            ),
-        );
-        return cautions;
-    };
-    match runs.get(&setup) {
-        None => say_so(
-            "no_solution",
-            "The pull could not be followed with these inputs: check the line's modulus and the moving mass."
-                .to_owned(),
-        ),
-        Some(pull) if !pull.finished => say_so(
-            "stalls",
-            format!(
-                "At {} the piston does not finish its stroke: the body is moved {} and not thrown.",
-                say(Quantity::Pressure, setup.pressure - STANDARD_ATMOSPHERE),
-                say(Quantity::Length, pull.travel)
-            ),
-        ),
-        Some(_) => {}
-    }
-    if let Some(wanted) = values.number("wanted_distance") {
-        match evaluation.figure("pressure_needed") {
-            None => say_so(
-                "distance_out_of_reach",
-                format!(
-                    "No pressure from 0.1 to 40 bar gives {}: change the stroke, the purchase or the valve.",
-                    say(Quantity::Length, wanted)
-                ),
-            ),
-            Some(needed) => {
-                if let Some(distance) = evaluation.value("total_distance")
-                    && (distance - wanted).abs() > 0.1
-                {
-                    say_so(
-                        "distance",
-                        format!(
-                            "{} gives {}, not the wanted {}; that takes {}.",
-                            say(Quantity::Pressure, setup.pressure - STANDARD_ATMOSPHERE),
-                            say(Quantity::Length, distance),
-                            say(Quantity::Length, wanted),
-                            say(Quantity::Pressure, needed.value)
-                        ),
-                    );
-                }
-                if needed.high > values.number("rated_pressure").unwrap_or(f64::INFINITY) {
-                    say_so(
-                        "pressure_needed_over_rating",
-                        format!(
-                            "The wanted distance may take {}, more than the equipment is marked for.",
-                            say(Quantity::Pressure, needed.high)
-                        ),
-                    );
-                }
-            }
-        }
-    }
-    if let Some(speed) = evaluation.value("landing_speed") {
-        say_so(
-            "ladder",
-            format!(
-                "The body lands at {}. Valve and seal friction differ from one rig to the next: start with \
-                 weight bags well under this pressure and work up.",
-                say(Quantity::Speed, speed)
-            ),
-        );
-    }
-    cautions
 }
