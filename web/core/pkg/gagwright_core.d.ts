@@ -1,0 +1,108 @@
+/* tslint:disable */
+/* eslint-disable */
+
+/**
+ * Figures, checks, traces, zones and cautions for a technique's inputs.
+ */
+export function assess(technique: string, inputs: string): string;
+
+/**
+ * The RFC 8785 form of any JSON value: what is hashed and signed.
+ */
+export function canonical(value: string): string;
+
+/**
+ * The one judge: cleared, or what is missing, lapsed, held or blocking.
+ */
+export function clearance(_case: string, now: string): string;
+
+/**
+ * What differs between two contents of a plan, by facet.
+ */
+export function diff_facets(before: string, after: string): string;
+
+/**
+ * Each facet's hash.
+ */
+export function facet_hashes(facets: string): string;
+
+/**
+ * An SI value as a person reads it, in `metric` or `imperial` units.
+ */
+export function format_quantity(quantity: string, si: number, system: string): string;
+
+/**
+ * The verdict on one person for one slot.
+ */
+export function judge_slot(slot: string, person: string, context: string): string;
+
+/**
+ * What a person wrote, in SI.
+ */
+export function parse_quantity(quantity: string, text: string): number;
+
+/**
+ * Every technique with its parameters and figures.
+ */
+export function techniques(): string;
+
+/**
+ * Throws, saying why, unless the path leads from the leaf to the root.
+ */
+export function verify_inclusion(proof: string): void;
+
+/**
+ * The statement a sign-off makes, once its signature holds under the given key (a JWK).
+ */
+export function verify_signoff(signoff: string, key: string): string;
+
+/**
+ * The version of the rules, so that the app can say which it runs.
+ */
+export function version(): string;
+
+export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembly.Module;
+
+export interface InitOutput {
+    readonly memory: WebAssembly.Memory;
+    readonly assess: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly canonical: (a: number, b: number) => [number, number, number, number];
+    readonly clearance: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly diff_facets: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly facet_hashes: (a: number, b: number) => [number, number, number, number];
+    readonly format_quantity: (a: number, b: number, c: number, d: number, e: number) => [number, number, number, number];
+    readonly judge_slot: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
+    readonly parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
+    readonly techniques: () => [number, number, number, number];
+    readonly verify_inclusion: (a: number, b: number) => [number, number];
+    readonly verify_signoff: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly version: () => [number, number];
+    readonly __wbindgen_externrefs: WebAssembly.Table;
+    readonly __wbindgen_malloc: (a: number, b: number) => number;
+    readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;
+    readonly __wbindgen_free: (a: number, b: number, c: number) => void;
+    readonly __externref_table_dealloc: (a: number) => void;
+    readonly __wbindgen_start: () => void;
+}
+
+export type SyncInitInput = BufferSource | WebAssembly.Module;
+
+/**
+ * Instantiates the given `module`, which can either be bytes or
+ * a precompiled `WebAssembly.Module`.
+ *
+ * @param {{ module: SyncInitInput }} module - Passing `SyncInitInput` directly is deprecated.
+ *
+ * @returns {InitOutput}
+ */
+export function initSync(module: { module: SyncInitInput } | SyncInitInput): InitOutput;
+
+/**
+ * If `module_or_path` is {RequestInfo} or {URL}, makes a request and
+ * for everything else, calls `WebAssembly.instantiate` directly.
+ *
+ * @param {{ module_or_path: InitInput | Promise<InitInput> }} module_or_path - Passing `InitInput` directly is deprecated.
+ *
+ * @returns {Promise<InitOutput>}
+ */
+export default function __wbg_init (module_or_path?: { module_or_path: InitInput | Promise<InitInput> } | InitInput | Promise<InitInput>): Promise<InitOutput>;
