@@ -2,7 +2,6 @@
 //! with no server.
 
 use gagwright_casting::ProductionId;
-use gagwright_clearance::signoff::PublicKey;
 use gagwright_store::{Connection, Store, StoreError, meta, trail};
 use gagwright_trail::{
     Entry, Export, Hash, LogKey, VerifyingKey,
@@ -171,7 +170,3 @@ pub fn export(conn: &mut Connection, production: ProductionId) -> Result<String,
         .map_err(|error| StoreError::Internal(error.to_string()).into())
 }
 
-/// A JWK as JSON text, for a key file.
-pub(crate) fn jwk(key: &PublicKey) -> String {
-    serde_json::to_string_pretty(key).unwrap_or_default()
-}

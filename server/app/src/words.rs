@@ -164,6 +164,12 @@ pub fn limit(check: &Check) -> String {
     format!("{side} {}", both(check.limit.quantity, check.limit.value))
 }
 
+/// Where a limit comes from and how far it can be leaned on: "EN 13411-3, table 1; published".
+pub fn source_and_standing(source: &Source) -> String {
+    let (text, leaning) = (self::source(source), standing(source.standing));
+    if text.eq_ignore_ascii_case(leaning) { text } else { format!("{text}; {leaning}") }
+}
+
 /// Where a limit comes from.
 pub fn source(source: &Source) -> String {
     let mut text = source.document.clone();

@@ -33,10 +33,13 @@ pub fn set_roles(
     let account = gagwright_store::members::get(conn, actor.production, person)?
         .and_then(|member| member.account);
     let manages = |roles: &BTreeSet<Role>| of_roles(roles).contains(&Permission::ManageMembers);
-    let others = gagwright_store::members::list(conn, actor.production)?
+    let able: BTreeSet<PersonId> = gagwright_store::members::list(conn, actor.production)?
         .into_iter()
-        .any(|one| one.person != person && one.account.is_some() && manages(&one.roles));
-    if !others && !manages(&roles) {
+        .filter(|one| one.account.is_some() && manages(&one.roles))
+        .map(|one| one.person)
+        .collect();
+    // Taking the last such hat away would lock the production for good.
+    if able.len() == 1 && able.contains(&person) && !manages(&roles) {
         return Err(CommandError::Conflict {
             what: "roles",
             detail: "nobody with an account would be left who may give roles; give someone else \

@@ -226,12 +226,11 @@ fn checks(assessment: &Assessment) -> String {
         table.row([
             words::status(check.status).to_owned(),
             format!(
-                "{}\n{}\nLimit {} ({}; {}); {weight}",
+                "{}\n{}\nLimit {} ({}); {weight}",
                 check.title,
                 check.detail,
                 words::limit(check),
-                words::source(&check.source),
-                words::standing(check.source.standing)
+                words::source_and_standing(&check.source)
             ),
         ]);
     }

@@ -28,6 +28,14 @@ impl Fault {
         Fault::Failed(text.into())
     }
 
+    /// The words.
+    pub(crate) fn sentence(&self) -> &str {
+        match self {
+            Fault::Usage(text) | Fault::Failed(text) => text,
+            Fault::Quiet => "",
+        }
+    }
+
     /// Says it on standard error and gives the exit code.
     pub(crate) fn report(self) -> ExitCode {
         let (text, code) = match self {

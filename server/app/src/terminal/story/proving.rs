@@ -1,0 +1,145 @@
+//! The story's last part: the packet, the exported trail, and what happens to a copy with one byte
+//! changed.
+
+use gagwright_clearance::{GagId, Role, signoff};
+use gagwright_store::Store;
+use gagwright_trail::VerifyingKey;
+
+use super::{Teller, play_read};
+use crate::{
+    demo::stage::Stage,
+    packets::{self, Paper},
+    terminal::{fault::Fault, table::wrap, verify},
+    trail_file,
+};
+
+pub(super) fn prove(
+    teller: &mut Teller,
+    store: &Store,
+    stage: &Stage,
+    gag: GagId,
+) -> Result<(), Fault> {
+    packet(teller, store, stage, gag)?;
+    let (trail, key) = export(teller, store, stage)?;
+    offline(teller, store, stage, gag, &key)?;
+    tampering(teller, &trail, &key)
+}
+
+fn packet(teller: &mut Teller, store: &Store, stage: &Stage, gag: GagId) -> Result<(), Fault> {
+    teller.step("The packet is printed, on both papers")?;
+    let (production, now) = (stage.production, stage.now);
+    for (paper, name) in [(Paper::A4, "g01-a4.pdf"), (Paper::Letter, "g01-letter.pdf")] {
+        let bytes =
+            play_read(store, move |conn| packets::build(conn, production, now, gag, paper))?;
+        let again =
+            play_read(store, move |conn| packets::build(conn, production, now, gag, paper))?;
+        teller.write(name, &bytes)?;
+        teller.state(
+            bytes.starts_with(b"%PDF-") && bytes == again,
+            &format!("{name} is a PDF, and printing it again gives the same bytes."),
+        )?;
+    }
+    Ok(())
+}
+
+fn export(
+    teller: &mut Teller,
+    store: &Store,
+    stage: &Stage,
+) -> Result<(String, VerifyingKey), Fault> {
+    teller.step("The trail is exported and checked with no server")?;
+    let production = stage.production;
+    let (trail, key, size) = play_read(store, move |conn| {
+        Ok((
+            trail_file::export(conn, production)?,
+            trail_file::verifying_key(conn, production)?,
+            gagwright_store::trail::size(conn, production)?,
+        ))
+    })?;
+    teller.write("trail.jsonl", trail.as_bytes())?;
+    let findings = verify::check(&trail, Some(&key), None)?;
+    teller.show(&boxed(&verify::told(&findings)))?;
+    teller.state(
+        trail.lines().count() as u64 == size + 2,
+        &format!("all {size} leaves are in the file and verify, one for each thing that was done."),
+    )?;
+    Ok((trail, key))
+}
+
+/// Narrows text to the story's margin.
+fn boxed(text: &str) -> String {
+    text.lines()
+        .flat_map(|line| {
+            let indent = line.len() - line.trim_start().len();
+            wrap(line.trim_start(), super::casting::INSIDE - indent)
+                .into_iter()
+                .map(move |piece| format!("{}{piece}", " ".repeat(indent)))
+        })
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+/// One leaf's proof, and one sign-off by itself.
+fn offline(
+    teller: &mut Teller,
+    store: &Store,
+    stage: &Stage,
+    gag: GagId,
+    key: &VerifyingKey,
+) -> Result<(), Fault> {
+    teller.step("A single proof and a single sign-off are checked by themselves")?;
+    let (production, now) = (stage.production, stage.now);
+    let (_, proof) =
+        play_read(store, move |conn| packets::document(conn, production, now, gag))?;
+    let proof = serde_json::to_string_pretty(&proof)
+        .map_err(|error| Fault::failed(format!("the proof cannot be written: {error}")))?;
+    teller.write("g01-proof.json", proof.as_bytes())?;
+    verify::check(&proof, Some(key), None)?;
+    teller.state(true, "the packet's proof verifies: this revision is in the signed tree.")?;
+
+    let (case, _) = store.read(|conn| stage.judge(conn, gag))?;
+    let (jws, statement) = case
+        .signoffs
+        .iter()
+        .rev()
+        .filter_map(|one| Some((one.jws.clone(), signoff::read_unverified(&one.jws).ok()?)))
+        .find(|(_, statement)| statement.role == Role::Coordinator)
+        .ok_or_else(|| Fault::failed("the coordinator's sign-off is missing"))?;
+    let device = case
+        .devices
+        .iter()
+        .find(|device| device.id == statement.device)
+        .ok_or_else(|| Fault::failed("the coordinator's device is missing"))?;
+    teller.write("g01-coordinator.jws", jws.as_bytes())?;
+    verify::check(&jws, None, Some(&device.key))?;
+    teller.state(true, "the coordinator's sign-off verifies with their public key alone.")
+}
+
+/// One byte changed in a copy, in many places one after the other: each is found out.
+fn tampering(teller: &mut Teller, trail: &str, key: &VerifyingKey) -> Result<(), Fault> {
+    teller.step("One byte of a copy is changed")?;
+    let bytes = trail.as_bytes();
+    const PLACES: usize = 60;
+    let mut first = None;
+    let mut missed = Vec::new();
+    for place in 0..PLACES {
+        let at = bytes.len() * (2 * place + 1) / (2 * PLACES);
+        let mut copy = bytes.to_vec();
+        copy[at] ^= 1;
+        // A copy that is no longer text is found out by that alone.
+        let Ok(copy) = String::from_utf8(copy) else { continue };
+        match verify::check(&copy, Some(key), None) {
+            Err(fault) if first.is_none() => {
+                teller.write("trail-tampered.jsonl", copy.as_bytes())?;
+                teller.tell(&format!("Byte {at} was changed by one bit. {}", fault.sentence()))?;
+                first = Some(at);
+            }
+            Err(_) => {}
+            Ok(_) => missed.push(at),
+        }
+    }
+    teller.state(
+        first.is_some() && missed.is_empty(),
+        &format!("in {PLACES} copies, each with one byte changed in another place, it is found out every time."),
+    )
+}
