@@ -13,6 +13,9 @@ pub enum PacketError {
         /// What would put it right.
         fix: String,
     },
+    /// The bytes are not a PDF, or not one that can be read.
+    #[error("this is not a packet that can be read: {0}; give the PDF as it was made")]
+    Unreadable(String),
     /// A font carried in this crate could not be read. It means a broken build.
     #[error("the font {0} carried in this program cannot be read; build it again")]
     Font(&'static str),

@@ -18,6 +18,7 @@
 //! # Ok::<(), gagwright_packet::PacketError>(())
 //! ```
 
+mod carried;
 pub mod document;
 mod error;
 mod fonts;
@@ -29,6 +30,7 @@ mod sections;
 mod spoken;
 mod text;
 
+pub use carried::attachments;
 pub use document::PacketDocument;
 pub use error::PacketError;
 
