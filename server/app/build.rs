@@ -36,9 +36,6 @@ fn embed() -> Result<(), String> {
     let web = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../web");
     let bundle = match env::var_os("GAGWRIGHT_WEB_DIST") {
         Some(folder) => given(Path::new(&folder))?,
-        // TEMPORARY while the web app is being written.
-        None if !web.join("dist/index.html").is_file() => placeholder()?,
-        None if true => web.join("dist"),
         None => built(&web)?,
     };
     let bundle = bundle
@@ -49,17 +46,6 @@ fn embed() -> Result<(), String> {
     let out = PathBuf::from(env::var_os("OUT_DIR").ok_or("cargo gave no OUT_DIR")?);
     fs::write(out.join("bundle.rs"), code)
         .map_err(|error| format!("cannot write bundle.rs: {error}"))
-}
-
-fn placeholder() -> Result<PathBuf, String> {
-    let out = PathBuf::from(env::var_os("OUT_DIR").ok_or("no OUT_DIR")?).join("web");
-    fs::create_dir_all(&out).map_err(|error| error.to_string())?;
-    fs::write(
-        out.join("index.html"),
-        "<!doctype html><title>Gagwright</title>",
-    )
-    .map_err(|error| error.to_string())?;
-    Ok(out)
 }
 
 fn given(folder: &Path) -> Result<PathBuf, String> {

@@ -156,7 +156,9 @@ impl FromRequest for StreamCaller {
 /// The caller, if a good token was sent. A bad one is refused by whoever asks for a [`Caller`]; where
 /// nobody does, as for holds by code, it must not stand in the way.
 pub fn known(request: &HttpRequest) -> Option<Caller> {
-    bearer(request).and_then(|token| signed_in(request, token)).ok()
+    bearer(request)
+        .and_then(|token| signed_in(request, token))
+        .ok()
 }
 
 fn bearer(request: &HttpRequest) -> Result<&str, Problem> {

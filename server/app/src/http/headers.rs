@@ -48,7 +48,10 @@ pub async fn secure(
     };
     let headers = response.headers_mut();
     // "identity" kept the compressor off; on the wire it is no encoding (RFC 9110 section 8.4.1).
-    if headers.get(header::CONTENT_ENCODING).is_some_and(|encoding| encoding == "identity") {
+    if headers
+        .get(header::CONTENT_ENCODING)
+        .is_some_and(|encoding| encoding == "identity")
+    {
         headers.remove(header::CONTENT_ENCODING);
     }
     let policy = if docs {

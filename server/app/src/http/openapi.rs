@@ -192,11 +192,17 @@ pub async fn fallback(request: HttpRequest) -> Answer {
     if allowed.is_empty() {
         return Err(Problem::new(
             Code::NoSuchRoute,
-            format!("The API has nothing at {}; see /api/docs/ for what it has.", request.path()),
+            format!(
+                "The API has nothing at {}; see /api/docs/ for what it has.",
+                request.path()
+            ),
         ));
     }
-    let detail =
-        format!("{} does not take {}; it takes {allowed}.", request.path(), request.method());
+    let detail = format!(
+        "{} does not take {}; it takes {allowed}.",
+        request.path(),
+        request.method()
+    );
     Err(Problem::new(Code::MethodNotAllowed, detail).with_header(header::ALLOW, allowed))
 }
 

@@ -329,7 +329,10 @@ impl From<StoreError> for Problem {
                 // The database's own words, where the store adds them, stand in brackets at the end.
                 let plain = detail.split(" (").next().unwrap_or_default();
                 let advice = error.advice();
-                Problem::new(Code::Conflict, format!("The {what} clashes with what is kept: {plain}. {advice}."))
+                Problem::new(
+                    Code::Conflict,
+                    format!("The {what} clashes with what is kept: {plain}. {advice}."),
+                )
             }
             StoreError::Unavailable(cause) => {
                 tracing::error!(%cause, "the store cannot be reached");

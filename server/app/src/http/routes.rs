@@ -79,6 +79,10 @@ pub fn described() -> utoipa::openapi::OpenApi {
 pub fn configure(config: &mut web::ServiceConfig) {
     openapi::configure(config);
     config
-        .service(scope::scope("/api/v1").configure(table))
+        .service(
+            scope::scope("/api/v1")
+                .configure(table)
+                .default_service(web::to(openapi::fallback)),
+        )
         .service(web::scope("/api").default_service(web::to(openapi::fallback)));
 }

@@ -185,10 +185,13 @@ pub fn serve(options: ServeOptions) -> Result<(), ServeError> {
 
 /// What goes wrong, and with `RUST_LOG=info` every request, to standard error.
 fn log_to_standard_error() {
-    let filter = EnvFilter::try_from_default_env()
-        .unwrap_or_else(|_| EnvFilter::new("warn,gagwright=info"));
+    let filter =
+        EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new("warn,gagwright=info"));
     // Whoever embeds the server may have set a log up already; theirs stays.
-    let _ = tracing_subscriber::fmt().with_env_filter(filter).with_writer(io::stderr).try_init();
+    let _ = tracing_subscriber::fmt()
+        .with_env_filter(filter)
+        .with_writer(io::stderr)
+        .try_init();
 }
 
 #[cfg(unix)]

@@ -110,7 +110,8 @@ impl<B: Body> FromRequest for Write<B> {
         let bytes = body_of::<B>(request, payload);
         let request = request.clone();
         Box::pin(async move {
-            let scope = caller.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
+            let scope =
+                caller.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
             let key = key?;
             let bytes = bytes.await?;
             let fingerprint = fingerprint(&request, &bytes);

@@ -55,17 +55,26 @@ fn a_gag_is_listed_matched_and_printed() {
     let world = World::new();
     world.person("P02", "Zuzana Ďurišová", "zuzana@example.test");
     let (gag, page) = world.gag("G07");
+    // Who qualifies depends on the day, so a plan without one can't be matched.
     let slot = page["plan"]["facets"]["cast"]["slots"][0]["id"]
         .as_str()
         .unwrap()
         .to_owned();
+    let matching = format!("/gags/{gag}/matches?slot={slot}");
+    world.call("GET", &matching).send().refused(409, "conflict");
+    let mut facets = page["plan"]["facets"].clone();
+    facets["setting"]["day"] = json!("2027-03-04");
+    world
+        .call("POST", &format!("/gags/{gag}/plans"))
+        .once()
+        .header("if-match", "\"1\"")
+        .json(&json!({ "technique": "high-fall", "facets": facets, "note": "a day" }))
+        .send()
+        .expect(201);
     let list = world.call("GET", &world.at("/gags")).send().expect(200);
     assert_eq!(list["items"][0]["code"], "G07");
     assert_ne!(list["items"][0]["state"], "cleared");
-    let matches = world
-        .call("GET", &format!("/gags/{gag}/matches?slot={slot}"))
-        .send()
-        .expect(200);
+    let matches = world.call("GET", &matching).send().expect(200);
     assert_eq!(matches["items"][0]["person"]["name"], "Zuzana Ďurišová");
     world.call("GET", &world.at("/today")).send().expect(200);
     for paper in ["", "?paper=letter"] {
@@ -77,7 +86,7 @@ fn a_gag_is_listed_matched_and_printed() {
         assert!(
             packet
                 .header("content-disposition")
-                .contains("G07-revision-1.pdf")
+                .contains("G07-revision-2.pdf")
         );
         assert!(packet.body.starts_with(b"%PDF-"));
     }

@@ -11,5 +11,6 @@ mod live;
 mod refusals;
 mod roster;
 mod signing;
+mod starting;
 mod support;
 mod writes;

@@ -178,8 +178,17 @@ fn inputs_of_an_assessment_are_named_when_wrong() {
             .json(&json!({ "inputs": inputs }))
             .send()
     };
-    let good = assess("high-fall", json!({ "drop_height": { "value": 10.0 } })).expect(200);
-    assert!(!good["figures"].as_array().unwrap().is_empty());
+    let value = |value: f64| json!({ "value": value });
+    let fall = json!({ "drop_height": value(10.0), "performer_mass": value(75.0) });
+    let good = assess("high-fall", fall).expect(200);
+    let impact = good["figures"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .find(|one| one["name"] == "impact_speed");
+    // Free fall without air: v = sqrt(2 g h) = 14.0 m/s; air can only take from it.
+    let speed = impact.expect("an impact speed")["value"].as_f64().unwrap();
+    assert!((13.0..14.01).contains(&speed), "{speed}");
     let problem = assess("high-fall", json!({ "drop_heigth": { "value": 10.0 } }));
     let problem = problem.refused(422, "invalid_input");
     assert_eq!(problem["errors"][0]["pointer"], "/inputs/drop_heigth");

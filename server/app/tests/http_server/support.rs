@@ -319,6 +319,29 @@ impl World {
         (person, session["access_token"].as_str().unwrap().to_owned())
     }
 
+    /// A medic with the certificate that the policy asks of one; their access token.
+    pub fn medic(&self) -> String {
+        let (person, token) = self.member(
+            "P02",
+            "Mirembe Achterberg",
+            "mirembe@example.test",
+            &["medic"],
+        );
+        let path = self.at(&format!("/people/{person}"));
+        let mut known = self.call("GET", &path).send().expect(200)["person"].clone();
+        known["certificates"] = json!([{
+            "id": Uuid::now_v7(), "kind": "paramedic", "issued": "2025-01-01", "expires": "2099-12-31",
+            "checked": { "by": "Thandeka Mbeki", "on": "2025-06-01", "method": "sight of original" },
+        }]);
+        self.call("PUT", &path)
+            .once()
+            .header("if-match", "\"1\"")
+            .json(&known)
+            .send()
+            .expect(200);
+        token
+    }
+
     /// The token in the letter that waits in the outbox for an address.
     pub fn invitation_to(&self, email: &str) -> String {
         let outbox = self.server.folder.path().join("outbox");

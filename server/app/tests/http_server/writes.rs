@@ -157,3 +157,49 @@ fn many_phones_writing_at_once_each_get_their_answer() {
     let holds = world.call("GET", &world.at("/holds")).send().expect(200);
     assert_eq!(holds["items"].as_array().unwrap().len(), 40);
 }
+
+#[test]
+fn one_key_sent_many_times_at_once_does_the_work_once() {
+    let world = World::new();
+    let size = world.trail_size();
+    let (key, hold) = (
+        Uuid::now_v7(),
+        json!({ "id": Uuid::now_v7(), "reason": "wind" }),
+    );
+    let send = || {
+        world
+            .call("POST", &world.at("/holds"))
+            .key(key)
+            .json(&hold)
+            .send()
+            .expect(201)
+    };
+    let answers: Vec<_> = std::thread::scope(|scope| {
+        let phones: Vec<_> = (0..6).map(|_| scope.spawn(send)).collect();
+        phones
+            .into_iter()
+            .map(|phone| phone.join().unwrap())
+            .collect()
+    });
+    assert!(answers.iter().all(|answer| *answer == answers[0]));
+    assert_eq!(world.trail_size(), size + 1);
+}
+
+#[test]
+fn an_old_token_does_not_stand_in_the_way_of_a_hold_by_code() {
+    let world = World::new();
+    let code = world.call("GET", &world.at("")).send().expect(200)["hold_code"].clone();
+    let long_ago = gagwright::clock::now() - jiff::SignedDuration::from_hours(1);
+    let (old, _) = world.server.tokens.issue(Uuid::now_v7(), long_ago).unwrap();
+    world
+        .server
+        .call(
+            "POST",
+            &format!("/hold-codes/{}/holds", code.as_str().unwrap()),
+        )
+        .token(&old)
+        .once()
+        .json(&json!({ "id": Uuid::now_v7() }))
+        .send()
+        .expect(201);
+}
