@@ -477,3 +477,26 @@ fn stored_heat_goes_on_burning() {
     assert!(after > 0.0 && after <= all, "{after} of {all}");
     assert!(figure(&thin, "peak_skin_temperature").value > skin::PAIN_TEMPERATURE);
 }
+
+#[test]
+fn stripping_sooner_saves_skin() {
+    // Heat stored in the layers works inward until they are off, so waiting can only add damage.
+    let mut last = 0.0;
+    for seconds in [1.0, 5.0, 10.0, 20.0, 40.0] {
+        let changes = [
+            &THIN_SUIT[..],
+            &[
+                ("called_out_time", Exact(4.0)),
+                ("strip_time", Exact(seconds)),
+            ],
+        ];
+        let damage = figure(&assess("full-burn", &changes.concat()), "skin_damage").value;
+        assert!(damage >= last, "{seconds} s: {damage} after {last}");
+        last = damage;
+    }
+    let soon = [
+        &THIN_SUIT[..],
+        &[("called_out_time", Exact(4.0)), ("strip_time", Exact(1.0))],
+    ];
+    assert!(figure(&assess("full-burn", &soon.concat()), "skin_damage").value < 0.5 * last);
+}

@@ -125,6 +125,16 @@ impl Stack {
         self.cells.iter().map(|cell| cell.water).sum()
     }
 
+    /// Takes the `count` outermost cells off, with all they hold.
+    pub fn strip(&mut self, count: usize) {
+        let count = count.min(self.cells.len() - 1);
+        self.cells.drain(..count);
+        self.boiling.drain(..count);
+        self.scratch.truncate(self.cells.len());
+        self.solved.truncate(self.cells.len());
+        self.link();
+    }
+
     /// Temperature, K, on the face between cell `index` and the next.
     pub fn face_temperature(&self, index: usize) -> f64 {
         let (outer, inner) = (&self.cells[index], &self.cells[index + 1]);

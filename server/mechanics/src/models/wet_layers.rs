@@ -103,7 +103,28 @@ pub struct Moment {
 }
 
 /// Runs a course, giving each step to `observe`.
-pub fn run(layers: &[Layer], course: &Course, mut observe: impl FnMut(Moment)) -> Outcome {
+pub fn run(layers: &[Layer], course: &Course, observe: impl FnMut(Moment)) -> Outcome {
+    follow(layers, course, None, observe)
+}
+
+/// Runs a course and then takes the layers off the skin and lets `cold` act on it for `seconds`. The
+/// damage that the skin's own heat still does is counted; the ledger ends where the layers come off.
+pub fn run_and_strip(
+    layers: &[Layer],
+    course: &Course,
+    cold: Outside,
+    seconds: f64,
+    observe: impl FnMut(Moment),
+) -> Outcome {
+    follow(layers, course, Some((cold, seconds)), observe)
+}
+
+fn follow(
+    layers: &[Layer],
+    course: &Course,
+    stripped: Option<(Outside, f64)>,
+    mut observe: impl FnMut(Moment),
+) -> Outcome {
     let mut cells = Vec::new();
     for layer in layers {
         if layer.thickness < 1e-6 {
@@ -148,6 +169,13 @@ pub fn run(layers: &[Layer], course: &Course, mut observe: impl FnMut(Moment)) -
     }
     run.outcome.ledger = run.stack.ledger();
     run.outcome.gained = run.stack.held() - held;
+    if let Some((cold, seconds)) = stripped
+        && !run.stopped(course)
+    {
+        run.stack.strip(run.first_skin);
+        run.first_skin = 0;
+        run.phase(course, &cold, run.time + seconds, &mut observe);
+    }
     run.outcome
 }
 

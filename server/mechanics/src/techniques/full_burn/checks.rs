@@ -105,8 +105,8 @@ fn skin(evaluation: &Evaluation) -> Vec<Check> {
             },
             |held| {
                 format!(
-                    "Called out at the latest and put out, {flames} in flames, the damage comes to {}, of \
-                     which {after} after the last flame.",
+                    "Called out at the latest, {flames} in flames and stripped as entered, the damage comes to \
+                     {}, of which {after} after the last flame.",
                     say(Quantity::Ratio, held.value)
                 )
             },

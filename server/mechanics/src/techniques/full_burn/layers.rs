@@ -14,8 +14,13 @@ use crate::{
 
 /// How long to look for an injury, s. Longer than twice any full burn the trade does.
 pub(super) const HORIZON: f64 = 60.0;
-/// How long stored heat is followed after the last flame, s.
-const SOAK: f64 = 40.0;
+/// Heat exchange of skin under running or poured water, W/(m2 K) (handbook order of magnitude for slow
+/// water over a surface; from memory).
+const WATER_EXCHANGE: f64 = 500.0;
+/// Temperature of that water, K: from a tap or a tub on a mild day.
+const WATER_TEMPERATURE: f64 = 293.15;
+/// How long the stripped skin is followed, s; its own heat is gone long before.
+const COOLING: f64 = 15.0;
 /// Temperature of a cold surface to which a flux is stated, K.
 const COLD_FACE: f64 = skin::SURFACE_TEMPERATURE;
 /// Heat exchange with still air and surroundings once the flames are out, W/(m2 K) (handbook value for
@@ -150,9 +155,21 @@ impl Stack {
         }
     }
 
-    /// Burns for `flame_time`, then lets the stored heat soak in.
-    pub(super) fn call_out(&self, flame_time: f64, observe: impl FnMut(Moment)) -> Outcome {
-        wet_layers::run(&self.layers, &self.course(flame_time, SOAK, false), observe)
+    /// Burns for `flame_time`, lets the stored heat soak in for `strip_time`, then takes the layers off
+    /// and cools the skin with water.
+    pub(super) fn call_out(
+        &self,
+        flame_time: f64,
+        strip_time: f64,
+        observe: impl FnMut(Moment),
+    ) -> Outcome {
+        let course = self.course(flame_time, strip_time, false);
+        let water = Outside {
+            flux: 0.0,
+            exchange: WATER_EXCHANGE,
+            surroundings: WATER_TEMPERATURE,
+        };
+        wet_layers::run_and_strip(&self.layers, &course, water, COOLING, observe)
     }
 
     /// Time to a second-degree burn of bare skin that takes up the whole flux.
@@ -181,11 +198,18 @@ pub(super) struct BurnOn {
     pub dry_time: f64,
 }
 
+/// One run of being called out.
+struct CalledOut {
+    stack: Stack,
+    times: (f64, f64),
+    outcome: Outcome,
+}
+
 /// Runs already made in this assessment: most tolerances touch only one of the courses, or none.
 #[derive(Default)]
 pub(super) struct Runs {
     burn_on: RefCell<Vec<(Stack, BurnOn)>>,
-    call_out: RefCell<Vec<(Stack, f64, Outcome)>>,
+    call_out: RefCell<Vec<CalledOut>>,
     bare: RefCell<Vec<(f64, f64)>>,
 }
 
@@ -204,19 +228,23 @@ impl Runs {
         found
     }
 
-    pub(super) fn call_out(&self, stack: &Stack, flame_time: f64) -> Outcome {
+    /// `times` are the seconds of flame and from the last flame until stripped.
+    pub(super) fn call_out(&self, stack: &Stack, times: (f64, f64)) -> Outcome {
         let known = self.call_out.borrow();
-        if let Some((.., outcome)) = known
+        if let Some(same) = known
             .iter()
-            .find(|(other, time, _)| other == stack && *time == flame_time)
+            .find(|run| run.stack == *stack && run.times == times)
         {
-            return *outcome;
+            return same.outcome;
         }
         drop(known);
-        let outcome = stack.call_out(flame_time, |_| {});
-        self.call_out
-            .borrow_mut()
-            .push((*stack, flame_time, outcome));
+        let outcome = stack.call_out(times.0, times.1, |_| {});
+        let run = CalledOut {
+            stack: *stack,
+            times,
+            outcome,
+        };
+        self.call_out.borrow_mut().push(run);
         outcome
     }
 

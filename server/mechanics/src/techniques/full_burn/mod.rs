@@ -99,8 +99,8 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     out.set("time_to_pain", burn_on.pain);
     out.set("dry_time", burn_on.dry_time);
     out.set("bare_skin_time", runs.bare(&stack));
-    if let Some(flames) = flames {
-        let outcome = runs.call_out(&stack, flames);
+    if let Some(times) = flames.zip(values.number("strip_time")) {
+        let outcome = runs.call_out(&stack, times);
         let damage = outcome.damage.min(MOST_DAMAGE);
         out.set("skin_damage", damage);
         out.set("deep_damage", outcome.deep_damage.min(MOST_DAMAGE));

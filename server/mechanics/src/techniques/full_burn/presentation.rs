@@ -11,13 +11,17 @@ use crate::{
 
 pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     let values = &evaluation.values;
-    let (Some(stack), Some(flames)) = (Stack::of(values), flame_time(values)) else {
+    let (Some(stack), Some(flames), Some(strip)) = (
+        Stack::of(values),
+        flame_time(values),
+        values.number("strip_time"),
+    ) else {
         return Vec::new();
     };
     let mut heat = Recorder::new();
     let mut damage = Recorder::new();
     let mut face = Recorder::new();
-    stack.call_out(flames, |moment| {
+    stack.call_out(flames, strip, |moment| {
         heat.push(moment.time, [moment.skin_surface, moment.epidermis_base]);
         face.push(moment.time, [moment.face]);
         damage.push(
@@ -139,8 +143,8 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
                 ),
             );
         }
-        // Steam under a gram a square metre is rounding.
-        if started - left > 1e-3 {
+        // Steam under ten grams a square metre is rounding.
+        if started - left > 0.01 {
             say_so(
                 "steam",
                 format!(
@@ -158,8 +162,10 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         say_so(
             "stored_heat",
             format!(
-                "{:.0} % of the damage comes after the last flame: soak and strip the layers at once.",
-                100.0 * stored / total
+                "{:.0} % of the damage comes after the last flame, from heat in layers that stay on for {}: \
+                 strip and soak sooner.",
+                100.0 * stored / total,
+                say(Quantity::Time, values.number("strip_time").unwrap_or(0.0))
             ),
         );
     }

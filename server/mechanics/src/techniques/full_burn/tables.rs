@@ -18,7 +18,7 @@ static CLOTHS: [Choice; 3] = [
     option("aramid", "Aramid"),
 ];
 
-pub(super) static PARAMETERS: [Parameter; 23] = [
+pub(super) static PARAMETERS: [Parameter; 24] = [
     choice(
         "coverage",
         "Coverage",
@@ -56,6 +56,17 @@ pub(super) static PARAMETERS: [Parameter; 23] = [
         (0.2, 30.0),
         1.0,
         "From the call to the last flame, from rehearsal with this crew.",
+    ),
+    number(
+        "strip_time",
+        "Stripped and soaked within",
+        Facet::Effects,
+        Quantity::Time,
+        Some(40.0),
+        (1.0, 120.0),
+        5.0,
+        "From the last flame until the layers are off and water is on the skin, from rehearsal. Until \
+         then the heat stored in them goes on working inward.",
     ),
     number(
         "flame_flux",
@@ -269,8 +280,8 @@ pub(super) static FIGURES: [FigureDescription; 15] = [
         "skin_damage",
         "Skin damage, second degree",
         Quantity::Ratio,
-        "Damage integral at the base of the epidermis when called out at the latest, put out, and the \
-         stored heat has soaked in; 1 is a second-degree burn. 1000 means 1000 or more.",
+        "Damage integral at the base of the epidermis when called out at the latest, put out, and \
+         stripped; 1 is a second-degree burn. 1000 means 1000 or more.",
     ),
     figure(
         "deep_damage",

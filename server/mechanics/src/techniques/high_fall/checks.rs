@@ -141,7 +141,7 @@ fn misses(evaluation: &Evaluation) -> Check {
 
 /// A small chance as people say it.
 fn chance(probability: f64) -> String {
-    if probability < 1e-9 {
+    if probability <= 1e-9 {
         "under 1 in a thousand million".to_owned()
     } else if probability < 0.02 {
         format!("1 in {:.0}", 1.0 / probability)

@@ -190,9 +190,15 @@ fn catch(stated: &Values, moved: &Values, out: &mut Computed, scatter: &Scatter)
     let half_width = 0.5 * moved.number("catcher_width")? - margin;
     let along = spread::normal_outside(-half_length, half_length, short, scatter.along);
     let across = spread::normal_outside(-half_width, half_width, aim, scatter.across);
-    out.set("miss_probability", along + across - along * across);
+    out.set(
+        "miss_probability",
+        (along + across - along * across).max(SMALLEST_CHANCE),
+    );
     Some(())
 }
+
+/// The smallest chance that is claimed: no rehearsal shows how landings scatter further out.
+const SMALLEST_CHANCE: f64 = 1e-9;
 
 /// Half axes of the ellipse that holds 99 of 100 of a two-dimensional normal: sqrt(-2 ln 0.01).
 const NINETY_NINE: f64 = 3.034_854_258_770_293;

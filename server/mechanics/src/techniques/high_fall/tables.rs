@@ -333,7 +333,8 @@ pub(super) static FIGURES: [FigureDescription; 15] = [
         "miss_probability",
         "Chance of missing",
         Quantity::Ratio,
-        "Chance that the body's centre comes down outside the catcher less its margin.",
+        "Chance that the body's centre comes down outside the catcher less its margin. 1e-9 means that \
+         or less.",
     ),
     figure(
         "catcher_length_needed",
