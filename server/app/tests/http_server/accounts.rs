@@ -272,3 +272,36 @@ fn an_invitation_works_once_and_is_no_way_around_a_password() {
     let token = world.invitation_to("thandeka@example.test");
     accept(&token, "not her password").refused(401, "not_signed_in");
 }
+
+#[test]
+fn the_demo_says_that_it_is_one_and_lets_everyone_in() {
+    let folder = tempfile::tempdir().unwrap();
+    let address = format!("sqlite:{}", folder.path().join("kept.db").display());
+    let store = gagwright_store::Store::open(&address).unwrap();
+    store.migrate().unwrap();
+    gagwright::demo::seed(&store, gagwright::clock::now(), gagwright::entropy::system).unwrap();
+    drop(store);
+    let server = Server::start_in(folder);
+    assert_eq!(server.setup_token, "", "the demo needs no set-up");
+    let status = server.call("GET", "/status").send().expect(200);
+    assert_eq!(
+        (&status["demo"], &status["needs_setup"]),
+        (&json!(true), &json!(false))
+    );
+    let people = status["demo_sign_ins"].as_array().unwrap();
+    assert!(people.len() >= 3);
+    for person in people {
+        let (email, password) = (person["email"].as_str(), person["password"].as_str());
+        let session = sign_in(&server, email.unwrap(), password.unwrap()).expect(200);
+        assert_eq!(session["memberships"][0]["production"]["demo"], true);
+        assert_eq!(session["account"]["name"], person["name"]);
+        let production = &session["memberships"][0]["production"]["id"];
+        let token = session["access_token"].as_str().unwrap();
+        for page in [
+            "", "/today", "/gags", "/people", "/holds", "/trail", "/changes",
+        ] {
+            let path = format!("/productions/{}{page}", production.as_str().unwrap());
+            server.call("GET", &path).token(token).send().expect(200);
+        }
+    }
+}

@@ -1,14 +1,14 @@
 //! What the server is, for whoever asks.
 
 use actix_web::get;
-use gagwright_store::{accounts, meta};
+use gagwright_store::accounts;
 use jiff::Timestamp;
-use serde::{Deserialize, Serialize};
-use serde_json::Value;
+use serde::Serialize;
 use utoipa::ToSchema;
 
 use crate::{
     clock,
+    demo::{SignIn, sign_ins},
     http::{
         answer::{self, Answer},
         openapi::OpenRefusals,
@@ -32,23 +32,7 @@ pub struct Status {
     pub database: String,
     /// How to sign in to the demo; only in a database marked as demo.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<Vec<DemoSignIn>>)]
-    pub demo_sign_ins: Option<Value>,
-}
-
-/// One invented person to sign in as.
-#[derive(Clone, Debug, Serialize, Deserialize, ToSchema)]
-pub struct DemoSignIn {
-    /// Address.
-    pub email: String,
-    /// Password, which everybody knows.
-    pub password: String,
-    /// Name.
-    pub name: String,
-    /// What they are called for.
-    pub occupation: String,
-    /// Their hats.
-    pub roles: Vec<gagwright_clearance::Role>,
+    pub demo_sign_ins: Option<Vec<SignIn>>,
 }
 
 /// What the server is
@@ -61,16 +45,14 @@ pub struct DemoSignIn {
 pub async fn read_status(app: App) -> Answer {
     let database = app.store.kind().to_owned();
     let status = read(&app, move |conn| {
-        let demo = meta::get(conn, "demo")?;
+        let demo_sign_ins = sign_ins(conn)?;
         Ok(Status {
             version: env!("CARGO_PKG_VERSION").into(),
-            demo: demo.is_some(),
+            demo: demo_sign_ins.is_some(),
             needs_setup: accounts::count(conn)? == 0,
             now: clock::now(),
             database,
-            demo_sign_ins: demo
-                .and_then(|text| serde_json::from_str(&text).ok())
-                .filter(Value::is_array),
+            demo_sign_ins,
         })
     })
     .await?;
