@@ -69,3 +69,8 @@ export function plainName(name: string): string {
   const spaced = name.replaceAll(/[_-]/g, ' ');
   return spaced.charAt(0).toUpperCase() + spaced.slice(1);
 }
+
+/** A name inside a sentence: its own direction must not turn the rest of the line round. */
+export function isolated(name: string): string {
+  return name && `\u2068${name}\u2069`;
+}

@@ -1,10 +1,10 @@
 // The server's word that something changed, and the phone's own clock for answers that age.
 
-import { API, accessToken } from './api/client.ts';
+import { API, accessToken, serverNow } from './api/client.ts';
 import { refreshReads } from './storage/reads.svelte.ts';
 
 class Live {
-  /** Half-minute clock: enough for "12 minutes ago" and for readings that grow old. */
+  /** Half-minute clock, by the server's time where it is known: enough for "12 minutes ago" and for readings that grow old. */
   now = $state(new Date());
   connected = $state(false);
   #source: EventSource | undefined;
@@ -13,12 +13,12 @@ class Live {
 
   start(): void {
     setInterval(() => {
-      this.now = new Date();
+      this.now = serverNow();
       if (this.#production && !this.#source) this.#open();
     }, 30_000);
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState !== 'visible') return;
-      this.now = new Date();
+      this.now = serverNow();
       refreshReads(() => true);
     });
     window.addEventListener('online', () => refreshReads(() => true));

@@ -1,7 +1,7 @@
 // Who is signed in, on which production, and what they may do. What they may do is the server's word,
 // used here only to leave out buttons that would be refused.
 
-import { adoptSession, end, getJson, renew, watchSession } from './api/client.ts';
+import { adoptSession, end, getJson, renew, resumeToken, watchSession } from './api/client.ts';
 import { Unreachable } from './api/problem.ts';
 import type { Membership, Permission, ProductionPage, ServerStatus, Session } from './api/types.ts';
 import { getSetting, removeSetting, setSetting } from './storage/database.ts';
@@ -52,21 +52,22 @@ class SessionState {
     watchSession((session) => void this.#take(session));
     this.productionId = (await getSetting<string>('production')) ?? '';
     const kept = await getSetting<Kept>('session');
+    const resumed = kept !== undefined && resumeToken();
     if (kept) {
       // Show what the phone has at once; the server confirms or ends the sign-in behind it.
       await this.#adopt(kept);
-      this.offline = true;
+      this.offline = !resumed;
       this.ready = true;
     }
-    await this.#meetServer();
+    await this.#meetServer(resumed);
     this.ready = true;
   }
 
-  async #meetServer(): Promise<void> {
+  async #meetServer(resumed: boolean): Promise<void> {
     try {
       this.status = await getJson<ServerStatus>('/status');
       await setSetting('status', this.status);
-      await renew();
+      if (!resumed) await renew();
     } catch (error) {
       if (!(error instanceof Unreachable)) console.warn(error);
       this.status ??= await getSetting<ServerStatus>('status');

@@ -1,5 +1,5 @@
 import { beforeEach, expect, it, vi } from 'vitest';
-import { accessToken, adoptSession, getJson, send } from './client.ts';
+import { accessToken, adoptSession, getJson, resumeToken, send, serverNow } from './client.ts';
 import { Problem, Unreachable } from './problem.ts';
 import type { Session } from './types.ts';
 
@@ -23,6 +23,32 @@ function serve(answer: (path: string, token: string) => Response) {
 const refusal = (status: number, code: string) => Response.json({ title: code, status, code }, { status });
 
 beforeEach(() => adoptSession(session('old')));
+
+it('renews first when it has no token, rather than be refused', async () => {
+  adoptSession(undefined);
+  serve((path) => Response.json(path === '/sessions/refresh' ? session('new') : {}));
+  await getJson('/today');
+  expect(calls).toEqual(['/sessions/refresh', '/today new']);
+});
+
+it('takes up the token of the same tab after a reload, and forgets it at the end of the sign-in', () => {
+  expect(resumeToken()).toBe(true);
+  adoptSession(undefined);
+  expect(resumeToken()).toBe(false);
+});
+
+it('counts the life of a token on a clock that is hours wrong', async () => {
+  const ahead = 5 * 3_600_000;
+  const server = () => new Date(Date.now() + ahead);
+  serve(() => new Response('{}', { headers: { date: server().toUTCString() } }));
+  await getJson('/status');
+  adoptSession({ ...session('mine'), expires_at: new Date(server().getTime() + 900_000).toISOString() });
+  await getJson('/today');
+  expect(calls).toEqual(['/status old', '/today mine']);
+  expect(Math.abs(serverNow().getTime() - server().getTime())).toBeLessThan(2_000);
+  serve(() => new Response('{}', { headers: { date: new Date().toUTCString() } }));
+  await getJson('/status');
+});
 
 it('renews the token once when it is refused, and tries again with the new one', async () => {
   serve((path, token) => {

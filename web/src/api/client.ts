@@ -6,8 +6,13 @@ import type { Session } from './types.ts';
 
 export const API = '/api/v1';
 
+/** Where a tab keeps its token, so that loading the page again does not spend the cookie's. It ends with the tab. */
+const KEPT = 'gagwright-token';
+
 let token: string | undefined;
 let expiresAt = 0;
+/** Server time minus this device's: clocks on set are wrong more often than one thinks. */
+let clockAhead = 0;
 let renewing: Promise<Session | undefined> | undefined;
 let onSession: (session: Session | undefined) => void = () => {};
 
@@ -20,18 +25,50 @@ export function accessToken(): string | undefined {
   return token;
 }
 
+export function serverNow(): Date {
+  return new Date(Date.now() + clockAhead);
+}
+
+function keepToken(value: string | undefined, until: number): void {
+  token = value;
+  expiresAt = until;
+  if (value) sessionStorage.setItem(KEPT, JSON.stringify({ value, until }));
+  else sessionStorage.removeItem(KEPT);
+}
+
+/** Takes up this tab's token after a reload. False when there is none that still counts. */
+export function resumeToken(): boolean {
+  try {
+    const kept = JSON.parse(sessionStorage.getItem(KEPT) ?? '{}') as { value?: string; until?: number };
+    if (!kept.value || !kept.until || kept.until - Date.now() < SOON) return false;
+    token = kept.value;
+    expiresAt = kept.until;
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** A token that runs out within this is renewed first. */
+const SOON = 20_000;
+
 export function adoptSession(session: Session | undefined): void {
-  token = session?.access_token;
-  expiresAt = session ? Date.parse(session.expires_at) : 0;
+  // The token's life is counted on this device's clock from now, whatever that clock says.
+  const life = session ? Date.parse(session.expires_at) - serverNow().getTime() : 0;
+  keepToken(session?.access_token, Date.now() + life);
   onSession(session);
 }
 
 async function call(path: string, init: RequestInit): Promise<Response> {
+  let response: Response;
   try {
-    return await fetch(API + path, { ...init, credentials: 'same-origin', cache: 'no-store' });
+    response = await fetch(API + path, { ...init, credentials: 'same-origin', cache: 'no-store' });
   } catch {
     throw new Unreachable();
   }
+  const said = Date.parse(response.headers.get('date') ?? '');
+  if (Number.isFinite(said)) clockAhead = said - Date.now();
+  return response;
 }
 
 /** Asks for a new access token with the cookie. Answers nothing when the sign-in has ended. */
@@ -79,12 +116,16 @@ function request(path: string, options: Call): Promise<Response> {
   return call(path, { method: options.method ?? 'GET', headers, body });
 }
 
+/** Addresses that need no sign-in. */
+const OPEN = /^\/(sessions|setup|status|invitations|hold-codes)\b/;
+
 /** Sends one request and gives back a good answer, or throws `Problem` or `Unreachable`. */
 export async function send(path: string, options: Call = {}): Promise<Response> {
-  // Renewing a little early saves a round trip that is certain to be refused.
-  if (token && expiresAt - Date.now() < 20_000) await renew();
+  // Renewing first saves a round trip that is certain to be refused.
+  const open = OPEN.test(path);
+  if (!open && (!token || expiresAt - Date.now() < SOON)) await renew();
   let response = await request(path, options);
-  if (response.status === 401 && !path.startsWith('/sessions')) {
+  if (response.status === 401 && !open) {
     if (await renew()) response = await request(path, options);
   }
   if (!response.ok) throw await problemFrom(response);

@@ -28,7 +28,7 @@ export function judged(read: Read<GagPage>): Judged | undefined {
   if (!core.ready) return asSaid;
   try {
     const laid = withPending(page, outbox.items, session.membership?.person.id ?? '');
-    const old = now.getTime() - read.fetchedAt > FRESH_FOR;
+    const old = Date.now() - read.fetchedAt > FRESH_FOR;
     if (laid.counted === 0 && !old) return asSaid;
     return {
       page: laid.page,

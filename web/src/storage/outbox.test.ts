@@ -35,7 +35,12 @@ beforeEach(async () => {
     return reply;
   });
   await (await database()).clear('outbox');
-  adoptSession(undefined);
+  adoptSession({
+    access_token: 'token',
+    expires_at: new Date(Date.now() + 900_000).toISOString(),
+    account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
+    memberships: [],
+  });
   await outbox.belongTo('ada');
 });
 

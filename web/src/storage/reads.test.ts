@@ -6,7 +6,12 @@ import { forgetReads, Read, readsBelongTo } from './reads.svelte.ts';
 let answer: () => Response | 'no signal';
 
 beforeEach(async () => {
-  adoptSession(undefined);
+  adoptSession({
+    access_token: 'token',
+    expires_at: new Date(Date.now() + 900_000).toISOString(),
+    account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
+    memberships: [],
+  });
   await forgetReads();
   readsBelongTo('ada');
   answer = () => Response.json({ n: 1 });
