@@ -98,6 +98,16 @@ export class Read<T> {
 
 const live = new Map<string, Read<unknown>>();
 
+/** State made inside something that is being worked out does not wake it again, and a read is often asked for
+ *  there first: so it is made under a root of its own, which lives as long as the app. */
+function outsideReactions<T>(make: () => T): T {
+  const made: T[] = [];
+  $effect.root(() => {
+    made.push(make());
+  });
+  return made[0] as T;
+}
+
 /** A screen that asks again this soon gets what was just read. It also keeps a value that is worked out from a
  *  read, and so asks for it each time the read changes, from asking for ever. */
 const ENOUGH = 4000;
@@ -106,7 +116,7 @@ const ENOUGH = 4000;
 export function read<T>(path: string): Read<T> {
   let found = live.get(path) as Read<T> | undefined;
   if (!found) {
-    found = new Read<T>(path);
+    found = outsideReactions(() => new Read<T>(path));
     live.set(path, found as Read<unknown>);
   }
   if (Date.now() - found.askedAt > ENOUGH) {

@@ -1,7 +1,7 @@
 import { beforeEach, expect, it, vi } from 'vitest';
 import { adoptSession } from '../api/client.ts';
 import { database } from './database.ts';
-import { forgetReads, Read, readsBelongTo } from './reads.svelte.ts';
+import { forgetReads, Read, read, readsBelongTo } from './reads.svelte.ts';
 
 let answer: () => Response | 'no signal';
 
@@ -76,4 +76,15 @@ it('keeps what it has when the server is ill', async () => {
   const read = await started();
   expect(read.value).toEqual({ n: 1 });
   expect(read.problem?.status).toBe(500);
+});
+
+it('wakes what was worked out from a read that it asked for itself', async () => {
+  const seen: (number | undefined)[] = [];
+  const stop = $effect.root(() => {
+    $effect(() => {
+      seen.push(read<{ n: number }>('/fresh').value?.n);
+    });
+  });
+  await vi.waitFor(() => expect(seen).toContain(1));
+  stop();
 });
