@@ -36,10 +36,22 @@ const FOUNDER: &str = "C01";
 
 /// The invented roster, table by table.
 pub(crate) const ROSTER: [(RosterTable, &str); 4] = [
-    (RosterTable::People, include_str!("../../../seed-data/demo/people.csv")),
-    (RosterTable::Certificates, include_str!("../../../seed-data/demo/certificates.csv")),
-    (RosterTable::Skills, include_str!("../../../seed-data/demo/skills.csv")),
-    (RosterTable::Availability, include_str!("../../../seed-data/demo/availability.csv")),
+    (
+        RosterTable::People,
+        include_str!("../../../seed-data/demo/people.csv"),
+    ),
+    (
+        RosterTable::Certificates,
+        include_str!("../../../seed-data/demo/certificates.csv"),
+    ),
+    (
+        RosterTable::Skills,
+        include_str!("../../../seed-data/demo/skills.csv"),
+    ),
+    (
+        RosterTable::Availability,
+        include_str!("../../../seed-data/demo/availability.csv"),
+    ),
 ];
 
 /// The invented roster was written down on this day; facts on it may not lie ahead of the clock.
@@ -91,12 +103,15 @@ pub fn seed(
     if !empty {
         return Ok(false);
     }
-    let password_hash = passwords::hash(PASSWORD)
-        .map_err(|error| StoreError::Internal(error.to_string()))?;
+    let password_hash =
+        passwords::hash(PASSWORD).map_err(|error| StoreError::Internal(error.to_string()))?;
     let script = script::built_in()?;
     let written: Timestamp = WRITTEN.parse().unwrap_or(Timestamp::UNIX_EPOCH);
     // What happened so far took an afternoon: it ends now, so that nothing lies in the future.
-    let began = now.saturating_add(SignedDuration::from_hours(-4)).unwrap_or(now).max(written);
+    let began = now
+        .saturating_add(SignedDuration::from_hours(-4))
+        .unwrap_or(now)
+        .max(written);
     store.write(move |conn| {
         let mut stage = open(conn, &script, began, Box::new(entropy), |person| {
             Some(NewAccount {
@@ -152,7 +167,10 @@ fn found(
     account: &impl Fn(Newcomer) -> Option<NewAccount>,
 ) -> Result<(), CommandError> {
     let founder = founder_row();
-    let newcomer = Newcomer { id: stage.mint(), name: founder.name.clone() };
+    let newcomer = Newcomer {
+        id: stage.mint(),
+        name: founder.name.clone(),
+    };
     let now = stage.tick();
     let account = account(newcomer);
     if let Some(new) = &account {
@@ -203,7 +221,11 @@ fn founder_row() -> FounderRow {
         .map(|line| line.split(',').map(str::to_owned).collect::<Vec<_>>())
         .unwrap_or_default();
     let cell = |at: usize| cells.get(at).cloned().unwrap_or_default();
-    FounderRow { name: cell(1), occupation: cell(2), email: cell(4) }
+    FounderRow {
+        name: cell(1),
+        occupation: cell(2),
+        email: cell(4),
+    }
 }
 
 fn import(conn: &mut Connection, stage: &mut Stage) -> Result<(), CommandError> {
@@ -241,7 +263,10 @@ fn give_hats(
         if person.performs {
             roles.insert(Role::Performer);
         }
-        let newcomer = Newcomer { id: stage.mint(), name: person.name.clone() };
+        let newcomer = Newcomer {
+            id: stage.mint(),
+            name: person.name.clone(),
+        };
         let account = account(newcomer).filter(|_| person.email.is_some());
         let now = stage.tick();
         let Some(account) = account else {
@@ -255,7 +280,9 @@ fn give_hats(
             person: person.id,
             roles,
             token_hash: token_hash.clone(),
-            expires_at: now.saturating_add(SignedDuration::from_hours(72)).unwrap_or(now),
+            expires_at: now
+                .saturating_add(SignedDuration::from_hours(72))
+                .unwrap_or(now),
         };
         commands::members::invite(conn, &founder, now, invitation, &mut *stage.entropy)?;
         let now = stage.tick();
@@ -291,4 +318,124 @@ fn mark(conn: &mut Connection, production: ProductionId) -> Result<(), CommandEr
         .map_err(|error| StoreError::Internal(error.to_string()))?;
     meta::set(conn, MARK, &text)?;
     Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeMap;
+
+    use gagwright_clearance::clearance;
+
+    use super::*;
+    use crate::{commands::Actor, trail_file, views};
+
+    fn seeded() -> (Store, tempfile::TempDir, Timestamp) {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("demo.db");
+        let store = Store::open(&format!("sqlite:{}", path.display())).unwrap();
+        store.migrate().unwrap();
+        let now: Timestamp = "2026-11-25T16:00:00Z".parse().unwrap();
+        assert!(seed(&store, now, crate::entropy::system).unwrap());
+        (store, folder, now)
+    }
+
+    fn members(store: &Store) -> Vec<Actor> {
+        store
+            .read(|conn| {
+                let production = gagwright_store::productions::list(conn)?.remove(0).id;
+                Ok::<_, StoreError>(
+                    gagwright_store::members::list(conn, production)?
+                        .into_iter()
+                        .map(|one| Actor {
+                            account: one.account,
+                            production,
+                            person: one.person,
+                            roles: one.roles,
+                        })
+                        .collect(),
+                )
+            })
+            .unwrap()
+    }
+
+    #[test]
+    fn the_invented_production_stands_as_its_script_says_and_its_trail_verifies() {
+        let (store, _folder, now) = seeded();
+        let everyone = members(&store);
+        let coordinator = everyone
+            .iter()
+            .find(|one| one.roles.contains(&Role::Coordinator))
+            .unwrap();
+        let ends: BTreeMap<String, _> = script::built_in()
+            .unwrap()
+            .gags
+            .into_iter()
+            .map(|gag| (gag.code, gag.ends))
+            .collect();
+        let list = store
+            .read(|conn| views::gag_list(conn, coordinator, now))
+            .unwrap();
+        let stands: BTreeMap<String, _> = list
+            .iter()
+            .map(|gag| (gag.code.clone(), gag.state))
+            .collect();
+        assert_eq!(stands, ends);
+        let trail = store
+            .read(|conn| trail_file::export(conn, coordinator.production))
+            .unwrap();
+        let verified = gagwright_trail::verify_export(&trail).unwrap();
+        assert!(verified.signoffs.len() > 20);
+        for found in verified.signoffs {
+            let key = serde_json::from_value(found.key.unwrap()).unwrap();
+            gagwright_clearance::signoff::verify(&found.jws, &key).unwrap();
+            assert!(found.key_in_trail);
+        }
+        let sign_ins = store.read(|conn| sign_ins(conn)).unwrap().unwrap();
+        assert_eq!(sign_ins.len(), 18);
+        assert!(sign_ins[0].roles.contains(&Role::Coordinator));
+        assert!(
+            !seed(&store, now, crate::entropy::system).unwrap(),
+            "a second seeding does nothing"
+        );
+
+        // Whatever a reader may not see is cut away, and the judge still answers the same.
+        let gags: Vec<_> = list.iter().map(|gag| gag.id).collect();
+        for gag in gags {
+            let whole = store
+                .read(|conn| views::case(conn, coordinator.production, gag))
+                .unwrap();
+            let wanted = clearance(&whole, now);
+            for reader in &everyone {
+                let shown = views::shown(reader, whole.clone());
+                let judged = clearance(&shown, now);
+                assert_eq!(judged.state, wanted.state);
+                assert_eq!(judged.roles, wanted.roles);
+                let outcomes = |answer: &gagwright_clearance::Clearance| {
+                    answer
+                        .slots
+                        .iter()
+                        .map(|slot| slot.verdict.as_ref().map(|verdict| verdict.outcome))
+                        .collect::<Vec<_>>()
+                };
+                assert_eq!(outcomes(&judged), outcomes(&wanted));
+                let may = [Role::Coordinator, Role::Medic, Role::Production]
+                    .iter()
+                    .any(|role| reader.roles.contains(role));
+                let day = whole.plan.facets.setting.day;
+                for other in shown
+                    .people
+                    .iter()
+                    .filter(|one| !may && one.id != reader.person)
+                {
+                    assert!(other.email.is_none());
+                    assert!(
+                        other
+                            .medically_clear_until
+                            .is_none_or(|until| Some(until) == day)
+                    );
+                    assert!(other.certificates.iter().all(|one| one.number.is_none()));
+                }
+            }
+        }
+    }
 }

@@ -169,4 +169,3 @@ pub fn export(conn: &mut Connection, production: ProductionId) -> Result<String,
         .to_jsonl()
         .map_err(|error| StoreError::Internal(error.to_string()).into())
 }
-

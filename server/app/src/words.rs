@@ -167,7 +167,11 @@ pub fn limit(check: &Check) -> String {
 /// Where a limit comes from and how far it can be leaned on: "EN 13411-3, table 1; published".
 pub fn source_and_standing(source: &Source) -> String {
     let (text, leaning) = (self::source(source), standing(source.standing));
-    if text.eq_ignore_ascii_case(leaning) { text } else { format!("{text}; {leaning}") }
+    if text.eq_ignore_ascii_case(leaning) {
+        text
+    } else {
+        format!("{text}; {leaning}")
+    }
 }
 
 /// Where a limit comes from.

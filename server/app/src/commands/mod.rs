@@ -192,6 +192,9 @@ pub enum CommandError {
     Store(StoreError),
 }
 
+#[cfg(test)]
+mod tests;
+
 fn forbidden_sentence(permission: Permission, why: Option<&str>) -> String {
     let holders: Vec<&str> = permission
         .held_by()

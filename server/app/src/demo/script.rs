@@ -57,6 +57,10 @@ pub(crate) struct GagScript {
     #[serde(default)]
     pub(crate) then: Vec<Step>,
     /// How it must stand at the end; the seeding's test holds it to this.
+    #[cfg_attr(
+        not(test),
+        expect(dead_code, reason = "only the test of the seeding reads it")
+    )]
     pub(crate) ends: ClearanceState,
 }
 
@@ -121,9 +125,18 @@ pub(crate) enum Step {
         hazard: Option<Hazard>,
     },
     /// Agrees to release the gag's hold.
-    Agree { by: String, role: Role, cause: String },
+    Agree {
+        by: String,
+        role: Role,
+        cause: String,
+    },
     /// Logs a reading.
-    Read { by: String, kind: ReadingKind, value: f64, place: String },
+    Read {
+        by: String,
+        kind: ReadingKind,
+        value: f64,
+        place: String,
+    },
 }
 
 fn approve() -> Decision {
@@ -150,7 +163,11 @@ impl GagScript {
         mint: &mut dyn FnMut() -> uuid::Uuid,
     ) -> Result<Facets, ScriptError> {
         let mut facets = self.facets.clone();
-        let brings = policy.techniques.get(&self.technique).cloned().unwrap_or_default();
+        let brings = policy
+            .techniques
+            .get(&self.technique)
+            .cloned()
+            .unwrap_or_default();
         facets.rehearsals.rungs = self.rungs.clone().unwrap_or(brings.rungs);
         for slot in &self.slots {
             let person = match &slot.person {
@@ -162,7 +179,12 @@ impl GagScript {
             facets.cast.slots.push(Slot {
                 id: SlotId(mint()),
                 name: slot.name.clone(),
-                requirements: brings.requirements.iter().chain(&slot.also).cloned().collect(),
+                requirements: brings
+                    .requirements
+                    .iter()
+                    .chain(&slot.also)
+                    .cloned()
+                    .collect(),
                 person,
                 kit_mass: slot.kit_mass,
             });
@@ -190,7 +212,10 @@ pub(crate) fn put_inputs(
             ParameterKind::Number { quantity, .. } => {
                 let measured = units::parse(*quantity, text)
                     .map_err(|error| ScriptError(format!("{technique}, {name}: {error}")))?;
-                InputValue::Number { value: measured.value, tolerance: measured.tolerance }
+                InputValue::Number {
+                    value: measured.value,
+                    tolerance: measured.tolerance,
+                }
             }
             ParameterKind::Choice { .. } => InputValue::Choice(text.clone()),
         };

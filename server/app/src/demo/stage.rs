@@ -60,7 +60,10 @@ impl Stage {
         self.people
             .get(code)
             .copied()
-            .ok_or_else(|| CommandError::NotFound { what: "person", id: code.to_owned() })
+            .ok_or_else(|| CommandError::NotFound {
+                what: "person",
+                id: code.to_owned(),
+            })
     }
 
     /// Reads who is on the roster.
@@ -78,8 +81,13 @@ impl Stage {
         conn: &mut Connection,
         person: PersonId,
     ) -> Result<Actor, CommandError> {
-        let member = gagwright_store::members::get(conn, self.production, person)?
-            .ok_or_else(|| CommandError::NotFound { what: "member", id: person.to_string() })?;
+        let member =
+            gagwright_store::members::get(conn, self.production, person)?.ok_or_else(|| {
+                CommandError::NotFound {
+                    what: "member",
+                    id: person.to_string(),
+                }
+            })?;
         Ok(Actor {
             account: member.account,
             production: self.production,
@@ -89,11 +97,7 @@ impl Stage {
     }
 
     /// Somebody by code, as an actor.
-    pub(crate) fn by_code(
-        &self,
-        conn: &mut Connection,
-        code: &str,
-    ) -> Result<Actor, CommandError> {
+    pub(crate) fn by_code(&self, conn: &mut Connection, code: &str) -> Result<Actor, CommandError> {
         self.actor(conn, self.person(code)?)
     }
 
@@ -108,7 +112,11 @@ impl Stage {
         let key = self.fresh_key();
         let id = DeviceId(self.mint());
         let now = self.tick();
-        let device = NewDevice { id, name: name.to_owned(), key: key.verifying_key().into() };
+        let device = NewDevice {
+            id,
+            name: name.to_owned(),
+            key: key.verifying_key().into(),
+        };
         commands::devices::register(conn, &actor, now, device, &mut *self.entropy)?;
         self.keys.insert(person, (id, key));
         Ok(())
@@ -137,8 +145,9 @@ impl Stage {
         let id = GagId(self.mint());
         let now = self.tick();
         let entropy = &mut self.entropy;
-        let facets =
-            gag.facets(&policy, &self.people, &mut || record::mint(now, &mut **entropy))?;
+        let facets = gag.facets(&policy, &self.people, &mut || {
+            record::mint(now, &mut **entropy)
+        })?;
         let new = NewGag {
             id,
             code: gag.code.clone(),
@@ -166,10 +175,16 @@ impl Stage {
     fn one(&mut self, conn: &mut Connection, gag: GagId, step: &Step) -> Result<(), CommandError> {
         match step {
             Step::Rehearse { by, rungs } => self.rehearse(conn, gag, by, rungs.as_deref()),
-            Step::SignAll { except } => {
-                self.sign_all(conn, gag, |role| !except.contains(&role)).map(|_| ())
-            }
-            Step::Sign { role, by, decision, conditions, reason } => {
+            Step::SignAll { except } => self
+                .sign_all(conn, gag, |role| !except.contains(&role))
+                .map(|_| ()),
+            Step::Sign {
+                role,
+                by,
+                decision,
+                conditions,
+                reason,
+            } => {
                 let person = self.person(by)?;
                 let word = Word {
                     decision: *decision,
@@ -178,14 +193,22 @@ impl Stage {
                 };
                 self.sign(conn, gag, *role, person, word).map(|_| ())
             }
-            Step::Revise { by, note, inputs, facets } => {
+            Step::Revise {
+                by,
+                note,
+                inputs,
+                facets,
+            } => {
                 let actor = self.by_code(conn, by)?;
                 let plan = gagwright_store::plans::current(conn, gag)?;
                 let mut next = merged(&plan.facets, facets)?;
                 put_inputs(&mut next, &plan.technique, inputs)?;
                 let now = self.tick();
-                let revision =
-                    NewRevision { technique: plan.technique, facets: next, note: note.clone() };
+                let revision = NewRevision {
+                    technique: plan.technique,
+                    facets: next,
+                    note: note.clone(),
+                };
                 commands::plans::revise(conn, &actor, now, gag, plan.revision, revision).map(|_| ())
             }
             Step::Hold { by, reason, hazard } => {
@@ -195,8 +218,12 @@ impl Stage {
                 };
                 let id = HoldId(self.mint());
                 let now = self.tick();
-                let new =
-                    NewHold { id, gag: Some(gag), reason: reason.clone(), hazard: *hazard };
+                let new = NewHold {
+                    id,
+                    gag: Some(gag),
+                    reason: reason.clone(),
+                    hazard: *hazard,
+                };
                 let entropy = &mut *self.entropy;
                 commands::holds::raise(conn, actor.as_ref(), self.production, now, new, entropy)
                     .map(|_| ())
@@ -209,7 +236,12 @@ impl Stage {
                 commands::holds::agree(conn, &actor, now, hold.id, *role, cause.clone(), entropy)
                     .map(|_| ())
             }
-            Step::Read { by, kind, value, place } => {
+            Step::Read {
+                by,
+                kind,
+                value,
+                place,
+            } => {
                 let actor = self.by_code(conn, by)?;
                 let id = RecordId(self.mint());
                 let now = self.tick();
@@ -231,7 +263,10 @@ impl Stage {
             .iter()
             .find(|hold| !missing_agreements(hold, &case.policy, &case.members).is_empty())
             .cloned()
-            .ok_or_else(|| CommandError::NotFound { what: "open hold", id: gag.to_string() })
+            .ok_or_else(|| CommandError::NotFound {
+                what: "open hold",
+                id: gag.to_string(),
+            })
     }
 
     /// Logs the good runs that the ladder, or some of its rungs, ask for.
@@ -251,8 +286,12 @@ impl Stage {
             for _ in 0..rung.good_runs {
                 let id = RecordId(self.mint());
                 let now = self.tick();
-                let new =
-                    NewRun { id, rung: rung.name.clone(), good: true, note: String::new() };
+                let new = NewRun {
+                    id,
+                    rung: rung.name.clone(),
+                    good: true,
+                    note: String::new(),
+                };
                 commands::day::log_run(conn, &actor, now, gag, new, &mut *self.entropy)?;
             }
         }
@@ -324,7 +363,10 @@ impl Stage {
         let draft = commands::signoffs::draft(conn, &actor, now, gag, role, None)?;
         let id = SignOffId(self.mint());
         let Some((device, key)) = self.keys.get(&signer) else {
-            return Err(CommandError::NotFound { what: "device", id: signer.to_string() });
+            return Err(CommandError::NotFound {
+                what: "device",
+                id: signer.to_string(),
+            });
         };
         let mut statement = draft.statement;
         statement.id = id;
@@ -348,6 +390,10 @@ pub(crate) struct Word {
 impl Word {
     /// Yes, and nothing else.
     pub(crate) fn yes() -> Self {
-        Self { decision: Decision::Approve, conditions: Vec::new(), reason: None }
+        Self {
+            decision: Decision::Approve,
+            conditions: Vec::new(),
+            reason: None,
+        }
     }
 }

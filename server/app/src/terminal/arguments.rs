@@ -44,16 +44,20 @@ pub(crate) enum Subcommand {
         is not as stated.")]
     Demo(DemoArguments),
     /// Work out a technique's figures and hold them against their limits
-    #[command(after_help = "Examples:\n  gagwright assess                                 list techniques\n  \
+    #[command(
+        after_help = "Examples:\n  gagwright assess                                 list techniques\n  \
         gagwright assess high-fall --describe            what it wants to know\n  \
         gagwright assess high-fall drop_height=30m\n  \
         gagwright assess high-fall drop_height='100ft +- 1ft' performer_mass=62kg\n\n\
         Write quantities as you would on paper: 30m, 100ft, 5'6\", 6bar, 90psi, 62kg, 12 m/s, 40%.\n\
-        Add a tolerance with +- or ±; without one the technique's usual tolerance counts.")]
+        Add a tolerance with +- or ±; without one the technique's usual tolerance counts."
+    )]
     Assess(AssessArguments),
     /// Hold everyone on the roster against a gag's slots and say why, requirement by requirement
-    #[command(after_help = "Examples:\n  gagwright match G07\n  gagwright match G07 --slot 2\n  \
-        gagwright match G07 --slot \"Double for Ines\" --json")]
+    #[command(
+        after_help = "Examples:\n  gagwright match G07\n  gagwright match G07 --slot 2\n  \
+        gagwright match G07 --slot \"Double for Ines\" --json"
+    )]
     Match(MatchArguments),
     /// Import a roster table from a CSV file, all rows or none
     #[command(after_help = "Examples:\n  gagwright import people people.csv\n  \
@@ -73,8 +77,10 @@ pub(crate) enum Subcommand {
         It says in plain words what the file proves and what it cannot prove.")]
     Verify(VerifyArguments),
     /// Bring a database up to date
-    #[command(after_help = "Examples:\n  gagwright migrate --database sqlite:our.db\n  \
-        gagwright migrate --database postgres://gagwright@db/gagwright --json")]
+    #[command(
+        after_help = "Examples:\n  gagwright migrate --database sqlite:our.db\n  \
+        gagwright migrate --database postgres://gagwright@db/gagwright --json"
+    )]
     Migrate(MigrateArguments),
 }
 

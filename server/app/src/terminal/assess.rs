@@ -17,16 +17,23 @@ use super::{
 use crate::{packets, words};
 
 pub(crate) fn run(arguments: &AssessArguments) -> Result<(), Fault> {
-    let Some(name) = &arguments.technique else { return list(arguments.json) };
+    let Some(name) = &arguments.technique else {
+        return list(arguments.json);
+    };
     let technique = find(name).ok_or_else(|| {
         let known: Vec<&str> = techniques().iter().map(|one| one.name()).collect();
-        Fault::usage(format!("there is no technique \"{name}\"; use one of: {}", known.join(", ")))
+        Fault::usage(format!(
+            "there is no technique \"{name}\"; use one of: {}",
+            known.join(", ")
+        ))
     })?;
     if arguments.describe {
         return describe(technique, arguments.json);
     }
     let inputs = read(technique, &arguments.inputs)?;
-    let assessment = technique.assess(&inputs).map_err(|error| refusal(technique, &error))?;
+    let assessment = technique
+        .assess(&inputs)
+        .map_err(|error| refusal(technique, &error))?;
     if arguments.json {
         return say_json(&assessment);
     }
@@ -37,7 +44,9 @@ fn list(json: bool) -> Result<(), Fault> {
     if json {
         let items: Vec<_> = techniques()
             .iter()
-            .map(|one| json!({ "name": one.name(), "title": one.title(), "summary": one.summary() }))
+            .map(
+                |one| json!({ "name": one.name(), "title": one.title(), "summary": one.summary() }),
+            )
             .collect();
         return say_json(&items);
     }
@@ -72,14 +81,24 @@ fn describe(technique: &dyn Technique, json: bool) -> Result<(), Fault> {
     ]);
     for parameter in technique.parameters() {
         let (range, usual) = match &parameter.kind {
-            ParameterKind::Number { quantity, default, min, max, tolerance } => (
+            ParameterKind::Number {
+                quantity,
+                default,
+                min,
+                max,
+                tolerance,
+            } => (
                 units::say_range(*quantity, *min, *max),
                 default.map_or("must be given".to_owned(), |value| {
                     packets::with_tolerance(*quantity, value, *tolerance, words::metric)
                 }),
             ),
             ParameterKind::Choice { options, default } => (
-                options.iter().map(|one| one.name).collect::<Vec<_>>().join(", "),
+                options
+                    .iter()
+                    .map(|one| one.name)
+                    .collect::<Vec<_>>()
+                    .join(", "),
                 default.map_or("must be given".to_owned(), str::to_owned),
             ),
         };
@@ -88,7 +107,11 @@ fn describe(technique: &dyn Technique, json: bool) -> Result<(), Fault> {
     text.push_str(&table.render(WIDTH));
     text.push('\n');
     for parameter in technique.parameters() {
-        text.push_str(&paragraph("", 2, &format!("{}: {}", parameter.name, parameter.help)));
+        text.push_str(&paragraph(
+            "",
+            2,
+            &format!("{}: {}", parameter.name, parameter.help),
+        ));
     }
     say(text)
 }
@@ -98,7 +121,9 @@ pub(crate) fn read(technique: &dyn Technique, given: &[String]) -> Result<Inputs
     let mut inputs = BTreeMap::new();
     for pair in given {
         let (name, value) = pair.split_once('=').ok_or_else(|| {
-            Fault::usage(format!("\"{pair}\" has no =; write an input as name=value, such as drop_height=30m"))
+            Fault::usage(format!(
+                "\"{pair}\" has no =; write an input as name=value, such as drop_height=30m"
+            ))
         })?;
         let name = name.trim();
         let parameter = parameter(technique, name)?;
@@ -106,26 +131,35 @@ pub(crate) fn read(technique: &dyn Technique, given: &[String]) -> Result<Inputs
             ParameterKind::Number { quantity, .. } => {
                 let measured = units::parse(*quantity, value)
                     .map_err(|error| Fault::usage(format!("{name}: {error}")))?;
-                InputValue::Number { value: measured.value, tolerance: measured.tolerance }
+                InputValue::Number {
+                    value: measured.value,
+                    tolerance: measured.tolerance,
+                }
             }
             ParameterKind::Choice { .. } => InputValue::Choice(value.trim().to_owned()),
         };
         if inputs.insert(name.to_owned(), value).is_some() {
-            return Err(Fault::usage(format!("{name} is given twice; give each input once")));
+            return Err(Fault::usage(format!(
+                "{name} is given twice; give each input once"
+            )));
         }
     }
     Ok(Inputs(inputs))
 }
 
 fn parameter(technique: &dyn Technique, name: &str) -> Result<&'static Parameter, Fault> {
-    technique.parameters().iter().find(|one| one.name == name).ok_or_else(|| {
-        let known: Vec<&str> = technique.parameters().iter().map(|one| one.name).collect();
-        Fault::usage(format!(
-            "{} has no input \"{name}\"; it has: {}",
-            technique.name(),
-            known.join(", ")
-        ))
-    })
+    technique
+        .parameters()
+        .iter()
+        .find(|one| one.name == name)
+        .ok_or_else(|| {
+            let known: Vec<&str> = technique.parameters().iter().map(|one| one.name).collect();
+            Fault::usage(format!(
+                "{} has no input \"{name}\"; it has: {}",
+                technique.name(),
+                known.join(", ")
+            ))
+        })
 }
 
 fn refusal(technique: &dyn Technique, error: &AssessError) -> Fault {
@@ -146,7 +180,12 @@ fn report(technique: &dyn Technique, assessment: &Assessment, inputs: &Inputs) -
         text.push_str(&paragraph(
             "",
             2,
-            &format!("Clear ground: {}: {}. {}", zone.title, packets::extent(&zone.shape), zone.reason),
+            &format!(
+                "Clear ground: {}: {}. {}",
+                zone.title,
+                packets::extent(&zone.shape),
+                zone.reason
+            ),
         ));
     }
     for caution in &assessment.cautions {
@@ -170,13 +209,26 @@ fn used(technique: &dyn Technique, inputs: &Inputs) -> String {
     ]);
     for parameter in technique.parameters() {
         let given = inputs.0.get(parameter.name);
-        let from = if given.is_some() { "given" } else { "usual value" };
+        let from = if given.is_some() {
+            "given"
+        } else {
+            "usual value"
+        };
         match (&parameter.kind, given) {
-            (ParameterKind::Number { quantity, default, tolerance, .. }, given) => {
+            (
+                ParameterKind::Number {
+                    quantity,
+                    default,
+                    tolerance,
+                    ..
+                },
+                given,
+            ) => {
                 let (value, spread) = match given {
-                    Some(InputValue::Number { value, tolerance: own }) => {
-                        (Some(*value), own.unwrap_or(*tolerance))
-                    }
+                    Some(InputValue::Number {
+                        value,
+                        tolerance: own,
+                    }) => (Some(*value), own.unwrap_or(*tolerance)),
                     _ => (*default, *tolerance),
                 };
                 let Some(value) = value else {
@@ -185,7 +237,11 @@ fn used(technique: &dyn Technique, inputs: &Inputs) -> String {
                 };
                 let metric = packets::with_tolerance(*quantity, value, spread, words::metric);
                 let imperial = packets::with_tolerance(*quantity, value, spread, words::imperial);
-                let imperial = if imperial == metric { String::new() } else { imperial };
+                let imperial = if imperial == metric {
+                    String::new()
+                } else {
+                    imperial
+                };
                 table.row([parameter.title, &metric, &imperial, from]);
             }
             (ParameterKind::Choice { options, default }, given) => {
@@ -194,7 +250,10 @@ fn used(technique: &dyn Technique, inputs: &Inputs) -> String {
                     _ => *default,
                 };
                 let title = name.map_or("not given", |name| {
-                    options.iter().find(|one| one.name == name).map_or("not given", |one| one.title)
+                    options
+                        .iter()
+                        .find(|one| one.name == name)
+                        .map_or("not given", |one| one.title)
                 });
                 table.row([parameter.title, title, "", from]);
             }
@@ -213,8 +272,17 @@ fn figures(assessment: &Assessment) -> String {
     for figure in &assessment.figures {
         let metric = words::metric(figure.quantity, figure.value);
         let imperial = words::imperial(figure.quantity, figure.value);
-        let imperial = if imperial == metric { String::new() } else { imperial };
-        table.row([&figure.title, &metric, &imperial, &words::figure_interval(figure)]);
+        let imperial = if imperial == metric {
+            String::new()
+        } else {
+            imperial
+        };
+        table.row([
+            &figure.title,
+            &metric,
+            &imperial,
+            &words::figure_interval(figure),
+        ]);
     }
     table.render(WIDTH)
 }
@@ -222,7 +290,11 @@ fn figures(assessment: &Assessment) -> String {
 fn checks(assessment: &Assessment) -> String {
     let mut table = Table::new(&[("Outcome", Align::Left), ("Check", Align::Left)]);
     for check in &assessment.checks {
-        let weight = if check.blocking { "stops the gag" } else { "for those who sign" };
+        let weight = if check.blocking {
+            "stops the gag"
+        } else {
+            "for those who sign"
+        };
         table.row([
             words::status(check.status).to_owned(),
             format!(
@@ -234,5 +306,9 @@ fn checks(assessment: &Assessment) -> String {
             ),
         ]);
     }
-    if table.is_empty() { String::new() } else { format!("{}\n", table.render(WIDTH)) }
+    if table.is_empty() {
+        String::new()
+    } else {
+        format!("{}\n", table.render(WIDTH))
+    }
 }

@@ -57,15 +57,21 @@ fn sqlite_path(address: &str) -> Option<&str> {
 /// The production meant.
 pub(crate) fn production(conn: &mut Connection, place: &Place) -> Result<Production, Fault> {
     let mut all = gagwright_store::productions::list(conn)?;
-    let names =
-        |all: &[Production]| all.iter().map(|one| one.name.as_str()).collect::<Vec<_>>().join(", ");
+    let names = |all: &[Production]| {
+        all.iter()
+            .map(|one| one.name.as_str())
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
     match &place.production {
         Some(wanted) => {
             let known = names(&all);
             all.into_iter()
                 .find(|one| one.name == *wanted || one.id.to_string() == *wanted)
                 .ok_or_else(|| {
-                    Fault::failed(format!("there is no production \"{wanted}\"; there is: {known}"))
+                    Fault::failed(format!(
+                        "there is no production \"{wanted}\"; there is: {known}"
+                    ))
                 })
         }
         None if all.len() == 1 => Ok(all.remove(0)),
@@ -90,7 +96,10 @@ pub(crate) fn actor(
         Some(code) => Some(
             gagwright_store::people::by_code(conn, production.id, code)?
                 .ok_or_else(|| {
-                    Fault::failed(format!("nobody on the roster of {} has the code {code}", production.name))
+                    Fault::failed(format!(
+                        "nobody on the roster of {} has the code {code}",
+                        production.name
+                    ))
                 })?
                 .person
                 .id,
@@ -103,8 +112,14 @@ pub(crate) fn actor(
     });
     let member = member.ok_or_else(|| {
         Fault::failed(match &place.acting {
-            Some(code) => format!("{code} holds no role on {}; give them one first", production.name),
-            None => format!("{} has no coordinator; name someone with --as CODE", production.name),
+            Some(code) => format!(
+                "{code} holds no role on {}; give them one first",
+                production.name
+            ),
+            None => format!(
+                "{} has no coordinator; name someone with --as CODE",
+                production.name
+            ),
         })
     })?;
     Ok(Actor {
@@ -128,5 +143,9 @@ pub(crate) fn gag(
         .into_iter()
         .map(|row| row.code)
         .collect();
-    Err(CommandError::NotFound { what: "gag", id: format!("{code} ({})", known.join(", ")) }.into())
+    Err(CommandError::NotFound {
+        what: "gag",
+        id: format!("{code} ({})", known.join(", ")),
+    }
+    .into())
 }

@@ -7,7 +7,8 @@ use serde_json::json;
 
 use super::{
     arguments::{ImportArguments, Table},
-    database, fault::Fault,
+    database,
+    fault::Fault,
     say, say_json,
 };
 use crate::{
@@ -27,10 +28,13 @@ pub(crate) fn run(arguments: &ImportArguments) -> Result<(), Fault> {
         Table::Availability => RosterTable::Availability,
     };
     let name = arguments.file.display().to_string();
-    let unreadable =
-        |error: std::io::Error| Fault::failed(format!("cannot read {name}: {error}; check the path"));
+    let unreadable = |error: std::io::Error| {
+        Fault::failed(format!("cannot read {name}: {error}; check the path"))
+    };
     if fs::metadata(&arguments.file).map_err(unreadable)?.len() > LARGEST {
-        return Err(Fault::failed(format!("{name} is larger than 32 MiB; give a roster table")));
+        return Err(Fault::failed(format!(
+            "{name} is larger than 32 MiB; give a roster table"
+        )));
     }
     let bytes = fs::read(&arguments.file).map_err(unreadable)?;
     let store = database::open(&arguments.place)?;
@@ -47,7 +51,12 @@ pub(crate) fn run(arguments: &ImportArguments) -> Result<(), Fault> {
         Ok(report) if arguments.json => say_json(&report),
         Ok(report) => say(format!(
             "Imported {name} into {} on {}: {} new, {} changed, {} as before, {} taken off.",
-            report.table, production.name, report.created, report.updated, report.unchanged, report.removed
+            report.table,
+            production.name,
+            report.created,
+            report.updated,
+            report.unchanged,
+            report.removed
         )),
         Err(CommandError::Roster { problems }) if arguments.json => {
             say_json(&json!({ "refused": problems }))?;

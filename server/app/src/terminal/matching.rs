@@ -4,7 +4,8 @@ use gagwright_casting::Slot;
 
 use super::{
     arguments::MatchArguments,
-    database, fault::Fault,
+    database,
+    fault::Fault,
     say, say_json,
     table::{Align, Table, WIDTH, paragraph},
 };
@@ -28,9 +29,7 @@ pub(crate) fn run(arguments: &MatchArguments) -> Result<(), Fault> {
         };
         wanted
             .into_iter()
-            .map(|slot| {
-                Ok(views::matches(conn, &actor, clock::now(), row.id, slot.id)?)
-            })
+            .map(|slot| Ok(views::matches(conn, &actor, clock::now(), row.id, slot.id)?))
             .collect::<Result<Vec<Matches>, Fault>>()
     })?;
     if arguments.json {
@@ -44,16 +43,26 @@ pub(crate) fn run(arguments: &MatchArguments) -> Result<(), Fault> {
 }
 
 fn pick<'a>(slots: &'a [Slot], wanted: &str) -> Result<&'a Slot, Fault> {
-    let by_number = wanted.parse::<usize>().ok().and_then(|number| slots.get(number.checked_sub(1)?));
+    let by_number = wanted
+        .parse::<usize>()
+        .ok()
+        .and_then(|number| slots.get(number.checked_sub(1)?));
     by_number
-        .or_else(|| slots.iter().find(|slot| slot.name == wanted || slot.id.to_string() == wanted))
+        .or_else(|| {
+            slots
+                .iter()
+                .find(|slot| slot.name == wanted || slot.id.to_string() == wanted)
+        })
         .ok_or_else(|| {
             let known: Vec<String> = slots
                 .iter()
                 .enumerate()
                 .map(|(at, slot)| format!("{} \"{}\"", at + 1, slot.name))
                 .collect();
-            Fault::failed(format!("there is no slot \"{wanted}\"; there is: {}", known.join(", ")))
+            Fault::failed(format!(
+                "there is no slot \"{wanted}\"; there is: {}",
+                known.join(", ")
+            ))
         })
 }
 
@@ -75,7 +84,11 @@ pub(crate) fn report(found: &Matches) -> String {
             .iter()
             .filter(|one| one.standing == gagwright_casting::FindingStanding::Met)
             .count();
-        let cast = if found.slot.person == Some(candidate.person.id) { " (cast)" } else { "" };
+        let cast = if found.slot.person == Some(candidate.person.id) {
+            " (cast)"
+        } else {
+            ""
+        };
         table.row([
             candidate.person.code.clone(),
             format!("{}{cast}", candidate.person.name),
@@ -86,7 +99,10 @@ pub(crate) fn report(found: &Matches) -> String {
     }
     text.push_str(&table.render(WIDTH));
     for candidate in &found.items {
-        text.push_str(&format!("\n{} {}\n", candidate.person.code, candidate.person.name));
+        text.push_str(&format!(
+            "\n{} {}\n",
+            candidate.person.code, candidate.person.name
+        ));
         for finding in &candidate.verdict.findings {
             let mut sentence = format!(
                 "{}: {}. {}",

@@ -60,7 +60,13 @@ pub(crate) fn say(text: impl AsRef<str>) -> Result<(), Fault> {
     use std::io::Write;
     let mut out = std::io::stdout().lock();
     out.write_all(text.as_ref().as_bytes())
-        .and_then(|()| if text.as_ref().ends_with('\n') { Ok(()) } else { out.write_all(b"\n") })
+        .and_then(|()| {
+            if text.as_ref().ends_with('\n') {
+                Ok(())
+            } else {
+                out.write_all(b"\n")
+            }
+        })
         .and_then(|()| out.flush())
         .map_err(|error| match error.kind() {
             std::io::ErrorKind::BrokenPipe => Fault::Quiet,

@@ -7,7 +7,8 @@ use serde_json::json;
 
 use super::{
     arguments::{PacketArguments, PaperSize},
-    database, fault::Fault,
+    database,
+    fault::Fault,
     say, say_json,
 };
 use crate::{clock, packets};
@@ -21,7 +22,12 @@ pub(crate) fn run(arguments: &PacketArguments) -> Result<(), Fault> {
     let (document, proof) = store.read(|conn| {
         let production = database::production(conn, &arguments.place)?;
         let row = database::gag(conn, &production, &arguments.gag)?;
-        Ok::<_, Fault>(packets::document(conn, production.id, clock::now(), row.id)?)
+        Ok::<_, Fault>(packets::document(
+            conn,
+            production.id,
+            clock::now(),
+            row.id,
+        )?)
     })?;
     let bytes = gagwright_packet::render(&document, paper)
         .map_err(|error| Fault::failed(format!("the packet cannot be printed: {error}")))?;
@@ -33,7 +39,10 @@ pub(crate) fn run(arguments: &PacketArguments) -> Result<(), Fault> {
         .map_err(|error| Fault::failed(format!("the proof cannot be written: {error}")))?;
     for (file, bytes) in [(&file, bytes.as_slice()), (&beside, proof.as_bytes())] {
         fs::write(file, bytes).map_err(|error| {
-            Fault::failed(format!("cannot write {}: {error}; choose another with --out", file.display()))
+            Fault::failed(format!(
+                "cannot write {}: {error}; choose another with --out",
+                file.display()
+            ))
         })?;
     }
     if arguments.json {

@@ -49,9 +49,7 @@ pub(crate) fn demo() -> Result<(), Fault> {
 
 fn welcome(fresh: bool, sign_ins: Option<&[demo::SignIn]>) -> String {
     let Some(sign_ins) = sign_ins else {
-        return format!(
-            "{DEMO} holds a production of its own, so there are no demo sign-ins.\n"
-        );
+        return format!("{DEMO} holds a production of its own, so there are no demo sign-ins.\n");
     };
     let mut text = paragraph(
         "",
@@ -63,11 +61,16 @@ fn welcome(fresh: bool, sign_ins: Option<&[demo::SignIn]>) -> String {
             if fresh { "made just now" } else { "kept" }
         ),
     );
-    text.push_str(&format!("\nSign in with the password \"{}\" as any of:\n\n", demo::PASSWORD));
-    let mut table =
-        Table::new(&[("Address", Align::Left), ("Who", Align::Left), ("For", Align::Left)]);
+    text.push_str(&format!(
+        "\nSign in with the password \"{}\" as any of:\n\n",
+        demo::PASSWORD
+    ));
+    let mut table = Table::new(&[("Address", Align::Left), ("Who", Align::Left)]);
     for one in sign_ins {
-        table.row([one.email.as_str(), one.name.as_str(), one.occupation.as_str()]);
+        table.row([
+            one.email.clone(),
+            format!("{}, {}", one.name, one.occupation),
+        ]);
     }
     text.push_str(&table.render(WIDTH));
     text.push('\n');

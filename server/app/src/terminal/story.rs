@@ -29,7 +29,10 @@ const MAIN: &str = "G01";
 const CAST: [&str; 4] = ["G01", "G02", "G03", "G04"];
 
 pub(crate) fn run(arguments: &DemoArguments) -> Result<(), Fault> {
-    let mut teller = Teller { step: 0, folder: prepare(&arguments.out)? };
+    let mut teller = Teller {
+        step: 0,
+        folder: prepare(&arguments.out)?,
+    };
     let store = Store::open(&format!("sqlite:{}", teller.file("story.db").display()))?;
     store.migrate()?;
     teller.introduction()?;
@@ -84,7 +87,13 @@ impl Teller {
     pub(super) fn show(&self, text: &str) -> Result<(), Fault> {
         let lines: Vec<String> = text
             .lines()
-            .map(|line| if line.is_empty() { String::new() } else { format!("   {line}") })
+            .map(|line| {
+                if line.is_empty() {
+                    String::new()
+                } else {
+                    format!("   {line}")
+                }
+            })
             .collect();
         say(format!("{}\n", lines.join("\n")))
     }
@@ -110,7 +119,11 @@ impl Teller {
         let file = self.file(name);
         fs::write(&file, bytes)
             .map_err(|error| Fault::failed(format!("cannot write {}: {error}", file.display())))?;
-        say(paragraph("   > ", 5, &format!("{} ({} bytes)", file.display(), bytes.len())))
+        say(paragraph(
+            "   > ",
+            5,
+            &format!("{} ({} bytes)", file.display(), bytes.len()),
+        ))
     }
 
     /// Writes a file that only its owner may read.
@@ -122,7 +135,7 @@ impl Teller {
 
     fn end(&self) -> Result<(), Fault> {
         say(format!(
-            "\nAll {} steps came out as stated. Look at the packet, or check the trail yourself:\n  \
+            "\nAll {} steps came out as stated. To check the trail yourself:\n  \
              gagwright verify {}",
             self.step,
             self.file("trail.jsonl").display()
@@ -133,7 +146,12 @@ impl Teller {
 #[cfg(unix)]
 fn write_private(file: &Path, bytes: &[u8]) -> std::io::Result<()> {
     use std::{io::Write, os::unix::fs::OpenOptionsExt};
-    fs::OpenOptions::new().write(true).create_new(true).mode(0o600).open(file)?.write_all(bytes)
+    fs::OpenOptions::new()
+        .write(true)
+        .create_new(true)
+        .mode(0o600)
+        .open(file)?
+        .write_all(bytes)
 }
 
 #[cfg(not(unix))]
@@ -145,7 +163,9 @@ fn write_private(file: &Path, bytes: &[u8]) -> std::io::Result<()> {
 fn prepare(folder: &Path) -> Result<PathBuf, Fault> {
     let name = folder.display();
     let failed = |error: std::io::Error| {
-        Fault::failed(format!("cannot use the folder {name}: {error}; choose another with --out"))
+        Fault::failed(format!(
+            "cannot use the folder {name}: {error}; choose another with --out"
+        ))
     };
     fs::create_dir_all(folder).map_err(failed)?;
     if fs::read_dir(folder).map_err(failed)?.next().is_some() {
@@ -179,8 +199,9 @@ fn opening(teller: &mut Teller, store: &Store) -> Result<(Board, Stage), Fault> 
 
     teller.step("The roster comes in")?;
     let mut stage = store.write(move |conn| {
-        let mut stage =
-            demo::open(conn, &for_opening, began, Box::new(entropy::system), |_| None)?;
+        let mut stage = demo::open(conn, &for_opening, began, Box::new(entropy::system), |_| {
+            None
+        })?;
         stage.step = SignedDuration::from_secs(20);
         Ok::<_, CommandError>(stage)
     })?;
@@ -224,7 +245,10 @@ fn opening(teller: &mut Teller, store: &Store) -> Result<(Board, Stage), Fault> 
     })?;
     teller.tell("Each is planned by facets, with its technique's inputs; nobody is cast yet.")?;
     teller.show(&casting::board(store, &stage)?)?;
-    teller.state(board.len() == CAST.len(), "four gags are on the board, none of them cleared.")?;
+    teller.state(
+        board.len() == CAST.len(),
+        "four gags are on the board, none of them cleared.",
+    )?;
     Ok((board, stage))
 }
 

@@ -26,7 +26,10 @@ pub struct Table {
 impl Table {
     /// A table with these headings.
     pub fn new(headings: &[(&'static str, Align)]) -> Self {
-        Self { headings: headings.to_vec(), rows: Vec::new() }
+        Self {
+            headings: headings.to_vec(),
+            rows: Vec::new(),
+        }
     }
 
     /// Adds a row; cells that are left out are empty.
@@ -59,19 +62,35 @@ impl Table {
         text
     }
 
-    /// Column widths: what each needs, and where that is too much together, the widest give way first
-    /// but never below their longest word or twelve columns, whichever is less.
+    /// Column widths: what each needs, and where that is too much together, the widest give way first.
+    /// Words stay whole as long as they can: only when even the longest words do not fit side by side
+    /// are words longer than forty, then twenty, then twelve columns cut.
     fn widths(&self, width: usize) -> Vec<usize> {
         let column = |index: usize| {
-            self.rows.iter().map(move |row| row[index].as_str()).chain([self.headings[index].0])
+            self.rows
+                .iter()
+                .map(move |row| row[index].as_str())
+                .chain([self.headings[index].0])
         };
         let count = self.headings.len();
-        let mut widths: Vec<usize> =
-            (0..count).map(|index| column(index).map(longest_line).max().unwrap_or(0)).collect();
-        let least: Vec<usize> = (0..count)
-            .map(|index| column(index).map(longest_word).max().unwrap_or(0).min(12))
+        let mut widths: Vec<usize> = (0..count)
+            .map(|index| column(index).map(longest_line).max().unwrap_or(0))
+            .collect();
+        let words: Vec<usize> = (0..count)
+            .map(|index| column(index).map(longest_word).max().unwrap_or(0))
             .collect();
         let room = width.saturating_sub(2 * count.saturating_sub(1));
+        let capped = |most: usize| {
+            words
+                .iter()
+                .map(|word| (*word).min(most))
+                .collect::<Vec<_>>()
+        };
+        let least = [usize::MAX, 40, 20]
+            .into_iter()
+            .map(capped)
+            .find(|least| least.iter().sum::<usize>() <= room)
+            .unwrap_or_else(|| capped(12));
         while widths.iter().sum::<usize>() > room {
             let widest = (0..count)
                 .filter(|index| widths[*index] > least[*index])
@@ -85,8 +104,11 @@ impl Table {
     }
 
     fn line(&self, text: &mut String, cells: &[String], widths: &[usize]) {
-        let wrapped: Vec<Vec<String>> =
-            cells.iter().zip(widths).map(|(cell, width)| wrap(cell, *width)).collect();
+        let wrapped: Vec<Vec<String>> = cells
+            .iter()
+            .zip(widths)
+            .map(|(cell, width)| wrap(cell, *width))
+            .collect();
         let height = wrapped.iter().map(Vec::len).max().unwrap_or(0);
         for at in 0..height {
             let mut line = String::new();
@@ -118,7 +140,10 @@ fn longest_line(cell: &str) -> usize {
 }
 
 fn longest_word(cell: &str) -> usize {
-    cell.split_whitespace().map(UnicodeWidthStr::width).max().unwrap_or(0)
+    cell.split_whitespace()
+        .map(UnicodeWidthStr::width)
+        .max()
+        .unwrap_or(0)
 }
 
 /// Breaks text into lines of at most `width` columns, at spaces where there are any; a word longer
@@ -163,7 +188,12 @@ fn cut(word: &str, width: usize) -> (&str, &str) {
 
 /// A paragraph wrapped to the terminal, each line after `indent` spaces, the first after `lead`.
 pub fn paragraph(lead: &str, indent: usize, text: &str) -> String {
-    let lines = wrap(text, WIDTH.saturating_sub(indent.max(lead.width())));
+    paragraph_in(WIDTH, lead, indent, text)
+}
+
+/// As [`paragraph`], wrapped to another width.
+pub fn paragraph_in(width: usize, lead: &str, indent: usize, text: &str) -> String {
+    let lines = wrap(text, width.saturating_sub(indent.max(lead.width())));
     let mut told = String::new();
     for (at, line) in lines.iter().enumerate() {
         let start = if at == 0 {
@@ -183,8 +213,16 @@ mod tests {
 
     #[test]
     fn any_script_lines_up_and_long_cells_wrap() {
-        let mut table = Table::new(&[("Name", Align::Left), ("Level", Align::Right), ("Why", Align::Left)]);
-        table.row(["榎並 汐里", "4", "level 4 where 3 is needed, last used 41 days before the shooting day, which is enough"]);
+        let mut table = Table::new(&[
+            ("Name", Align::Left),
+            ("Level", Align::Right),
+            ("Why", Align::Left),
+        ]);
+        table.row([
+            "榎並 汐里",
+            "4",
+            "level 4 where 3 is needed, last used 41 days before the shooting day, which is enough",
+        ]);
         table.row(["Žofie Králíčková", "10", "fine"]);
         let text = table.render(60);
         for line in text.lines() {
@@ -207,6 +245,10 @@ mod tests {
     fn paragraphs_hang_under_their_lead() {
         let text = paragraph("  - ", 4, &"word ".repeat(30));
         assert!(text.starts_with("  - word"));
-        assert!(text.lines().skip(1).all(|line| line.starts_with("    word") && line.width() <= WIDTH));
+        assert!(
+            text.lines()
+                .skip(1)
+                .all(|line| line.starts_with("    word") && line.width() <= WIDTH)
+        );
     }
 }

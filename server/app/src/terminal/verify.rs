@@ -11,7 +11,12 @@ use gagwright_trail::{
 };
 use serde::Serialize;
 
-use super::{arguments::VerifyArguments, fault::Fault, say, say_json, table::paragraph};
+use super::{
+    arguments::VerifyArguments,
+    fault::Fault,
+    say, say_json,
+    table::{WIDTH, paragraph_in},
+};
 use crate::{packets, trail_file::LeafProof, words};
 
 /// More than any production's trail; a larger file is not one.
@@ -38,7 +43,7 @@ pub(crate) fn run(arguments: &VerifyArguments) -> Result<(), Fault> {
     if arguments.json {
         return say_json(&findings);
     }
-    say(told(&findings))
+    say(told(&findings, WIDTH))
 }
 
 fn read(file: &Path) -> Result<String, Fault> {
@@ -47,7 +52,9 @@ fn read(file: &Path) -> Result<String, Fault> {
         .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?
         .len();
     if size > LARGEST {
-        return Err(Fault::failed(format!("{name} is larger than any trail; give an exported trail, a proof or a sign-off")));
+        return Err(Fault::failed(format!(
+            "{name} is larger than any trail; give an exported trail, a proof or a sign-off"
+        )));
     }
     let bytes = fs::read(file)
         .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?;
@@ -57,13 +64,17 @@ fn read(file: &Path) -> Result<String, Fault> {
         )));
     }
     String::from_utf8(bytes).map_err(|_| {
-        Fault::failed(format!("{name} is not text; it was damaged or is another kind of file"))
+        Fault::failed(format!(
+            "{name} is not text; it was damaged or is another kind of file"
+        ))
     })
 }
 
 fn key_of_log(text: &str) -> Result<VerifyingKey, Fault> {
     text.trim().parse().map_err(|error| {
-        Fault::usage(format!("--log-key: {error}; give it as printed, name+hash+key"))
+        Fault::usage(format!(
+            "--log-key: {error}; give it as printed, name+hash+key"
+        ))
     })
 }
 
@@ -108,16 +119,30 @@ fn trail(text: &str, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> 
         }
     }
     let mut facts = vec![
-        format!("{} leaves, from {} to {}", verified.size, moment(&verified.first_at), moment(&verified.last_at)),
+        format!(
+            "{} leaves, from {} to {}",
+            verified.size,
+            moment(&verified.first_at),
+            moment(&verified.last_at)
+        ),
         format!("root {}", verified.root.to_hex()),
         format!("signed by {}", verified.log_key),
         format!("{good} sign-offs verify with the keys that this trail registered before them"),
-        format!("{} personal parts match their commitments, {} are erased or left out", verified.personal_kept, verified.personal_erased),
+        format!(
+            "{} personal parts match their commitments, {} are erased or left out",
+            verified.personal_kept, verified.personal_erased
+        ),
     ];
     if unknown > 0 {
-        facts.push(format!("{unknown} sign-offs name a device that this trail never registered: not checked"));
+        facts.push(format!(
+            "{unknown} sign-offs name a device that this trail never registered: not checked"
+        ));
     }
-    let kinds: Vec<String> = verified.kinds.iter().map(|(kind, count)| format!("{kind} {count}")).collect();
+    let kinds: Vec<String> = verified
+        .kinds
+        .iter()
+        .map(|(kind, count)| format!("{kind} {count}"))
+        .collect();
     facts.push(format!("leaves by kind: {}", kinds.join(", ")));
     let mut proves = verified.proves;
     if good > 0 {
@@ -142,12 +167,20 @@ fn moment(at: &Option<String>) -> &str {
 /// Whether a sign-off in a trail verifies; false when its key is not known. A wrong signature fails the
 /// whole file: somebody tampered before the leaf was written, or the server accepted what it must not.
 fn of_trail(found: &FoundSignOff) -> Result<bool, Fault> {
-    let Some(key) = &found.key else { return Ok(false) };
+    let Some(key) = &found.key else {
+        return Ok(false);
+    };
     let key: PublicKey = serde_json::from_value(key.clone()).map_err(|error| {
-        Fault::failed(format!("this trail does NOT verify: leaf {}: the device's key cannot be read: {error}", found.leaf))
+        Fault::failed(format!(
+            "this trail does NOT verify: leaf {}: the device's key cannot be read: {error}",
+            found.leaf
+        ))
     })?;
     signoff::verify(&found.jws, &key).map_err(|error| {
-        Fault::failed(format!("this trail does NOT verify: leaf {}: {error}", found.leaf))
+        Fault::failed(format!(
+            "this trail does NOT verify: leaf {}: {error}",
+            found.leaf
+        ))
     })?;
     Ok(true)
 }
@@ -157,14 +190,17 @@ fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, F
     if proof.kind != LeafProof::KIND {
         return Err(wrong(format!("its kind is not {}", LeafProof::KIND)));
     }
-    let hash = proof.entry.hash().map_err(|error| wrong(error.to_string()))?;
+    let hash = proof
+        .entry
+        .hash()
+        .map_err(|error| wrong(error.to_string()))?;
     if hash.to_hex() != proof.leaf_hash {
         return Err(wrong("the leaf does not have the hash beside it".into()));
     }
     let path: Option<Vec<Hash>> = proof.path.iter().map(|one| Hash::from_hex(one)).collect();
     let path = path.ok_or_else(|| wrong("a hash of its path is not 64 hex digits".into()))?;
-    let root = Hash::from_hex(&proof.root)
-        .ok_or_else(|| wrong("its root is not 64 hex digits".into()))?;
+    let root =
+        Hash::from_hex(&proof.root).ok_or_else(|| wrong("its root is not 64 hex digits".into()))?;
     verify_inclusion(&hash, proof.entry.index, proof.tree_size, &path, &root)
         .map_err(|error| wrong(error.to_string()))?;
     let own: VerifyingKey = proof
@@ -172,20 +208,33 @@ fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, F
         .parse()
         .map_err(|error| wrong(format!("the log's key cannot be read: {error}")))?;
     if log_key.is_some_and(|given| *given != own) {
-        return Err(wrong("it is signed with another key than the one you gave".into()));
+        return Err(wrong(
+            "it is signed with another key than the one you gave".into(),
+        ));
     }
-    let checkpoint = own.verify(&proof.checkpoint).map_err(|error| wrong(error.to_string()))?;
+    let checkpoint = own
+        .verify(&proof.checkpoint)
+        .map_err(|error| wrong(error.to_string()))?;
     if checkpoint.size != proof.tree_size || checkpoint.root != root {
-        return Err(wrong("the signed note is over another tree than this path leads to".into()));
+        return Err(wrong(
+            "the signed note is over another tree than this path leads to".into(),
+        ));
     }
     let mut facts = vec![
-        format!("leaf {} of {}: {}, accepted {}", proof.entry.index, proof.tree_size, proof.entry.kind, proof.entry.at),
+        format!(
+            "leaf {} of {}: {}, accepted {}",
+            proof.entry.index, proof.tree_size, proof.entry.kind, proof.entry.at
+        ),
         format!("root {}", proof.root),
         format!("signed by {}", proof.log_key),
     ];
     for fact in ["code", "revision", "plan_digest"] {
         if let Some(value) = proof.entry.facts.get(fact) {
-            facts.push(format!("{}: {}", fact.replace('_', " "), value.to_string().trim_matches('"')));
+            facts.push(format!(
+                "{}: {}",
+                fact.replace('_', " "),
+                value.to_string().trim_matches('"')
+            ));
         }
     }
     let mut does_not_prove = vec![
@@ -208,7 +257,8 @@ fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, F
         facts,
         proves: vec![
             "This leaf, unchanged to the last byte, is in the tree that the log signed.".into(),
-            "Anyone who holds that signed note can tell if the leaf is ever changed or dropped.".into(),
+            "Anyone who holds that signed note can tell if the leaf is ever changed or dropped."
+                .into(),
         ],
         does_not_prove,
     })
@@ -225,7 +275,11 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
         .map_err(|error| Fault::failed(format!("this sign-off does NOT verify: {error}")))?;
     let covers: Vec<&str> = statement.facets.keys().map(|facet| facet.name()).collect();
     let mut facts = vec![
-        format!("{} as {}", words::decision(statement.decision), words::named(&statement.role)),
+        format!(
+            "{} as {}",
+            words::decision(statement.decision),
+            words::named(&statement.role)
+        ),
         format!("gag {}, revision {}", statement.gag, statement.revision),
         format!("plan digest {}", statement.plan_digest),
         format!("covers {}", covers.join(", ")),
@@ -233,7 +287,12 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
         format!("signed at {} by the device's clock", statement.signed_at),
         format!("key thumbprint {}", packets::thumbprint(key)),
     ];
-    facts.extend(statement.conditions.iter().map(|one| format!("condition: {one}")));
+    facts.extend(
+        statement
+            .conditions
+            .iter()
+            .map(|one| format!("condition: {one}")),
+    );
     facts.extend(statement.reason.iter().map(|one| format!("reason: {one}")));
     Ok(Findings {
         file: "sign-off",
@@ -252,18 +311,19 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
     })
 }
 
-/// The findings as people read them.
-pub(crate) fn told(findings: &Findings) -> String {
+/// The findings as people read them, in so many columns.
+pub(crate) fn told(findings: &Findings, width: usize) -> String {
     let mut text = format!("Verified: {}.\n\n", findings.file);
     for fact in &findings.facts {
-        text.push_str(&paragraph("  ", 4, fact));
+        text.push_str(&paragraph_in(width, "  ", 4, fact));
     }
-    for (heading, sentences) in
-        [("\nThis proves:\n", &findings.proves), ("\nThis does not prove:\n", &findings.does_not_prove)]
-    {
+    for (heading, sentences) in [
+        ("\nThis proves:\n", &findings.proves),
+        ("\nThis does not prove:\n", &findings.does_not_prove),
+    ] {
         text.push_str(heading);
         for sentence in sentences {
-            text.push_str(&paragraph("  - ", 4, sentence));
+            text.push_str(&paragraph_in(width, "  - ", 4, sentence));
         }
     }
     text

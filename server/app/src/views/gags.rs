@@ -75,7 +75,6 @@ pub fn shown(reader: &Actor, mut case: Case) -> Case {
         {
             for certificate in &mut member.certificates {
                 certificate.number = None;
-                certificate.checked = None;
             }
         }
     }

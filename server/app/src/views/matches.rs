@@ -1,7 +1,9 @@
 //! Everyone who performs, held against one slot on its shooting day, best first.
 
-use gagwright_casting::{Catalogue, Context, SlotId, judge::rank};
-use gagwright_clearance::GagId;
+use std::collections::BTreeSet;
+
+use gagwright_casting::{Catalogue, Consent, Context, Person, SlotId, judge::rank};
+use gagwright_clearance::{GagId, RoleState, clearance};
 use gagwright_store::Connection;
 use jiff::Timestamp;
 
@@ -57,26 +59,45 @@ pub fn matches(
                 .date(),
         ),
     };
-    let items = rank(
-        slot,
-        shared.people.values(),
-        &context,
-        Catalogue::built_in(),
-    )
-    .into_iter()
-    .filter_map(|verdict| {
-        let person = shared.people.get(&verdict.person)?;
-        Some(Candidate {
-            person: CandidatePerson {
-                id: person.id,
-                name: person.name.clone(),
-                code: person.code.clone(),
-                occupation: person.occupation.clone(),
-            },
-            verdict,
+    // Consent is the performer's own standing sign-off, as the judge has it, and nothing else.
+    let consented: BTreeSet<_> = clearance(&case, now)
+        .roles
+        .into_iter()
+        .filter(|role| role.slot == Some(slot.id) && role.state == RoleState::Standing)
+        .filter_map(|role| role.signer)
+        .collect();
+    let people: Vec<Person> = shared
+        .people
+        .values()
+        .cloned()
+        .map(|mut person| {
+            person.consents.retain(|consent| consent.gag != gag);
+            if consented.contains(&person.id) {
+                let revision = case.plan.revision;
+                person.consents.push(Consent {
+                    gag,
+                    revision,
+                    withdrawn: None,
+                });
+            }
+            person
         })
-    })
-    .collect();
+        .collect();
+    let items = rank(slot, &people, &context, Catalogue::built_in())
+        .into_iter()
+        .filter_map(|verdict| {
+            let person = shared.people.get(&verdict.person)?;
+            Some(Candidate {
+                person: CandidatePerson {
+                    id: person.id,
+                    name: person.name.clone(),
+                    code: person.code.clone(),
+                    occupation: person.occupation.clone(),
+                },
+                verdict,
+            })
+        })
+        .collect();
     Ok(Matches {
         slot: slot.clone(),
         day: Some(day),

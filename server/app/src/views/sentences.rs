@@ -132,7 +132,10 @@ fn plain(value: &Value) -> String {
 }
 
 fn spaced(name: &str) -> String {
-    name.replace('_', " ")
+    match name {
+        "first_ad" => "first assistant director".into(),
+        other => other.replace('_', " "),
+    }
 }
 
 fn roles(value: Option<&Value>) -> String {

@@ -110,13 +110,17 @@ pub(super) fn cast(
             let actor = stage.by_code(conn, "C01")?;
             let plan = gagwright_store::plans::current(conn, gag)?;
             let slots = plan.facets.cast.slots.iter();
-            slots.map(|slot| views::matches(conn, &actor, stage.now, gag, slot.id)).collect::<Result<_, CommandError>>()
+            slots
+                .map(|slot| views::matches(conn, &actor, stage.now, gag, slot.id))
+                .collect::<Result<_, CommandError>>()
         })?;
         for matches in &found {
             teller.tell(&format!("{code}, {}:", matches.slot.name))?;
             teller.show(&ranking(matches))?;
-            refused_somewhere |=
-                matches.items.iter().any(|one| one.verdict.outcome == Outcome::NotQualified);
+            refused_somewhere |= matches
+                .items
+                .iter()
+                .any(|one| one.verdict.outcome == Outcome::NotQualified);
         }
         if at == 0 {
             tell_reasons(teller, found.first())?;
@@ -124,7 +128,10 @@ pub(super) fn cast(
         let chosen: Vec<_> = found
             .iter()
             .map(|matches| {
-                matches.items.iter().find(|one| only_consent_is_open(&one.verdict.findings))
+                matches
+                    .items
+                    .iter()
+                    .find(|one| only_consent_is_open(&one.verdict.findings))
             })
             .collect();
         teller.state(
@@ -139,7 +146,10 @@ pub(super) fn cast(
                     .join(" and ")
             ),
         )?;
-        let people: Vec<_> = chosen.iter().map(|one| one.map(|one| one.person.id)).collect();
+        let people: Vec<_> = chosen
+            .iter()
+            .map(|one| one.map(|one| one.person.id))
+            .collect();
         stage = play(store, stage, move |conn, stage| {
             let actor = stage.by_code(conn, "C01")?;
             let mut plan = gagwright_store::plans::current(conn, gag)?;
@@ -162,7 +172,9 @@ pub(super) fn cast(
     )?;
     let states = summaries(store, &stage)?;
     teller.state(
-        states.iter().all(|gag| gag.state != ClearanceState::Cleared),
+        states
+            .iter()
+            .all(|gag| gag.state != ClearanceState::Cleared),
         "casting alone clears nothing.",
     )?;
     Ok(stage)
@@ -193,7 +205,12 @@ fn ranking(matches: &Matches) -> String {
             .findings
             .iter()
             .filter(|finding| finding.standing != FindingStanding::Met)
-            .max_by_key(|finding| (finding.standing, finding.requirement != Requirement::Consent))
+            .max_by_key(|finding| {
+                (
+                    finding.standing,
+                    finding.requirement != Requirement::Consent,
+                )
+            })
             .map_or("", |finding| finding.reason.as_str());
         table.row([
             one.person.code.as_str(),
@@ -207,10 +224,15 @@ fn ranking(matches: &Matches) -> String {
 
 /// Every reason for the best candidate of the first slot.
 fn tell_reasons(teller: &Teller, matches: Option<&Matches>) -> Result<(), Fault> {
-    let Some(best) = matches.and_then(|one| one.items.first()) else { return Ok(()) };
+    let Some(best) = matches.and_then(|one| one.items.first()) else {
+        return Ok(());
+    };
     teller.tell(&format!("All that was asked of {}:", best.person.name))?;
-    let mut table =
-        Table::new(&[("", Align::Left), ("Asked", Align::Left), ("Found", Align::Left)]);
+    let mut table = Table::new(&[
+        ("", Align::Left),
+        ("Asked", Align::Left),
+        ("Found", Align::Left),
+    ]);
     for finding in &best.verdict.findings {
         table.row([
             words::finding(finding.standing),

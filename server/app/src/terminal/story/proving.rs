@@ -5,11 +5,11 @@ use gagwright_clearance::{GagId, Role, signoff};
 use gagwright_store::Store;
 use gagwright_trail::VerifyingKey;
 
-use super::{Teller, play_read};
+use super::{Teller, casting::INSIDE, play_read};
 use crate::{
     demo::stage::Stage,
     packets::{self, Paper},
-    terminal::{fault::Fault, table::wrap, verify},
+    terminal::{fault::Fault, verify},
     trail_file,
 };
 
@@ -29,10 +29,12 @@ fn packet(teller: &mut Teller, store: &Store, stage: &Stage, gag: GagId) -> Resu
     teller.step("The packet is printed, on both papers")?;
     let (production, now) = (stage.production, stage.now);
     for (paper, name) in [(Paper::A4, "g01-a4.pdf"), (Paper::Letter, "g01-letter.pdf")] {
-        let bytes =
-            play_read(store, move |conn| packets::build(conn, production, now, gag, paper))?;
-        let again =
-            play_read(store, move |conn| packets::build(conn, production, now, gag, paper))?;
+        let bytes = play_read(store, move |conn| {
+            packets::build(conn, production, now, gag, paper)
+        })?;
+        let again = play_read(store, move |conn| {
+            packets::build(conn, production, now, gag, paper)
+        })?;
         teller.write(name, &bytes)?;
         teller.state(
             bytes.starts_with(b"%PDF-") && bytes == again,
@@ -58,25 +60,12 @@ fn export(
     })?;
     teller.write("trail.jsonl", trail.as_bytes())?;
     let findings = verify::check(&trail, Some(&key), None)?;
-    teller.show(&boxed(&verify::told(&findings)))?;
+    teller.show(&verify::told(&findings, INSIDE))?;
     teller.state(
         trail.lines().count() as u64 == size + 2,
         &format!("all {size} leaves are in the file and verify, one for each thing that was done."),
     )?;
     Ok((trail, key))
-}
-
-/// Narrows text to the story's margin.
-fn boxed(text: &str) -> String {
-    text.lines()
-        .flat_map(|line| {
-            let indent = line.len() - line.trim_start().len();
-            wrap(line.trim_start(), super::casting::INSIDE - indent)
-                .into_iter()
-                .map(move |piece| format!("{}{piece}", " ".repeat(indent)))
-        })
-        .collect::<Vec<_>>()
-        .join("\n")
 }
 
 /// One leaf's proof, and one sign-off by itself.
@@ -89,13 +78,17 @@ fn offline(
 ) -> Result<(), Fault> {
     teller.step("A single proof and a single sign-off are checked by themselves")?;
     let (production, now) = (stage.production, stage.now);
-    let (_, proof) =
-        play_read(store, move |conn| packets::document(conn, production, now, gag))?;
+    let (_, proof) = play_read(store, move |conn| {
+        packets::document(conn, production, now, gag)
+    })?;
     let proof = serde_json::to_string_pretty(&proof)
         .map_err(|error| Fault::failed(format!("the proof cannot be written: {error}")))?;
     teller.write("g01-proof.json", proof.as_bytes())?;
     verify::check(&proof, Some(key), None)?;
-    teller.state(true, "the packet's proof verifies: this revision is in the signed tree.")?;
+    teller.state(
+        true,
+        "the packet's proof verifies: this revision is in the signed tree.",
+    )?;
 
     let (case, _) = store.read(|conn| stage.judge(conn, gag))?;
     let (jws, statement) = case
@@ -112,34 +105,51 @@ fn offline(
         .ok_or_else(|| Fault::failed("the coordinator's device is missing"))?;
     teller.write("g01-coordinator.jws", jws.as_bytes())?;
     verify::check(&jws, None, Some(&device.key))?;
-    teller.state(true, "the coordinator's sign-off verifies with their public key alone.")
+    teller.state(
+        true,
+        "the coordinator's sign-off verifies with their public key alone.",
+    )
 }
 
 /// One byte changed in a copy, in many places one after the other: each is found out.
 fn tampering(teller: &mut Teller, trail: &str, key: &VerifyingKey) -> Result<(), Fault> {
     teller.step("One byte of a copy is changed")?;
-    let bytes = trail.as_bytes();
     const PLACES: usize = 60;
-    let mut first = None;
-    let mut missed = Vec::new();
-    for place in 0..PLACES {
-        let at = bytes.len() * (2 * place + 1) / (2 * PLACES);
-        let mut copy = bytes.to_vec();
-        copy[at] ^= 1;
-        // A copy that is no longer text is found out by that alone.
-        let Ok(copy) = String::from_utf8(copy) else { continue };
-        match verify::check(&copy, Some(key), None) {
-            Err(fault) if first.is_none() => {
-                teller.write("trail-tampered.jsonl", copy.as_bytes())?;
-                teller.tell(&format!("Byte {at} was changed by one bit. {}", fault.sentence()))?;
-                first = Some(at);
-            }
-            Err(_) => {}
-            Ok(_) => missed.push(at),
-        }
-    }
+    let bytes = trail.as_bytes();
+    // First where it would hurt: a digit of the digest of a plan that was signed.
+    let digest = trail
+        .rfind("\"plan_digest\":\"")
+        .map(|at| at + "\"plan_digest\":\"".len())
+        .ok_or_else(|| Fault::failed("no plan's digest is in the trail"))?;
+    let (copy, found) = changed(bytes, digest, key);
+    teller.write("trail-tampered.jsonl", &copy)?;
+    let told = found
+        .as_ref()
+        .map(|fault| fault.sentence().to_owned())
+        .unwrap_or_default();
+    teller.tell(&format!(
+        "One digit of a plan's digest is another in this copy. {told}."
+    ))?;
+    teller.state(found.is_some(), "the changed copy is found out.")?;
+    let missed: Vec<usize> = (0..PLACES)
+        .map(|place| bytes.len() * (2 * place + 1) / (2 * PLACES))
+        .filter(|at| changed(bytes, *at, key).1.is_none())
+        .collect();
     teller.state(
-        first.is_some() && missed.is_empty(),
-        &format!("in {PLACES} copies, each with one byte changed in another place, it is found out every time."),
+        missed.is_empty(),
+        &format!("so are {PLACES} more copies, each with one byte changed in another place."),
     )
+}
+
+/// A copy with the lowest bit of one byte turned over, and what checking it says.
+fn changed(bytes: &[u8], at: usize, key: &VerifyingKey) -> (Vec<u8>, Option<Fault>) {
+    let mut copy = bytes.to_vec();
+    if let Some(byte) = copy.get_mut(at) {
+        *byte ^= 1;
+    }
+    let found = match std::str::from_utf8(&copy) {
+        Ok(text) => verify::check(text, Some(key), None).err(),
+        Err(_) => Some(Fault::failed("it is not text any more")),
+    };
+    (copy, found)
 }

@@ -52,7 +52,13 @@ pub(super) fn sign(
                 facets: Value::Null,
             },
             facet: Facet::Conditions,
-            falls: &[Role::Coordinator, Role::Performer, Role::Effects, Role::Fire, Role::FirstAd],
+            falls: &[
+                Role::Coordinator,
+                Role::Performer,
+                Role::Effects,
+                Role::Fire,
+                Role::FirstAd,
+            ],
             stands: &[Role::Medic, Role::Production],
         },
     )?;
@@ -71,13 +77,21 @@ pub(super) fn sign(
             },
             facet: Facet::Camera,
             falls: &[Role::Coordinator, Role::FirstAd],
-            stands: &[Role::Performer, Role::Effects, Role::Fire, Role::Medic, Role::Production],
+            stands: &[
+                Role::Performer,
+                Role::Effects,
+                Role::Fire,
+                Role::Medic,
+                Role::Production,
+            ],
         },
     )
 }
 
 fn figures(teller: &mut Teller, store: &Store, stage: &Stage, gag: GagId) -> Result<(), Fault> {
-    teller.step(&format!("The figures of {MAIN} are held against their limits"))?;
+    teller.step(&format!(
+        "The figures of {MAIN} are held against their limits"
+    ))?;
     let (_, judged) = judge(store, stage, gag)?;
     let assessment = judged
         .assessment
@@ -89,28 +103,36 @@ fn figures(teller: &mut Teller, store: &Store, stage: &Stage, gag: GagId) -> Res
         ("Outcome", Align::Left),
     ]);
     for check in &assessment.checks {
-        let found = check.value.map(|si| words::both(check.limit.quantity, si)).unwrap_or_default();
-        table.row([&check.title, &found, &words::limit(check), words::status(check.status)]);
+        let found = check
+            .value
+            .map(|si| words::both(check.limit.quantity, si))
+            .unwrap_or_default();
+        table.row([
+            &check.title,
+            &found,
+            &words::limit(check),
+            words::status(check.status),
+        ]);
     }
     teller.show(&table.render(INSIDE))?;
     teller.state(
-        assessment.checks.iter().all(|check| check.status == Status::Within),
+        assessment
+            .checks
+            .iter()
+            .all(|check| check.status == Status::Within),
         "every check is within its limit, so no engineer is asked.",
     )
 }
 
-fn rehearse(
-    teller: &mut Teller,
-    store: &Store,
-    stage: Stage,
-    gag: GagId,
-) -> Result<Stage, Fault> {
+fn rehearse(teller: &mut Teller, store: &Store, stage: Stage, gag: GagId) -> Result<Stage, Fault> {
     teller.step("The ladder is rehearsed and each run is logged")?;
     let (runs, stage) = play(store, stage, move |conn, stage| {
         stage.rehearse(conn, gag, "C04", None)?;
         Ok(stage.judge(conn, gag)?.0.runs.len())
     })?;
-    teller.tell(&format!("{runs} good runs, rung by rung, logged by the fire safety officer."))?;
+    teller.tell(&format!(
+        "{runs} good runs, rung by rung, logged by the fire safety officer."
+    ))?;
     let (_, judged) = judge(store, &stage, gag)?;
     let rehearsal = gagwright_clearance::BlockKind::Rehearsal;
     teller.state(
@@ -141,13 +163,16 @@ fn first_signatures(
         Ok(())
     })?;
     keep_keys(teller, &stage)?;
-    let (_, stage) =
-        play(store, stage, move |conn, stage| stage.sign_all(conn, gag, |_| true))?;
+    let (_, stage) = play(store, stage, move |conn, stage| {
+        stage.sign_all(conn, gag, |_| true)
+    })?;
     let (case, judged) = judge(store, &stage, gag)?;
     teller.show(&roles(&case, &judged))?;
     let roles: BTreeSet<Role> = judged.roles.iter().map(|role| role.role).collect();
     teller.state(
-        [Role::Coordinator, Role::Effects, Role::Medic].iter().all(|role| roles.contains(role)),
+        [Role::Coordinator, Role::Effects, Role::Medic]
+            .iter()
+            .all(|role| roles.contains(role)),
         "coordinator, effects and medic are among those who had to sign.",
     )?;
     teller.state(
@@ -168,7 +193,10 @@ fn signers(case: &Case, judged: &Clearance) -> BTreeSet<gagwright_casting::Perso
                 slots.iter().find(|slot| Some(slot.id) == role.slot)?.person
             }
             hat => {
-                let holder = case.members.iter().find(|member| member.roles.contains(&hat))?;
+                let holder = case
+                    .members
+                    .iter()
+                    .find(|member| member.roles.contains(&hat))?;
                 Some(holder.person)
             }
         })
@@ -180,7 +208,9 @@ fn signers(case: &Case, judged: &Clearance) -> BTreeSet<gagwright_casting::Perso
 fn keep_keys(teller: &Teller, stage: &Stage) -> Result<(), Fault> {
     use base64::{Engine, engine::general_purpose::URL_SAFE_NO_PAD};
     for (code, person) in &stage.people {
-        let Some((device, key)) = stage.keys.get(person) else { continue };
+        let Some((device, key)) = stage.keys.get(person) else {
+            continue;
+        };
         let public: PublicKey = key.verifying_key().into();
         let private = json!({
             "kty": public.kty, "crv": public.crv, "x": public.x, "y": public.y,
@@ -217,7 +247,9 @@ fn roles(case: &Case, judged: &Clearance) -> String {
         table.row([
             role.title.clone(),
             name.to_owned(),
-            role.revision.map(|revision| format!("r{revision}")).unwrap_or_default(),
+            role.revision
+                .map(|revision| format!("r{revision}"))
+                .unwrap_or_default(),
             leaf.map(|leaf| leaf.to_string()).unwrap_or_default(),
             words::role_state(role.state).to_owned(),
         ]);
@@ -233,12 +265,7 @@ fn leaf_of(case: &Case, id: SignOffId) -> Option<u64> {
 }
 
 /// What the door turns away: a stranger's key, the same sign-off twice, a hat one does not hold.
-fn refusals(
-    teller: &mut Teller,
-    store: &Store,
-    stage: Stage,
-    gag: GagId,
-) -> Result<Stage, Fault> {
+fn refusals(teller: &mut Teller, store: &Store, stage: Stage, gag: GagId) -> Result<Stage, Fault> {
     teller.step("What is turned away at the door")?;
     let (case, _) = judge(store, &stage, gag)?;
     let made = case
@@ -256,7 +283,10 @@ fn refusals(
 
     for (what, jws) in [
         ("a medic's sign-off made with a stranger's key", forged),
-        ("the medic's own sign-off, handed in a second time", made.jws.clone()),
+        (
+            "the medic's own sign-off, handed in a second time",
+            made.jws.clone(),
+        ),
     ] {
         let actor = store.read(|conn| stage.by_code(conn, "C05"))?;
         let now = stage.now;
@@ -269,7 +299,11 @@ fn refusals(
     let refused = store.read(|conn| {
         commands::signoffs::draft(conn, &performer, now, gag, Role::Coordinator, None)
     });
-    tell_refusal(teller, "a performer who would sign as coordinator", refused.err())?;
+    tell_refusal(
+        teller,
+        "a performer who would sign as coordinator",
+        refused.err(),
+    )?;
     let (after, _) = judge(store, &stage, gag)?;
     teller.state(
         after.signoffs.len() == case.signoffs.len(),
@@ -278,12 +312,11 @@ fn refusals(
     Ok(stage)
 }
 
-fn tell_refusal(
-    teller: &Teller,
-    what: &str,
-    refused: Option<CommandError>,
-) -> Result<(), Fault> {
-    let why = refused.as_ref().map(ToString::to_string).unwrap_or_default();
+fn tell_refusal(teller: &Teller, what: &str, refused: Option<CommandError>) -> Result<(), Fault> {
+    let why = refused
+        .as_ref()
+        .map(ToString::to_string)
+        .unwrap_or_default();
     teller.state(refused.is_some(), &format!("{what} is refused: {why}."))
 }
 
@@ -306,19 +339,27 @@ fn change(
 ) -> Result<Stage, Fault> {
     teller.step(change.title)?;
     let step = change.step.clone();
-    let (_, stage) = play(store, stage, move |conn, stage| stage.play(conn, gag, &[step]))?;
+    let (_, stage) = play(store, stage, move |conn, stage| {
+        stage.play(conn, gag, &[step])
+    })?;
     let (case, judged) = judge(store, &stage, gag)?;
     teller.tell(&format!(
         "That is revision {}, and it touches one facet of the plan: {}.",
         judged.revision,
         change.facet.name()
     ))?;
-    let mut table =
-        Table::new(&[("Role", Align::Left), ("Now", Align::Left), ("Why", Align::Left)]);
+    let mut table = Table::new(&[
+        ("Role", Align::Left),
+        ("Now", Align::Left),
+        ("Why", Align::Left),
+    ]);
     for role in &judged.roles {
         let why = match role.state {
             RoleState::Standing => {
-                format!("signed revision {}; nothing it covers has changed", role.revision.unwrap_or(0))
+                format!(
+                    "signed revision {}; nothing it covers has changed",
+                    role.revision.unwrap_or(0)
+                )
             }
             _ => role.reasons.join(" "),
         };
@@ -326,10 +367,19 @@ fn change(
     }
     teller.show(&table.render(INSIDE))?;
     let now = |state: RoleState| -> BTreeSet<Role> {
-        judged.roles.iter().filter(|role| role.state == state).map(|role| role.role).collect()
+        judged
+            .roles
+            .iter()
+            .filter(|role| role.state == state)
+            .map(|role| role.role)
+            .collect()
     };
     let names = |roles: &[Role]| {
-        roles.iter().map(|role| case.policy.title(*role).to_owned()).collect::<Vec<_>>().join(", ")
+        roles
+            .iter()
+            .map(|role| case.policy.title(*role).to_owned())
+            .collect::<Vec<_>>()
+            .join(", ")
     };
     teller.state(
         now(RoleState::Lapsed) == change.falls.iter().copied().collect(),
@@ -340,7 +390,11 @@ fn change(
         &format!("exactly these stand: {}.", names(change.stands)),
     )?;
     teller.state(
-        judged.roles.iter().filter(|role| role.state == RoleState::Lapsed).all(|role| role.changed == [change.facet]),
+        judged
+            .roles
+            .iter()
+            .filter(|role| role.state == RoleState::Lapsed)
+            .all(|role| role.changed == [change.facet]),
         "each of them names the facet that changed.",
     )?;
     teller.state(
@@ -348,12 +402,16 @@ fn change(
         &format!("{MAIN} is no longer cleared; it has lapsed."),
     )?;
     let falls = change.falls.len();
-    let (signed, stage) =
-        play(store, stage, move |conn, stage| stage.sign_all(conn, gag, |_| true))?;
+    let (signed, stage) = play(store, stage, move |conn, stage| {
+        stage.sign_all(conn, gag, |_| true)
+    })?;
     let (_, judged) = judge(store, &stage, gag)?;
     teller.state(
         signed.len() == falls && judged.state == ClearanceState::Cleared,
-        &format!("those {falls} sign again, nobody else has to, and {MAIN} is cleared on revision {}.", judged.revision),
+        &format!(
+            "those {falls} sign again, nobody else has to, and {MAIN} is cleared on revision {}.",
+            judged.revision
+        ),
     )?;
     Ok(stage)
 }
