@@ -10,6 +10,8 @@ class Live {
   #source: EventSource | undefined;
   #settle: ReturnType<typeof setTimeout> | undefined;
   #production = '';
+  /** Gags named by changes not yet acted on; an empty name for a change about none. */
+  #changed = new Set<string>();
 
   start(): void {
     setInterval(() => {
@@ -19,9 +21,9 @@ class Live {
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState !== 'visible') return;
       this.now = serverNow();
-      refreshReads(() => true);
+      refreshReads();
     });
-    window.addEventListener('online', () => refreshReads(() => true));
+    window.addEventListener('online', () => refreshReads());
   }
 
   listenTo(production: string): void {
@@ -42,10 +44,16 @@ class Live {
     source.addEventListener('open', () => {
       this.connected = true;
     });
-    source.addEventListener('change', () => {
+    source.addEventListener('change', (event) => {
+      const { gag } = JSON.parse(String(event.data)) as { gag?: string | null };
+      this.#changed.add(gag ?? '');
       // Several changes in a breath are one refresh.
       clearTimeout(this.#settle);
-      this.#settle = setTimeout(() => refreshReads(() => true), 250);
+      this.#settle = setTimeout(() => {
+        const gags = [...this.#changed];
+        this.#changed.clear();
+        refreshReads(gags.length === 1 ? gags[0] : undefined);
+      }, 250);
     });
     source.addEventListener('error', () => {
       // The token in the address may have run out: open again with a new one at the next tick.

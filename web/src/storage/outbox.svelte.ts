@@ -125,7 +125,7 @@ class Outbox {
       const answer = response.status === 204 ? undefined : await response.json();
       this.#answers.set(item.id, answer);
       await this.#put({ ...item, state: 'sent', settled_at: Date.now() });
-      refreshReads(() => true);
+      refreshReads(item.label.gag);
       return true;
     } catch (error) {
       if (error instanceof Unreachable) return false;

@@ -1,7 +1,7 @@
 import { beforeEach, expect, it, vi } from 'vitest';
 import { adoptSession } from '../api/client.ts';
 import { database } from './database.ts';
-import { forgetReads, Read, read, readsBelongTo } from './reads.svelte.ts';
+import { forgetReads, keepForLater, Read, read, readsBelongTo, refreshReads } from './reads.svelte.ts';
 
 let answer: () => Response | 'no signal';
 
@@ -87,4 +87,26 @@ it('wakes what was worked out from a read that it asked for itself', async () =>
   });
   await vi.waitFor(() => expect(seen).toContain(1));
   stop();
+});
+
+it('asks again for what a change is about, and leaves other gags alone', async () => {
+  const asked: string[] = [];
+  vi.stubGlobal('fetch', async (url: string) => {
+    asked.push(String(url).replace('/api/v1', ''));
+    return Response.json({ n: 1 });
+  });
+  await keepForLater(['/gags/later']);
+  const shown = ['/today', '/gags/one', '/gags/one/matches', '/gags/two'].map((path) => read(path));
+  await vi.waitFor(() => expect(shown.every((one) => one.value !== undefined)).toBe(true));
+  asked.length = 0;
+  refreshReads('one');
+  await vi.waitFor(() => expect(asked.toSorted()).toEqual(['/gags/one', '/gags/one/matches', '/today']));
+
+  asked.length = 0;
+  refreshReads();
+  await vi.waitFor(() => expect(asked).toContain('/gags/two'));
+  expect(asked).not.toContain('/gags/later');
+  await keepForLater(['/gags/later', '/gags/two']);
+  expect(asked.filter((path) => path === '/gags/later')).toHaveLength(1);
+  expect(asked.filter((path) => path === '/gags/two')).toHaveLength(1);
 });

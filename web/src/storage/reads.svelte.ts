@@ -28,8 +28,10 @@ export class Read<T> {
   /** The last attempt found no server: what is shown is what this phone kept. */
   unreachable = $state(false);
   loading = $state(true);
-  /** When the server was last asked, whatever came of it. */
+  /** When the server was last asked, whatever came of it; 0 when what is kept is known to be old. */
   askedAt = 0;
+  /** Kept for later only: no screen has asked for it on this visit. */
+  background = false;
   #running: Promise<void> | undefined;
   #started = false;
 
@@ -119,6 +121,7 @@ export function read<T>(path: string): Read<T> {
     found = outsideReactions(() => new Read<T>(path));
     live.set(path, found as Read<unknown>);
   }
+  found.background = false;
   if (Date.now() - found.askedAt > ENOUGH) {
     const wanted = found;
     wanted.askedAt = Date.now();
@@ -131,14 +134,24 @@ export function read<T>(path: string): Read<T> {
 /** Fills the phone with reads that will be wanted where there is no signal. */
 export async function keepForLater(paths: string[]): Promise<void> {
   for (const path of paths) {
-    const found = (live.get(path) as Read<unknown> | undefined) ?? new Read<unknown>(path);
-    live.set(path, found);
+    let found = live.get(path);
+    if (!found) {
+      found = outsideReactions(() => new Read<unknown>(path));
+      found.background = true;
+      live.set(path, found);
+    }
+    if (found.askedAt > 0) continue;
     await found.start();
     if (found.unreachable) return;
   }
 }
 
-/** Asks again for every read whose path passes; used when something changed at the server. */
-export function refreshReads(wanted: (path: string) => boolean): void {
-  for (const found of live.values()) if (wanted(found.path)) void found.refresh();
+/** Something changed, about one gag or (with none named) about anything: asks again for what screens have asked
+ *  for, and lets what was only kept for later be asked for again in its turn. */
+export function refreshReads(gag?: string): void {
+  for (const found of live.values()) {
+    if (gag && found.path.startsWith('/gags/') && !found.path.startsWith(`/gags/${gag}`)) continue;
+    if (found.background) found.askedAt = 0;
+    else void found.refresh();
+  }
 }
