@@ -208,7 +208,8 @@ async fn told_to_stop() -> io::Result<()> {
     actix_web::rt::signal::ctrl_c().await
 }
 
-/// Now and then forgets callers who went quiet and answers too old to be asked for again.
+/// Now and then forgets callers who went quiet, answers too old to be asked for again and sessions that
+/// ended long ago.
 async fn tidy(app: App) {
     /// A phone that was off for a month has been given up.
     const KEEP_ANSWERS: jiff::SignedDuration = jiff::SignedDuration::from_hours(24 * 35);
@@ -218,11 +219,12 @@ async fn tidy(app: App) {
         let before = crate::clock::now() - KEEP_ANSWERS;
         let purged = super::state::write(&app, move |conn| {
             gagwright_store::idempotency::purge_before(conn, before)?;
+            gagwright_store::sessions::purge_before(conn, before)?;
             Ok(())
         })
         .await;
         if let Err(error) = purged {
-            tracing::warn!(%error, "old answers were not cleared away");
+            tracing::warn!(%error, "old answers and sessions were not cleared away");
         }
     }
 }
