@@ -356,6 +356,7 @@ export const en = {
     lapsesNone: 'No signature lapses by this change.',
     noChange: 'Nothing is changed yet.',
     changes: 'What changes',
+    changed: 'Changed',
     wouldBe: 'The gag would be:',
     figures: 'Figures as you type',
     unknownChecks: (n: number) => `${plural(n, 'check is', 'checks are')} not known yet`,
