@@ -81,7 +81,7 @@ fn the_story_comes_out_and_leaves_everything_it_names() {
     );
     let proof = gagwright(folder.path(), &["verify", "story/g01-proof.json"]);
     assert!(
-        text(&proof.stdout).contains("plan digest: "),
+        text(&proof.stdout).contains("plan digest:"),
         "{}",
         text(&proof.stderr)
     );
