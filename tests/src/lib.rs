@@ -56,7 +56,11 @@ impl DemoServer {
             });
         });
         let (address, stop) = hear.recv()??;
-        Ok(Self { url: format!("http://{address}/api/v1"), stop: Some(stop), thread: Some(thread) })
+        Ok(Self {
+            url: format!("http://{address}/api/v1"),
+            stop: Some(stop),
+            thread: Some(thread),
+        })
     }
 
     /// Signs in as one of the demo's people, by the local part of their address.
@@ -105,7 +109,12 @@ impl Client {
     /// # Errors
     /// When the server cannot be reached.
     pub fn get(&self, path: &str) -> Result<(u16, Value), Trouble> {
-        call("GET", &format!("{}{path}", self.url), Some(&self.token), None)
+        call(
+            "GET",
+            &format!("{}{path}", self.url),
+            Some(&self.token),
+            None,
+        )
     }
 
     /// Asks for bytes.
@@ -117,7 +126,11 @@ impl Client {
             .get(format!("{}{path}", self.url))
             .header("authorization", format!("Bearer {}", self.token))
             .call()?;
-        let body = answer.body_mut().with_config().limit(64 << 20).read_to_vec()?;
+        let body = answer
+            .body_mut()
+            .with_config()
+            .limit(64 << 20)
+            .read_to_vec()?;
         if answer.status() != 200 {
             return Err(format!("{path}: {}", answer.status()).into());
         }
@@ -129,12 +142,20 @@ impl Client {
     /// # Errors
     /// When the server cannot be reached.
     pub fn post(&self, path: &str, body: &Value) -> Result<(u16, Value), Trouble> {
-        call("POST", &format!("{}{path}", self.url), Some(&self.token), Some(body))
+        call(
+            "POST",
+            &format!("{}{path}", self.url),
+            Some(&self.token),
+            Some(body),
+        )
     }
 }
 
 fn agent() -> ureq::Agent {
-    ureq::Agent::config_builder().http_status_as_error(false).build().into()
+    ureq::Agent::config_builder()
+        .http_status_as_error(false)
+        .build()
+        .into()
 }
 
 fn call(
@@ -152,15 +173,25 @@ fn call(
     }
     let mut answer = match body {
         Some(body) => agent().run(
-            request.header("content-type", "application/json").body(body.to_string())?,
+            request
+                .header("content-type", "application/json")
+                .body(body.to_string())?,
         )?,
         None => agent().run(request.body(())?)?,
     };
-    let bytes = answer.body_mut().with_config().limit(64 << 20).read_to_vec()?;
+    let bytes = answer
+        .body_mut()
+        .with_config()
+        .limit(64 << 20)
+        .read_to_vec()?;
     Ok((answer.status().as_u16(), serde_json::from_slice(&bytes)?))
 }
 
 /// The string at a JSON pointer, empty when there is none.
 pub fn text(value: &Value, pointer: &str) -> String {
-    value.pointer(pointer).and_then(Value::as_str).unwrap_or_default().to_owned()
+    value
+        .pointer(pointer)
+        .and_then(Value::as_str)
+        .unwrap_or_default()
+        .to_owned()
 }

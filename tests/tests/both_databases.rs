@@ -12,7 +12,10 @@ mod postgres;
 #[test]
 fn on_sqlite() -> Result<(), Trouble> {
     let folder = tempfile::tempdir()?;
-    story(&format!("sqlite:{}", folder.path().join("story.db").display()))
+    story(&format!(
+        "sqlite:{}",
+        folder.path().join("story.db").display()
+    ))
 }
 
 #[test]
@@ -28,21 +31,38 @@ fn story(database: &str) -> Result<(), Trouble> {
     let observer = server.sign_in("observer")?;
 
     // The board: every state is there to be seen, and the list says of each gag what its page says.
-    let gags = items(&coordinator, &format!("/productions/{}/gags", coordinator.production))?;
+    let gags = items(
+        &coordinator,
+        &format!("/productions/{}/gags", coordinator.production),
+    )?;
     assert_eq!(gags.len(), 12);
     let cleared = by_state(&gags, "cleared").ok_or("no gag of the demo is cleared")?;
     let id = text(cleared, "/id");
     let (status, page) = coordinator.get(&format!("/gags/{id}"))?;
     assert_eq!(status, 200);
     assert_eq!(text(&page, "/clearance/state"), "cleared");
-    assert_eq!(page.pointer("/clearance/blocks").and_then(Value::as_array).map(Vec::len), Some(0));
+    assert_eq!(
+        page.pointer("/clearance/blocks")
+            .and_then(Value::as_array)
+            .map(Vec::len),
+        Some(0)
+    );
 
     // Someone who only reads the record may hold, like anyone, and may do nothing else.
     let before = trail_size(&observer)?;
-    let (status, problem) =
-        observer.post(&format!("/gags/{id}/runs"), &json!({"id": Uuid::now_v7(), "rung": "dry", "good": true}))?;
-    assert_eq!((status, text(&problem, "/code").as_str()), (403, "forbidden"));
-    assert_eq!(trail_size(&observer)?, before, "a refused write left a leaf");
+    let (status, problem) = observer.post(
+        &format!("/gags/{id}/runs"),
+        &json!({"id": Uuid::now_v7(), "rung": "dry", "good": true}),
+    )?;
+    assert_eq!(
+        (status, text(&problem, "/code").as_str()),
+        (403, "forbidden")
+    );
+    assert_eq!(
+        trail_size(&observer)?,
+        before,
+        "a refused write left a leaf"
+    );
     let hold = Uuid::now_v7();
     let (status, _) = observer.post(
         &format!("/productions/{}/holds", observer.production),
@@ -65,10 +85,16 @@ fn story(database: &str) -> Result<(), Trouble> {
     // Paper and proof.
     let packet = coordinator.bytes(&format!("/gags/{id}/packet?paper=a4"))?;
     assert!(packet.starts_with(b"%PDF-"));
-    let export = observer.bytes(&format!("/productions/{}/trail/export", observer.production))?;
+    let export = observer.bytes(&format!(
+        "/productions/{}/trail/export",
+        observer.production
+    ))?;
     let verified = gagwright_trail::verify_export(std::str::from_utf8(&export)?)?;
     assert_eq!(verified.size, trail_size(&observer)?);
-    let (_, shown) = observer.get(&format!("/productions/{}/trail?limit=1", observer.production))?;
+    let (_, shown) = observer.get(&format!(
+        "/productions/{}/trail?limit=1",
+        observer.production
+    ))?;
     assert_eq!(text(&shown, "/root"), verified.root.to_hex());
     Ok(())
 }
@@ -85,5 +111,7 @@ fn by_state<'a>(gags: &'a [Value], state: &str) -> Option<&'a Value> {
 
 fn trail_size(client: &Client) -> Result<u64, Trouble> {
     let (_, production) = client.get(&format!("/productions/{}", client.production))?;
-    production["trail_size"].as_u64().ok_or_else(|| "no trail size".into())
+    production["trail_size"]
+        .as_u64()
+        .ok_or_else(|| "no trail size".into())
 }

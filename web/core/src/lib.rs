@@ -33,7 +33,9 @@ pub fn techniques() -> Answer<String> {
 pub fn assess(technique: &str, inputs: &str) -> Answer<String> {
     let inputs: Inputs = read("inputs", inputs)?;
     let Some(found) = gagwright_mechanics::find(technique) else {
-        return Err(JsError::new(&format!("there is no technique \"{technique}\"")));
+        return Err(JsError::new(&format!(
+            "there is no technique \"{technique}\""
+        )));
     };
     write(&found.assess(&inputs).map_err(thrown)?)
 }
@@ -44,7 +46,12 @@ pub fn judge_slot(slot: &str, person: &str, context: &str) -> Answer<String> {
     let slot: Slot = read("slot", slot)?;
     let person: Person = read("person", person)?;
     let context: Context = read("context", context)?;
-    write(&gagwright_casting::judge(&slot, &person, &context, Catalogue::built_in()))
+    write(&gagwright_casting::judge(
+        &slot,
+        &person,
+        &context,
+        Catalogue::built_in(),
+    ))
 }
 
 /// The one judge: cleared, or what is missing, lapsed, held or blocking.
@@ -98,7 +105,14 @@ struct LeafPath {
 #[wasm_bindgen]
 pub fn verify_inclusion(proof: &str) -> Answer<()> {
     let proof: LeafPath = read("proof", proof)?;
-    verify_path(&proof.hash, proof.leaf, proof.size, &proof.path, &proof.root).map_err(thrown)
+    verify_path(
+        &proof.hash,
+        proof.leaf,
+        proof.size,
+        &proof.path,
+        &proof.root,
+    )
+    .map_err(thrown)
 }
 
 /// What a person wrote, in SI.
@@ -115,14 +129,17 @@ pub fn format_quantity(quantity: &str, si: f64, system: &str) -> Answer<String> 
         "metric" => units::format_metric(quantity, si),
         "imperial" => units::format_imperial(quantity, si),
         other => {
-            return Err(JsError::new(&format!("units are metric or imperial, not \"{other}\"")));
+            return Err(JsError::new(&format!(
+                "units are metric or imperial, not \"{other}\""
+            )));
         }
     };
     Ok(units::join((number, unit)))
 }
 
 fn named(quantity: &str) -> Answer<Quantity> {
-    serde_json::from_value(serde_json::Value::from(quantity)).map_err(|error| wrong("quantity", &error))
+    serde_json::from_value(serde_json::Value::from(quantity))
+        .map_err(|error| wrong("quantity", &error))
 }
 
 fn read<T: DeserializeOwned>(what: &str, text: &str) -> Answer<T> {
