@@ -1,7 +1,7 @@
 // Who is signed in, on which production, and what they may do. What they may do is the server's word,
 // used here only to leave out buttons that would be refused.
 
-import { adoptSession, end, getJson, renew, resumeToken, watchSession } from './api/client.ts';
+import { actAs, adoptSession, end, getJson, renew, resumeToken, watchSession } from './api/client.ts';
 import { Unreachable } from './api/problem.ts';
 import type { Membership, Permission, ProductionPage, ServerStatus, Session } from './api/types.ts';
 import { getSetting, removeSetting, setSetting } from './storage/database.ts';
@@ -13,6 +13,10 @@ interface Kept {
   account: Session['account'];
   memberships: Membership[];
 }
+
+/** Kept from a sign-out until the server has heard of it: the cookie must not bring the person back. */
+const SIGNED_OUT = 'signed_out';
+const TRY_EVERY = 20_000;
 
 class SessionState {
   status = $state.raw<ServerStatus | undefined>(undefined);
@@ -49,9 +53,19 @@ class SessionState {
   }
 
   async start(): Promise<void> {
-    watchSession((session) => void this.#take(session));
+    watchSession({
+      changed: (session) => void this.#take(session),
+      settle: () => this.#settle(),
+      someoneElse: (session) => void this.#giveWay(session),
+    });
+    window.addEventListener('online', () => void this.#settle().catch(() => {}));
     this.productionId = (await getSetting<string>('production')) ?? '';
-    const kept = await getSetting<Kept>('session');
+    const leaving = (await getSetting<boolean>(SIGNED_OUT)) ?? false;
+    if (leaving) {
+      adoptSession(undefined);
+      void this.#leave();
+    }
+    const kept = leaving ? undefined : await getSetting<Kept>('session');
     const resumed = kept !== undefined && resumeToken();
     if (kept) {
       // Show what the phone has at once; the server confirms or ends the sign-in behind it.
@@ -85,6 +99,7 @@ class SessionState {
       return;
     }
     this.ended = false;
+    await removeSetting(SIGNED_OUT);
     const known = this.account?.id === session.account.id;
     const kept: Kept = { account: session.account, memberships: session.memberships };
     await setSetting('session', kept);
@@ -97,6 +112,7 @@ class SessionState {
       readsBelongTo(kept.account.id);
       await outbox.belongTo(kept.account.id);
     }
+    actAs(kept.account.id);
     this.memberships = kept.memberships;
     this.account = kept.account;
     if (!kept.memberships.some((one) => one.production.id === this.productionId)) {
@@ -109,18 +125,40 @@ class SessionState {
     await setSetting('production', production);
   }
 
-  /** Ends the sign-in here and at the server, and forgets what was read. Keys and unsent writes stay. */
+  /** Ends the sign-in here at once, at the server as soon as it answers, and forgets what was read. Keys and
+   *  unsent writes stay. */
   async signOut(): Promise<void> {
-    this.#leaving = true;
+    await setSetting(SIGNED_OUT, true);
     await forgetReads();
+    this.#leaving = true;
+    adoptSession(undefined);
+    this.#leaving = false;
+    await this.#leave();
+  }
+
+  /** Tells the server of a sign-out until it has heard. */
+  async #leave(): Promise<void> {
     try {
-      await end();
-    } catch (error) {
-      if (!(error instanceof Unreachable)) throw error;
-      adoptSession(undefined);
-    } finally {
-      this.#leaving = false;
+      await this.#settle();
+    } catch {
+      setTimeout(() => void this.#leave(), TRY_EVERY);
     }
+  }
+
+  /** One tab at a time, and only while the sign-out is pending: a later sign-in must not be ended by it. */
+  async #settle(): Promise<void> {
+    await navigator.locks.request('sign-out', async () => {
+      if (!(await getSetting<boolean>(SIGNED_OUT))) return;
+      await end();
+      await removeSetting(SIGNED_OUT);
+    });
+  }
+
+  /** Another tab signed in as somebody else: this one begins again as them. */
+  async #giveWay(session: Session): Promise<void> {
+    const kept: Kept = { account: session.account, memberships: session.memberships };
+    await setSetting('session', kept);
+    location.reload();
   }
 }
 

@@ -1,5 +1,5 @@
 import { beforeEach, expect, it, vi } from 'vitest';
-import { accessToken, adoptSession, getJson, resumeToken, send, serverNow } from './client.ts';
+import { accessToken, adoptSession, getJson, resumeToken, send, serverNow, watchSession } from './client.ts';
 import { Problem, Unreachable } from './problem.ts';
 import type { Session } from './types.ts';
 
@@ -71,6 +71,25 @@ it('renews once for many calls at the same moment', async () => {
 it('ends the sign-in when the cookie is no longer good, and says so', async () => {
   serve(() => refusal(401, 'not_signed_in'));
   await expect(getJson('/today')).rejects.toMatchObject({ status: 401 });
+  expect(accessToken()).toBeUndefined();
+});
+
+it('sends nothing with the token of somebody else who signed in in another tab', async () => {
+  const seen: string[] = [];
+  watchSession({
+    changed: () => {},
+    settle: async () => {},
+    someoneElse: (other) => seen.push(other.account.id),
+  });
+  adoptSession(session('old', 5_000));
+  const theirs = {
+    ...session('theirs'),
+    account: { id: 'b', name: 'Bo', email: 'bo@salt-meridian.example' },
+  };
+  serve(() => Response.json(theirs));
+  await expect(send('/holds', { method: 'POST' })).rejects.toBeInstanceOf(Unreachable);
+  expect(calls).toEqual(['/sessions/refresh']);
+  expect(seen).toEqual(['b']);
   expect(accessToken()).toBeUndefined();
 });
 

@@ -1,7 +1,7 @@
 // One way to talk to the server: adds the token, renews it once when it has run out, turns refusals into
 // problems. Knows nothing of screens, caches or queues.
 
-import { Problem, problemFrom, Unreachable } from './problem.ts';
+import { isPassing, Problem, problemFrom, Unreachable } from './problem.ts';
 import type { Session } from './types.ts';
 
 export const API = '/api/v1';
@@ -14,11 +14,27 @@ let expiresAt = 0;
 /** Server time minus this device's: clocks on set are wrong more often than one thinks. */
 let clockAhead = 0;
 let renewing: Promise<Session | undefined> | undefined;
-let onSession: (session: Session | undefined) => void = () => {};
+/** Whose screens this tab shows. A token of anybody else is not used. */
+let mine = '';
 
 /** Who wants to know when a session begins, is renewed or ends. */
-export function watchSession(listener: (session: Session | undefined) => void): void {
-  onSession = listener;
+export interface SessionWatcher {
+  changed: (session: Session | undefined) => void;
+  /** Called before the cookie is used: finishes a sign-out the server has not heard of yet, or throws. */
+  settle: () => Promise<void>;
+  /** The cookie is somebody else's by now: another tab signed in as them. */
+  someoneElse: (session: Session) => void;
+}
+
+let watcher: SessionWatcher = { changed: () => {}, settle: async () => {}, someoneElse: () => {} };
+
+export function watchSession(by: SessionWatcher): void {
+  watcher = by;
+}
+
+/** Says whose screens this tab shows before any token has come. */
+export function actAs(account: string): void {
+  mine = account;
 }
 
 export function accessToken(): string | undefined {
@@ -56,7 +72,8 @@ export function adoptSession(session: Session | undefined): void {
   // The token's life is counted on this device's clock from now, whatever that clock says.
   const life = session ? Date.parse(session.expires_at) - serverNow().getTime() : 0;
   keepToken(session?.access_token, Date.now() + life);
-  onSession(session);
+  mine = session?.account.id ?? '';
+  watcher.changed(session);
 }
 
 async function call(path: string, init: RequestInit): Promise<Response> {
@@ -82,9 +99,16 @@ export function renew(): Promise<Session | undefined> {
 
 async function askForToken(): Promise<Session | undefined> {
   return await navigator.locks.request('session', async (): Promise<Session | undefined> => {
+    await watcher.settle();
     const response = await call('/sessions/refresh', { method: 'POST' });
     if (response.ok) {
       const session = (await response.json()) as Session;
+      if (mine && session.account.id !== mine) {
+        // What this tab was about to send is one person's, and the token is another's.
+        keepToken(undefined, 0);
+        watcher.someoneElse(session);
+        throw new Unreachable();
+      }
       adoptSession(session);
       return session;
     }
@@ -138,6 +162,8 @@ export async function getJson<T>(path: string): Promise<T> {
 
 /** Sign-in, set-up and invitations: the answers that begin a session. */
 export async function begin(path: string, json: unknown): Promise<Session> {
+  // The sign-in before this one ends first; that it could not be ended must not keep anybody out.
+  await watcher.settle().catch(() => {});
   const response = await request(path, { method: 'POST', json });
   if (!response.ok) throw await problemFrom(response);
   const session = (await response.json()) as Session;
@@ -145,12 +171,10 @@ export async function begin(path: string, json: unknown): Promise<Session> {
   return session;
 }
 
+/** Ends the sign-in at the server. Throws when the server may not have heard of it. */
 export async function end(): Promise<void> {
-  try {
-    await request('/sessions', { method: 'DELETE' });
-  } finally {
-    adoptSession(undefined);
-  }
+  const response = await request('/sessions', { method: 'DELETE' });
+  if (isPassing(response.status)) throw await problemFrom(response);
 }
 
 export { Problem, Unreachable };

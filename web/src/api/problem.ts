@@ -37,6 +37,11 @@ export async function problemFrom(response: Response): Promise<Problem> {
   return new Problem({ title: t.problem.unexpected(response.status), status: response.status });
 }
 
+/** Refusals that say nothing about what was asked: too slow, too early, too many, or a fault at the server. */
+export function isPassing(status: number): boolean {
+  return status === 408 || status === 425 || status === 429 || status >= 500;
+}
+
 export function asProblem(error: unknown): ProblemBody {
   if (error instanceof Problem) return error.body;
   return { title: error instanceof Error ? error.message : String(error), status: 0 };

@@ -2,7 +2,7 @@
 // the app, losing signal or sending twice loses nothing and doubles nothing.
 
 import { send } from '../api/client.ts';
-import { asProblem, Problem, Unreachable } from '../api/problem.ts';
+import { isPassing, Problem } from '../api/problem.ts';
 import type { ProblemBody } from '../api/types.ts';
 import { database, type QueuedWrite, type WriteLabel } from './database.ts';
 import { refreshReads } from './reads.svelte.ts';
@@ -128,12 +128,10 @@ class Outbox {
       refreshReads(item.label.gag);
       return true;
     } catch (error) {
-      if (error instanceof Unreachable) return false;
-      // Signed out, too many at once, or a fault at the server: worth another try later.
-      if (error instanceof Problem && (error.status === 401 || error.status === 429 || error.status >= 500)) {
-        return false;
-      }
-      await this.#put({ ...item, state: 'refused', settled_at: Date.now(), problem: asProblem(error) });
+      // Only the server's own refusal settles a write. A connection lost while the answer arrives, an answer
+      // that is not the server's, a sign-in that ran out: the same key makes sending it again safe.
+      if (!(error instanceof Problem) || error.status === 401 || isPassing(error.status)) return false;
+      await this.#put({ ...item, state: 'refused', settled_at: Date.now(), problem: error.body });
       return true;
     }
   }

@@ -100,6 +100,30 @@ describe('without signal', () => {
     expect(outbox.items.map((one) => one.state)).toEqual(['sent']);
   });
 
+  it('waits when the connection is lost while the answer arrives, and sends it again with the same key', async () => {
+    const cut = new ReadableStream({
+      pull: (controller) => controller.error(new TypeError('network error')),
+    });
+    answer = () => new Response(cut, { status: 201, headers: { 'content-type': 'application/json' } });
+    expect((await outbox.post(hold('one'))).state).toBe('waiting');
+    const key = outbox.waiting[0]?.id;
+    answer = () => new Response('<p>Sign in to this network</p>', { status: 200 });
+    await outbox.flush();
+    expect(outbox.waiting.map((one) => one.id)).toEqual([key]);
+    answer = () => ok({});
+    await outbox.flush();
+    expect(outbox.items.map((one) => one.state)).toEqual(['sent']);
+    expect(seen.map((one) => one.key)).toEqual([key, key, key]);
+  });
+
+  it.each([408, 425, 429, 500, 503])(
+    'waits after an answer of %i, which says nothing about the write',
+    async (status) => {
+      answer = () => problem(status, 'later');
+      expect((await outbox.post(hold('one'))).state).toBe('waiting');
+    },
+  );
+
   it('never sends one person’s writes as another', async () => {
     answer = () => 'no signal';
     await outbox.post(hold('adas'));

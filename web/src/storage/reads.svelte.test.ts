@@ -61,6 +61,24 @@ it('shows nothing of one account to another', async () => {
   expect((await started()).value).toBeUndefined();
 });
 
+it('keeps nothing that arrives after the sign-out that forgot it', async () => {
+  let release: () => void = () => {};
+  const gate = new Promise<void>((done) => {
+    release = done;
+  });
+  vi.stubGlobal('fetch', async () => {
+    await gate;
+    return Response.json({ n: 2 });
+  });
+  const late = new Read<{ n: number }>('/today');
+  const done = late.start();
+  await forgetReads();
+  release();
+  await done;
+  expect(late.value).toBeUndefined();
+  expect(await (await database()).getAll('reads')).toEqual([]);
+});
+
 it('removes from the phone what may no longer be read', async () => {
   await started();
   answer = () => Response.json({ title: 'no', status: 403, code: 'forbidden' }, { status: 403 });

@@ -7,15 +7,22 @@ import type { ProblemBody } from '../api/types.ts';
 import { database } from './database.ts';
 
 let account = '';
+/** Counts how often what was read was let go: a read made before that keeps nothing that still arrives. */
+let generation = 0;
+
+function letGo(): void {
+  live.clear();
+  generation += 1;
+}
 
 /** Reads belong to an account; another account on the same phone sees none of them. */
 export function readsBelongTo(id: string): void {
-  if (account !== id) live.clear();
+  if (account !== id) letGo();
   account = id;
 }
 
 export async function forgetReads(): Promise<void> {
-  live.clear();
+  letGo();
   await (await database()).clear('reads');
 }
 
@@ -34,9 +41,14 @@ export class Read<T> {
   background = false;
   #running: Promise<void> | undefined;
   #started = false;
+  readonly #generation = generation;
 
   constructor(path: string) {
     this.path = path;
+  }
+
+  get #letGo(): boolean {
+    return this.#generation !== generation;
   }
 
   get #key(): string {
@@ -48,6 +60,7 @@ export class Read<T> {
     if (!this.#started) {
       this.#started = true;
       const kept = await (await database()).get('reads', this.#key);
+      if (this.#letGo) return;
       if (kept && this.value === undefined) {
         this.value = kept.value as T;
         this.fetchedAt = kept.fetched_at;
@@ -68,7 +81,9 @@ export class Read<T> {
     this.loading = true;
     const key = this.#key;
     try {
-      await this.#keep(key, await getJson<T>(this.path));
+      const value = await getJson<T>(this.path);
+      if (this.#letGo) return;
+      await this.#keep(key, value);
       this.unreachable = false;
       this.problem = undefined;
     } catch (error) {
