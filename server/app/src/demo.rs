@@ -390,7 +390,7 @@ mod tests {
             gagwright_clearance::signoff::verify(&found.jws, &key).unwrap();
             assert!(found.key_in_trail);
         }
-        let sign_ins = store.read(|conn| sign_ins(conn)).unwrap().unwrap();
+        let sign_ins = store.read(sign_ins).unwrap().unwrap();
         assert_eq!(sign_ins.len(), 18);
         assert!(sign_ins[0].roles.contains(&Role::Coordinator));
         assert!(

@@ -41,7 +41,7 @@ pub(crate) fn demo() -> Result<(), Fault> {
     let store = Store::open(&options.database)?;
     store.migrate()?;
     let fresh = demo::seed(&store, clock::now(), entropy::system)?;
-    let sign_ins = store.read(|conn| demo::sign_ins(conn))?;
+    let sign_ins = store.read(demo::sign_ins)?;
     drop(store);
     say(welcome(fresh, sign_ins.as_deref()))?;
     http::serve(options).map_err(|error| Fault::failed(error.to_string()))
