@@ -97,19 +97,12 @@ pub fn named<T: Serialize>(value: &T) -> String {
 
 /// What a reading measures, as a quantity.
 pub fn reading_quantity(kind: ReadingKind) -> Option<Quantity> {
-    match kind {
-        ReadingKind::Wind | ReadingKind::Gust => Some(Quantity::Speed),
-        ReadingKind::AirTemperature | ReadingKind::WaterTemperature => Some(Quantity::Temperature),
-        ReadingKind::Light => None,
-    }
+    kind.quantity()
 }
 
 /// A reading's value in both unit systems.
 pub fn reading(kind: ReadingKind, value: f64) -> String {
-    match reading_quantity(kind) {
-        Some(quantity) => both(quantity, value),
-        None => format!("{value} lx"),
-    }
+    kind.say(value)
 }
 
 fn joined((number, unit): (String, &'static str)) -> String {
@@ -236,6 +229,7 @@ pub fn requirement(requirement: &Requirement) -> String {
         } => {
             let skill = name.replace('_', " ");
             match within_days {
+                Some(1) => format!("{skill}, level {level} or above, used within 1 day"),
                 Some(days) => format!("{skill}, level {level} or above, used within {days} days"),
                 None => format!("{skill}, level {level} or above"),
             }
@@ -250,8 +244,10 @@ pub fn requirement(requirement: &Requirement) -> String {
             if let Some(category) = category {
                 text.push_str(&format!(", category {category}"));
             }
-            if *cover_days > 0 {
-                text.push_str(&format!(", valid {cover_days} days past the shooting day"));
+            match cover_days {
+                0 => {}
+                1 => text.push_str(", valid 1 day past the shooting day"),
+                days => text.push_str(&format!(", valid {days} days past the shooting day")),
             }
             text
         }

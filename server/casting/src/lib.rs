@@ -12,6 +12,7 @@ mod nearest;
 pub mod person;
 pub mod requirement;
 pub mod roster;
+pub mod words;
 
 pub use catalogue::{Catalogue, CatalogueError, CertificateKind, SkillKind, UnknownName};
 pub use ids::{CertificateId, GagId, PersonId, ProductionId, SlotId};

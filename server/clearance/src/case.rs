@@ -63,6 +63,11 @@ pub struct Hold {
     /// Agreements to release. Released when the coordinator and the hazard's owner have agreed.
     #[serde(default)]
     pub agreements: Vec<Agreement>,
+    /// When the last agreement needed arrived, server time; none: it still holds. Kept, because those
+    /// who agreed may later leave the production, and a stop that they lifted stays lifted.
+    #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime))]
+    pub released_at: Option<jiff::Timestamp>,
 }
 
 /// One agreement to release a hold.

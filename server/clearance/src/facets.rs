@@ -243,7 +243,8 @@ pub struct Band {
     /// Most allowed, SI.
     #[serde(default)]
     pub max: Option<f64>,
-    /// A reading older than this counts for nothing, minutes.
+    /// How long a reading inside the band may be leaned on before the next one, minutes. A reading
+    /// outside stops the gag until a newer one is inside, however old it grows.
     pub max_age_minutes: u32,
 }
 

@@ -14,7 +14,8 @@ use gagwright_mechanics::Technique;
 use jiff::Timestamp;
 
 pub use day::REHEARSED;
-pub use holds::missing_agreements;
+pub use holds::{agreements_needed, missing_agreements};
+pub use required::{age_day, is_minor};
 
 pub(crate) use {bench::Bench, required::Needed, standing::standing};
 

@@ -18,6 +18,7 @@ pub mod jws;
 pub mod plan;
 pub mod policy;
 mod policy_check;
+mod reading;
 pub mod signoff;
 mod starting;
 pub mod validate;

@@ -1,5 +1,6 @@
 //! Names of things as sentences use them, and the small grammar that joins them. It decides nothing.
 
+pub(crate) use gagwright_casting::words::capital;
 use gagwright_mechanics::Facet;
 use jiff::{Timestamp, civil::Date, tz::Offset};
 
@@ -118,13 +119,4 @@ pub(crate) fn minute(moment: Timestamp) -> String {
         clock.hour(),
         clock.minute()
     )
-}
-
-/// With a capital first letter, for starting a sentence.
-pub(crate) fn capital(text: &str) -> String {
-    let mut characters = text.chars();
-    match characters.next() {
-        Some(first) => first.to_uppercase().chain(characters).collect(),
-        None => String::new(),
-    }
 }

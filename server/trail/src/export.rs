@@ -49,16 +49,17 @@ pub struct ExportDevice {
     pub key: Value,
 }
 
-/// One leaf's line.
+/// One leaf's line. It may carry the leaf's personal part; whoever writes the export decides, and one
+/// without them proves everything but what they said.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ExportedLeaf {
     /// The leaf.
     pub entry: Entry,
-    /// The salt of its commitment, hex; gone when the personal part was erased.
+    /// The salt of its commitment, hex; absent when the personal part is.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub salt: Option<String>,
-    /// The personal part; gone when it was erased.
+    /// The personal part; absent when it was erased or left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub personal: Option<Value>,
 }
@@ -166,7 +167,7 @@ pub struct Verified {
     pub last_at: Option<String>,
     /// Leaves whose personal part is here and matches its commitment.
     pub personal_kept: u64,
-    /// Leaves whose personal part was erased.
+    /// Leaves whose personal part is not here: erased, or left out of the export.
     pub personal_erased: u64,
     /// Every sign-off, in order. Their signatures are not checked here.
     pub signoffs: Vec<FoundSignOff>,

@@ -432,6 +432,7 @@ export interface Hold {
   reason?: string;
   hazard?: Hazard | null;
   agreements?: { role: Role; person: string; at: string; cause: string }[];
+  released_at?: string | null;
 }
 
 export type ReadingKind = 'wind' | 'gust' | 'air_temperature' | 'water_temperature' | 'light';

@@ -1,7 +1,7 @@
 //! What is logged while working: readings of the conditions and runs on the rehearsal ladder. Both are
 //! additions; nothing is ever taken back, a later one simply counts more.
 
-use gagwright_clearance::{GagId, Reading, ReadingKind, RehearsalRun, judge};
+use gagwright_clearance::{GagId, Reading, RehearsalRun, judge};
 use gagwright_store::Connection;
 use jiff::Timestamp;
 use serde_json::json;
@@ -12,16 +12,6 @@ use super::{
     record,
 };
 use crate::permissions::Permission;
-
-/// What a reading can be on this planet, with its unit: anything else is a slip of the finger.
-pub(crate) fn range(kind: ReadingKind) -> (f64, f64, &'static str) {
-    match kind {
-        ReadingKind::Wind | ReadingKind::Gust => (0.0, 120.0, "m/s"),
-        ReadingKind::AirTemperature => (180.0, 335.0, "K"),
-        ReadingKind::WaterTemperature => (270.0, 320.0, "K"),
-        ReadingKind::Light => (0.0, 200_000.0, "lx"),
-    }
-}
 
 /// Logs a reading for one gag.
 ///
@@ -37,8 +27,8 @@ pub fn log_reading(
     actor.require(Permission::LogDay)?;
     let row = record::gag(conn, actor.production, gag)?;
     let mut problems = Problems::default();
-    let (least, most, unit) = range(new.kind);
-    problems.number("/value", new.value, least, most, unit);
+    let (least, most) = new.kind.range();
+    problems.number("/value", new.value, least, most, new.kind.unit());
     problems.not_in_future("/at", new.at, now);
     problems.text("/place", &new.place, SHORT);
     problems.finish()?;

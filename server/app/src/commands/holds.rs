@@ -3,7 +3,9 @@
 
 use gagwright_casting::ProductionId;
 use gagwright_clearance::{
-    Agreement, Hold, HoldId, Policy, Role, judge::missing_agreements, signoff::Member,
+    Agreement, Hold, HoldId, Role,
+    judge::{agreements_needed, missing_agreements},
+    signoff::Member,
 };
 use gagwright_store::Connection;
 use jiff::Timestamp;
@@ -62,6 +64,7 @@ pub fn raise(
         reason: new.reason,
         hazard: new.hazard,
         agreements: Vec::new(),
+        released_at: None,
     };
     let mut leaf = record::Leaf::for_production("hold.raised", now, production, actor)
         .fact("hold", json!(hold.id))
@@ -74,17 +77,6 @@ pub fn raise(
         .append(conn)?;
     gagwright_store::holds::insert(conn, production, &hold, leaf)?;
     Ok(hold)
-}
-
-/// Who is asked before a hold is released: the coordinator and, where a hazard was named, its owner.
-fn asked(hold: &Hold, policy: &Policy) -> Vec<Role> {
-    let mut roles = vec![Role::Coordinator];
-    if let Some(owner) = hold.hazard.and_then(|hazard| policy.owners.get(&hazard))
-        && *owner != Role::Coordinator
-    {
-        roles.push(*owner);
-    }
-    roles
 }
 
 /// Who holds which hats, as the judge wants them.
@@ -119,7 +111,7 @@ pub fn agree(
     let mut problems = Problems::default();
     problems.required("/cause", &cause, LONG);
     let policy = record::policy(conn, actor.production)?;
-    let wanted = asked(&hold, &policy);
+    let wanted = agreements_needed(&hold, &policy);
     if !wanted.contains(&role) {
         let names: Vec<&str> = wanted.iter().copied().map(role_name).collect();
         problems.add(
@@ -143,6 +135,7 @@ pub fn agree(
         cause: cause.clone(),
     });
     let released = missing_agreements(&hold, &policy, &hats).is_empty();
+    hold.released_at = released.then_some(now);
     let mut leaf = record::Leaf::new("hold.agreed", now, Some(actor))
         .fact("hold", json!(id))
         .fact("role", json!(role))
@@ -153,6 +146,6 @@ pub fn agree(
     }
     leaf.personal(json!({ "cause": cause }), entropy)
         .append(conn)?;
-    gagwright_store::holds::update(conn, &hold, released.then_some(now))?;
+    gagwright_store::holds::update(conn, &hold, hold.released_at)?;
     Ok(hold)
 }

@@ -613,11 +613,13 @@ fn a_hold_is_released_by_the_coordinator_with_the_owner_of_the_hazard() {
     assert!(matches!(lent, CommandError::Forbidden { .. }), "{lent}");
     let silent = agree(&scene, "C02", Role::Rigging, "  ").unwrap_err();
     assert!(silent.to_string().contains("/cause"), "{silent}");
-    agree(&scene, "C02", Role::Rigging, "Stitch sewn, harness loaded").unwrap();
+    let one = agree(&scene, "C02", Role::Rigging, "Stitch sewn, harness loaded").unwrap();
+    assert_eq!(one.released_at, None);
     assert!(held(&scene), "one agreement is not enough");
     let twice = agree(&scene, "C02", Role::Rigging, "Again").unwrap_err();
     assert!(matches!(twice, CommandError::Conflict { .. }), "{twice}");
-    agree(&scene, "C01", Role::Coordinator, "Seen the loaded harness").unwrap();
+    let both = agree(&scene, "C01", Role::Coordinator, "Seen the loaded harness").unwrap();
+    assert_eq!(both.released_at, Some(later()));
     assert!(!held(&scene));
 }
 

@@ -4,7 +4,9 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
-    Case, Clearance, GagId, RoleState, clearance, judge::missing_agreements, plan::FacetHashes,
+    Case, Clearance, GagId, RoleState, clearance,
+    judge::{age_day, missing_agreements},
+    plan::FacetHashes,
 };
 use gagwright_mechanics::{Facet, Status};
 use gagwright_store::{Connection, gags::GagRow};
@@ -56,13 +58,14 @@ pub fn gag_page(
 /// A case as this reader may see it. The judge answers the same from it as from the whole.
 pub fn shown(reader: &Actor, mut case: Case) -> Case {
     let day = case.plan.facets.setting.day;
+    let age_day = age_day(&case.plan);
     let slots = &case.plan.facets.cast.slots;
     case.people = case
         .people
         .iter()
         .map(
             |person| match slots.iter().find(|slot| slot.person == Some(person.id)) {
-                Some(slot) => reader::in_slot(reader, person, slot, day),
+                Some(slot) => reader::in_slot(reader, person, slot, day, age_day),
                 None => reader::on_roster(reader, person),
             },
         )

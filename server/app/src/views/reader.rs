@@ -5,6 +5,7 @@
 use std::collections::BTreeSet;
 
 use gagwright_casting::{Measurement, Person, Requirement, Slot};
+use gagwright_clearance::judge::is_minor;
 use jiff::{ToSpan, civil::Date};
 
 use super::Visible;
@@ -38,7 +39,15 @@ pub fn on_roster(reader: &Actor, person: &Person) -> Person {
 
 /// A person as a gag's page shows them to this reader: what the slot asks about stays, coarsened as
 /// far as the answer allows.
-pub fn in_slot(reader: &Actor, person: &Person, slot: &Slot, day: Option<Date>) -> Person {
+///
+/// `age_day` is the day on which the judge counts ages, which an undated plan has too.
+pub fn in_slot(
+    reader: &Actor,
+    person: &Person,
+    slot: &Slot,
+    day: Option<Date>,
+    age_day: Date,
+) -> Person {
     let visible = visible(reader, person);
     let mut shown = person.clone();
     if !visible.personal {
@@ -54,10 +63,13 @@ pub fn in_slot(reader: &Actor, person: &Person, slot: &Slot, day: Option<Date>) 
             .requirements
             .iter()
             .any(|one| matches!(one, Requirement::Age { .. }));
-        shown.born = shown
-            .born
-            .filter(|_| asks_age)
-            .and_then(|born| same_age(born, day));
+        shown.born = shown.born.and_then(|born| {
+            if asks_age {
+                same_age(born, age_day)
+            } else {
+                same_side_of_eighteen(born, age_day)
+            }
+        });
         if !slot
             .requirements
             .iter()
@@ -107,9 +119,15 @@ fn measurements_asked(slot: &Slot) -> BTreeSet<Measurement> {
 }
 
 /// The birthday of somebody who turns the same age exactly on that day.
-fn same_age(born: Date, day: Option<Date>) -> Option<Date> {
-    let day = day?;
+fn same_age(born: Date, day: Date) -> Option<Date> {
     let years = born.until((jiff::Unit::Year, day)).ok()?.get_years();
+    day.checked_sub(years.years()).ok()
+}
+
+/// The birthday of somebody who turns eighteen on that day, or seventeen if they are a minor: whether a
+/// guardian must sign follows from it, and nothing else can be read off it.
+fn same_side_of_eighteen(born: Date, day: Date) -> Option<Date> {
+    let years = if is_minor(born, day) { 17 } else { 18 };
     day.checked_sub(years.years()).ok()
 }
 
@@ -121,8 +139,30 @@ mod tests {
     fn a_coarsened_birthday_keeps_the_age() {
         let born = jiff::civil::date(1999, 7, 30);
         let day = jiff::civil::date(2027, 3, 8);
-        let coarse = same_age(born, Some(day)).unwrap();
+        let coarse = same_age(born, day).unwrap();
         assert_eq!(coarse, jiff::civil::date(2000, 3, 8));
         assert_ne!(coarse, born);
+    }
+
+    #[test]
+    fn a_birthday_nobody_asks_about_still_tells_minors_from_adults() {
+        for day in [
+            jiff::civil::date(2027, 3, 8),
+            jiff::civil::date(2028, 2, 29),
+        ] {
+            for (born, minor) in [
+                (day.checked_sub(18.years()).unwrap(), false),
+                (jiff::civil::date(1961, 2, 28), false),
+                (
+                    day.checked_sub(18.years()).unwrap().tomorrow().unwrap(),
+                    true,
+                ),
+                (jiff::civil::date(2019, 5, 5), true),
+            ] {
+                let coarse = same_side_of_eighteen(born, day).unwrap();
+                assert_eq!(is_minor(coarse, day), minor, "{born} on {day}");
+                assert_eq!(is_minor(born, day), minor, "{born} on {day}");
+            }
+        }
     }
 }

@@ -10,6 +10,7 @@ use crate::{
     catalogue::Catalogue,
     person::{Measurement, Person},
     requirement::Context,
+    words::capital,
 };
 
 /// Room for the last bit when 1.72 m is compared with 1.75 m less 3 cm: far below what a tape can
@@ -212,13 +213,6 @@ fn name(of: Measurement) -> &'static str {
         Measurement::Head => "head",
         Measurement::Shoe => "shoe size",
     }
-}
-
-fn capital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
 }
 
 /// A value as people say it: centimetres, kilograms, shoe sizes.

@@ -17,6 +17,7 @@ use crate::{
     catalogue::{Catalogue, CertificateKind, Validity, same_category},
     person::{Certificate, Person},
     requirement::Context,
+    words::capital,
 };
 
 pub(super) fn certificate(
@@ -316,12 +317,4 @@ fn either(any_of: &[String], catalogue: &Catalogue) -> String {
         .map(|kind| catalogue.certificate_title(kind))
         .collect();
     titles.join(" or ")
-}
-
-/// A title at the head of a sentence.
-fn capital(title: &str) -> String {
-    let mut letters = title.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
 }

@@ -99,7 +99,8 @@ fn recency(grade: String, held: &Skill, limit: u32, context: &Context) -> Answer
         None => check_ride(
             format!(
                 "{grade}, but no use or assessment before the shooting day is on record \
-                 (at most {limit} days)"
+                 (at most {})",
+                count(i64::from(limit))
             ),
             context,
         ),

@@ -61,9 +61,7 @@ pub(super) fn availability(person: &Person, context: &Context) -> Answer {
 
 pub(super) fn rest(hours: f64, person: &Person, context: &Context) -> Answer {
     if !(0.0..=MOST_REST_HOURS).contains(&hours) {
-        return Answer::not_met(format!(
-            "A rest of {hours} hours is not a figure to judge by"
-        ));
+        return Answer::not_met(format!("A rest of {hours} h is not a figure to judge by"));
     }
     let Some(wrap) = person.last_wrap else {
         return Answer::curable(

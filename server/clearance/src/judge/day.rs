@@ -8,7 +8,7 @@ use jiff::SignedDuration;
 
 use super::bench::Bench;
 use crate::{
-    case::{Block, BlockKind, Reading, ReadingKind, RehearsalRun},
+    case::{Block, BlockKind, Reading, RehearsalRun},
     facets::{Band, Rung},
     words,
 };
@@ -24,8 +24,9 @@ pub const REHEARSED: [Facet; 4] = [
 /// A reading's clock may be this far ahead of the server's and still be of now.
 const AHEAD: SignedDuration = SignedDuration::from_mins(5);
 
-/// Bands whose latest reading that still counts is outside. No reading at all does not stop a plan: the
-/// day asks for readings, the plan only fixes the band.
+/// Bands whose latest reading is outside, however long ago it was read: waiting makes no wind drop, only
+/// a newer reading says that it has. No reading at all does not stop a plan: the day asks for readings,
+/// the plan only fixes the band.
 pub(crate) fn bands(bench: &Bench<'_>) -> Vec<Block> {
     let bands = &bench.case.plan.facets.conditions.bands;
     bands
@@ -35,16 +36,14 @@ pub(crate) fn bands(bench: &Bench<'_>) -> Vec<Block> {
 }
 
 fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
-    let age = SignedDuration::from_mins(band.max_age_minutes.into());
-    let counts = |reading: &&Reading| {
-        let since = bench.now.duration_since(reading.at);
-        reading.kind == band.reading && since <= age && since >= -AHEAD
+    let kind = band.reading;
+    let counts =
+        |reading: &&Reading| reading.kind == kind && bench.now.duration_since(reading.at) >= -AHEAD;
+    let broken = |reading: &Reading| {
+        let under = band.min.filter(|min| reading.value < *min);
+        under.or(band.max.filter(|max| reading.value > *max))
     };
-    let outside = |reading: &Reading| {
-        !reading.value.is_finite()
-            || band.min.is_some_and(|min| reading.value < min)
-            || band.max.is_some_and(|max| reading.value > max)
-    };
+    let outside = |reading: &Reading| !reading.value.is_finite() || broken(reading).is_some();
     // Of two readings at one moment the one outside the band decides.
     let latest = bench
         .case
@@ -55,11 +54,10 @@ fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
     if !outside(latest) {
         return None;
     }
-    let (name, unit) = describe(band.reading);
     let allowed = match (band.min, band.max) {
-        (Some(min), Some(max)) => format!("between {min} and {max} {unit}"),
-        (Some(min), None) => format!("at least {min} {unit}"),
-        (None, Some(max)) => format!("at most {max} {unit}"),
+        (Some(min), Some(max)) => format!("{} to {}", kind.say(min), kind.say(max)),
+        (Some(min), None) => format!("at least {}", kind.say(min)),
+        (None, Some(max)) => format!("at most {}", kind.say(max)),
         (None, None) => "a number".to_owned(),
     };
     let place = if latest.place.is_empty() {
@@ -69,11 +67,11 @@ fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
     };
     Some(Block {
         kind: BlockKind::Condition,
-        about: machine_name(band.reading).to_owned(),
+        about: kind.name().to_owned(),
         reason: format!(
-            "{} was read as {} {unit}{place} by {} on {}; the plan allows {allowed}.",
-            words::capital(name),
-            latest.value,
+            "{} was read as {}{place} by {} on {}; the plan allows {allowed}.",
+            words::capital(kind.words()),
+            kind.say_beyond(latest.value, broken(latest)),
             bench.name(latest.by),
             words::minute(latest.at)
         ),
@@ -82,27 +80,7 @@ fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
     })
 }
 
-fn describe(kind: ReadingKind) -> (&'static str, &'static str) {
-    match kind {
-        ReadingKind::Wind => ("mean wind", "m/s"),
-        ReadingKind::Gust => ("gust", "m/s"),
-        ReadingKind::AirTemperature => ("air temperature", "K"),
-        ReadingKind::WaterTemperature => ("water temperature", "K"),
-        ReadingKind::Light => ("light", "lux"),
-    }
-}
-
-fn machine_name(kind: ReadingKind) -> &'static str {
-    match kind {
-        ReadingKind::Wind => "wind",
-        ReadingKind::Gust => "gust",
-        ReadingKind::AirTemperature => "air_temperature",
-        ReadingKind::WaterTemperature => "water_temperature",
-        ReadingKind::Light => "light",
-    }
-}
-
-/// Equipment whose inspection runs out before the day, and a rescue that was drilled too slowly.
+/// Equipment whose inspection runs out before the day or is not known to count at all, and a rescue that was drilled too slowly.
 pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
     let facets = &bench.case.plan.facets;
     let day = facets
@@ -111,20 +89,30 @@ pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
         .map_or(bench.today, |day| day.max(bench.today));
     let mut blocks = Vec::new();
     for item in &facets.rigging.equipment {
-        if let Some(until) = item.inspected_until
-            && until < day
-        {
-            blocks.push(Block {
-                kind: BlockKind::Equipment,
-                about: item.serial.clone(),
-                reason: format!(
+        let (reason, remedy) = match item.inspected_until {
+            Some(until) if until >= day => continue,
+            Some(until) => (
+                format!(
                     "The inspection of {} ({}) counts until {until}; it is needed on {day}.",
                     item.name, item.serial
                 ),
-                remedy: "Have it inspected again, or use another piece; either is a new revision."
-                    .to_owned(),
-            });
-        }
+                "Have it inspected again, or use another piece; either is a new revision.",
+            ),
+            None => (
+                format!(
+                    "{} ({}) has no inspection date.",
+                    words::capital(&item.name),
+                    item.serial
+                ),
+                "Enter the last day its inspection counts; that is a new revision.",
+            ),
+        };
+        blocks.push(Block {
+            kind: BlockKind::Equipment,
+            about: item.serial.clone(),
+            reason,
+            remedy: remedy.to_owned(),
+        });
     }
     let rescue = &facets.rigging.rescue;
     if let (Some(limit), Some(drilled)) = (rescue.limit_seconds, rescue.drilled_seconds)

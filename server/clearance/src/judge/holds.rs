@@ -9,16 +9,28 @@ use crate::{
     words,
 };
 
-/// The roles whose agreement a hold still waits for; empty: released. The coordinator and the owner of
-/// the hazard must be two people, except where the coordinator owns the hazard.
-pub fn missing_agreements(hold: &Hold, policy: &Policy, members: &[Member]) -> Vec<Role> {
+/// The roles that must agree before a hold is released: the coordinator and, where a hazard was named,
+/// its owner.
+pub fn agreements_needed(hold: &Hold, policy: &Policy) -> Vec<Role> {
     let owner = hold
         .hazard
         .and_then(|hazard| policy.owners.get(&hazard).copied());
-    let needed: Vec<Role> = match owner {
+    match owner {
         Some(owner) if owner != Role::Coordinator => vec![Role::Coordinator, owner],
         _ => vec![Role::Coordinator],
-    };
+    }
+}
+
+/// The roles whose agreement a hold still waits for; empty: released. The coordinator and the owner of
+/// the hazard must be two people, except where the coordinator owns the hazard.
+///
+/// Whoever agrees must hold the hat then, and a hold once released waits for nobody, whoever holds the
+/// hats later.
+pub fn missing_agreements(hold: &Hold, policy: &Policy, members: &[Member]) -> Vec<Role> {
+    if hold.released_at.is_some() {
+        return Vec::new();
+    }
+    let needed = agreements_needed(hold, policy);
     let agreed = |role: Role| -> Vec<&Agreement> {
         let counts = |one: &&Agreement| {
             one.role == role

@@ -5,10 +5,11 @@ use std::collections::BTreeSet;
 
 use gagwright_casting::{Slot, SlotId};
 use gagwright_mechanics::{Assessment, Status};
+use jiff::{Unit, civil::Date};
 
 use super::bench::Bench;
 use crate::{
-    plan::Hazard,
+    plan::{Hazard, Plan},
     policy::{Role, RolePolicy},
     words,
 };
@@ -38,19 +39,31 @@ pub(crate) fn hazards(bench: &Bench<'_>) -> BTreeSet<Hazard> {
     if !plan.facets.effects.charges.is_empty() {
         hazards.insert(Hazard::Charge);
     }
-    let day = plan.facets.setting.day.unwrap_or(bench.today);
+    let day = age_day(plan);
     let minor = plan.facets.cast.slots.iter().any(|slot| {
         let born = slot
             .person
             .and_then(|id| bench.person(id))
             .and_then(|person| person.born);
-        // Saturating only matters for birthdays at the end of the calendar's range.
-        born.is_some_and(|born| born.saturating_add(jiff::Span::new().years(18)) > day)
+        born.is_some_and(|born| is_minor(born, day))
     });
     if minor {
         hazards.insert(Hazard::Minor);
     }
     hazards
+}
+
+/// The day on which ages count: the shooting day and, while none is set, the day the plan was written.
+/// Never today, so that whoever judges the same plan asks the same roles.
+pub fn age_day(plan: &Plan) -> Date {
+    let written = || words::day_of(plan.written_at);
+    plan.facets.setting.day.unwrap_or_else(written)
+}
+
+/// Whether somebody is under eighteen on a day. Born on 29 February, they come of age on 1 March.
+pub fn is_minor(born: Date, day: Date) -> bool {
+    born.until((Unit::Year, day))
+        .map_or(true, |lived| lived.get_years() < 18)
 }
 
 /// Every role that must sign, in the policy's order, each performer by themselves.

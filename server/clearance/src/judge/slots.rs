@@ -44,6 +44,7 @@ pub(crate) fn slots(
         .map(|slot| {
             let verdict = verdict(bench, slot, standings);
             blocks.extend(block(bench, slot, verdict.as_ref(), standings));
+            blocks.extend(ageless(bench, slot));
             SlotStanding {
                 slot: slot.id,
                 name: slot.name.clone(),
@@ -156,6 +157,26 @@ fn block(
             reasons.join("; ")
         ),
         remedy,
+    })
+}
+
+/// Somebody of unknown age, where the slot asks for none: they could be a minor, and then a guardian
+/// would have to sign. A slot that asks for an age says so itself.
+fn ageless(bench: &Bench<'_>, slot: &Slot) -> Option<Block> {
+    let asks = |one: &Requirement| matches!(one, Requirement::Age { .. });
+    let person = bench.person(slot.person?)?;
+    if person.born.is_some() || slot.requirements.iter().any(asks) {
+        return None;
+    }
+    Some(Block {
+        kind: BlockKind::Performer,
+        about: slot.id.to_string(),
+        reason: format!(
+            "No birthday is on record for {}, cast as {}: they may be a minor.",
+            bench.name(person.id),
+            slot.name
+        ),
+        remedy: "Enter their birthday on the roster, or cast someone else.".to_owned(),
     })
 }
 

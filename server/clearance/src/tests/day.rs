@@ -36,13 +36,13 @@ fn windy() -> Scene {
 }
 
 #[test]
-fn the_latest_reading_decides_while_it_is_fresh() {
+fn the_latest_reading_decides_and_one_outside_never_grows_too_old() {
     let mut scene = windy();
     scene.reading(ReadingKind::Wind, 7.5);
     one_block(
         &scene.judged(),
         BlockKind::Condition,
-        "Mean wind was read as 7.5 m/s at the lip by Žofie Marková",
+        "Mean wind was read as 7.5 m/s (16.8 mph) at the lip by Žofie Marková",
         "changing the band is a new revision",
     );
     scene.reading(ReadingKind::Gust, 2.0);
@@ -51,8 +51,61 @@ fn the_latest_reading_decides_while_it_is_fresh() {
     assert_eq!(scene.judged().state, ClearanceState::Cleared);
     scene.reading(ReadingKind::Wind, 9.0);
     assert_eq!(scene.judged().state, ClearanceState::Blocked);
-    scene.later(SignedDuration::from_mins(31));
+    scene.later(SignedDuration::from_hours(72));
+    assert_eq!(
+        scene.judged().state,
+        ClearanceState::Blocked,
+        "waiting makes no wind drop"
+    );
+    scene.reading(ReadingKind::Wind, 5.9);
     assert_eq!(scene.judged().state, ClearanceState::Cleared);
+}
+
+#[test]
+fn readings_are_said_as_people_read_them() {
+    let said = |kind, value, min, max| {
+        let mut scene = Scene::new();
+        scene.revise(|facets| {
+            facets.conditions.bands = vec![Band {
+                reading: kind,
+                min,
+                max,
+                max_age_minutes: 30,
+            }];
+        });
+        scene.everyone_signs().reading(kind, value);
+        let blocks = scene.judged().blocks;
+        blocks.first().map(|block| block.reason.clone()).unwrap()
+    };
+    let cold = said(
+        ReadingKind::AirTemperature,
+        272.15,
+        Some(275.15),
+        Some(308.15),
+    );
+    assert!(cold.contains("was read as -1.0 °C (30.2 °F)"), "{cold}");
+    assert!(
+        cold.ends_with("the plan allows 2.0 °C (35.6 °F) to 35.0 °C (95.0 °F)."),
+        "{cold}"
+    );
+    let dark = said(ReadingKind::Light, 120.0, Some(200.0), None);
+    assert!(dark.contains("Light was read as 120 lux"), "{dark}");
+    assert!(dark.contains("at least 200 lux"), "{dark}");
+    // Rounded to three figures the reading would look like the limit.
+    let windy = said(ReadingKind::Wind, 6.001, None, Some(6.0));
+    assert!(
+        windy.contains("was read as a little more than 6 m/s (13.4 mph)"),
+        "{windy}"
+    );
+}
+
+#[test]
+fn plausible_readings_have_a_unit_and_an_order() {
+    for kind in ReadingKind::ALL {
+        let (least, most) = kind.range();
+        assert!(least < most && !kind.unit().is_empty(), "{}", kind.name());
+        assert_eq!(serde_json::to_value(kind).unwrap(), kind.name());
+    }
 }
 
 #[test]
@@ -75,17 +128,17 @@ fn an_inspection_that_runs_out_before_the_day_blocks() {
         name: "sling".to_owned(),
         serial: "S-17".to_owned(),
         working_load: Some(10_000.0),
-        inspected_until: Some(until),
+        inspected_until: until,
     };
     let mut scene = Scene::new();
-    scene.revise(|facets| facets.rigging.equipment = vec![piece(date(2026, 3, 14))]);
+    scene.revise(|facets| facets.rigging.equipment = vec![piece(Some(date(2026, 3, 14)))]);
     scene
         .rehearsed("bag")
         .rehearsed("bag")
         .rehearsed("half")
         .everyone_signs();
     assert_eq!(scene.judged().state, ClearanceState::Cleared);
-    scene.revise(|facets| facets.rigging.equipment = vec![piece(date(2026, 3, 13))]);
+    scene.revise(|facets| facets.rigging.equipment = vec![piece(Some(date(2026, 3, 13)))]);
     scene
         .rehearsed("bag")
         .rehearsed("bag")
@@ -96,6 +149,18 @@ fn an_inspection_that_runs_out_before_the_day_blocks() {
         BlockKind::Equipment,
         "The inspection of sling (S-17) counts until 2026-03-13; it is needed on 2026-03-14.",
         "inspected again",
+    );
+    scene.revise(|facets| facets.rigging.equipment = vec![piece(None)]);
+    scene
+        .rehearsed("bag")
+        .rehearsed("bag")
+        .rehearsed("half")
+        .everyone_signs();
+    one_block(
+        &scene.judged(),
+        BlockKind::Equipment,
+        "Sling (S-17) has no inspection date.",
+        "Enter the last day",
     );
 }
 
@@ -331,6 +396,14 @@ fn hazards_follow_from_the_contents() {
         !scene.states().contains_key(&Role::Guardian),
         "eighteen on the day"
     );
+    // While no day is set, ages count on the day the plan was written, whenever it is judged.
+    scene.case.people[0].born = Some(date(2008, 3, 10));
+    scene.revise(|facets| facets.setting.day = None);
+    scene.case.plan.written_at = crate::scene::time("2026-03-09T23:00:00Z");
+    assert_eq!(scene.standing(Role::Guardian).because, "a minor");
+    scene.later(SignedDuration::from_hours(24 * 400));
+    assert_eq!(scene.standing(Role::Guardian).because, "a minor");
+    scene.case.people[0].born = Some(date(1996, 4, 2));
     scene.revise(|facets| {
         facets.effects.charges.push(crate::facets::GivenCharge {
             name: "dust hit".to_owned(),
@@ -341,6 +414,46 @@ fn hazards_follow_from_the_contents() {
         });
     });
     assert_eq!(scene.standing(Role::Effects).because, "a charge");
+}
+
+#[test]
+fn somebody_born_on_the_last_of_february_comes_of_age_on_the_first_of_march() {
+    let born = date(2008, 2, 29);
+    assert!(super::is_minor(born, date(2026, 2, 28)));
+    assert!(!super::is_minor(born, date(2026, 3, 1)));
+    assert!(
+        super::is_minor(date(2027, 1, 1), date(2026, 3, 1)),
+        "not born yet"
+    );
+}
+
+#[test]
+fn somebody_of_unknown_age_might_be_a_minor() {
+    let ageless = after(|scene| scene.case.people[0].born = None);
+    one_block(
+        &ageless,
+        BlockKind::Performer,
+        "No birthday is on record for Thandeka Ngubo, cast as Double for Ines",
+        "Enter their birthday",
+    );
+    // A slot that asks for an age says it once, in casting's words.
+    let asked = after(|scene| {
+        scene.revise(|facets| {
+            let adult = Requirement::Age {
+                min: Some(18),
+                max: None,
+            };
+            facets.cast.slots[0].requirements.push(adult);
+        });
+        scene.everyone_signs();
+        scene.case.people[0].born = None;
+    });
+    one_block(
+        &asked,
+        BlockKind::Performer,
+        "is not qualified as Double for Ines: No birthday on record",
+        "identity document",
+    );
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use gagwright_mechanics::Facet;
 use jiff::{SignedDuration, civil::date};
 
-use super::tests::{after, one_block};
+use super::tests::{after, kinds, one_block};
 use crate::{
     case::{Agreement, BlockKind, ClearanceState, RoleState},
     plan::Hazard,
@@ -247,6 +247,34 @@ fn holds_are_released_by_coordinator_and_owner_together_and_by_nobody_else() {
         "edge padded and taped",
     );
     assert_eq!(scene.judged().state, ClearanceState::Cleared);
+}
+
+#[test]
+fn a_hold_once_released_stays_so_when_those_who_released_it_are_replaced() {
+    let mut scene = Scene::cleared();
+    scene.hold(None);
+    let at = scene.now;
+    scene.case.holds[0].agreements.push(Agreement {
+        role: Role::Coordinator,
+        person: person_of(Role::Coordinator),
+        at,
+        cause: "loose edge; fixed".to_owned(),
+    });
+    let hold = scene.case.holds[0].clone();
+    let (policy, members) = (&scene.case.policy, &scene.case.members);
+    assert_eq!(super::agreements_needed(&hold, policy), [Role::Coordinator]);
+    assert_eq!(super::missing_agreements(&hold, policy, members), []);
+    let open = |scene: &Scene| kinds(&scene.judged()).contains(&BlockKind::Hold);
+    let hats = &mut scene.member(Role::Coordinator).roles;
+    hats.clear();
+    assert!(open(&scene), "nothing says yet that it was released");
+    scene.case.holds[0].released_at = Some(at);
+    assert!(!open(&scene));
+    // A hold kept before releases were dated is read as one that is not.
+    let mut old = serde_json::to_value(&scene.case.holds[0]).unwrap();
+    old.as_object_mut().unwrap().remove("released_at");
+    let old: crate::Hold = serde_json::from_value(old).unwrap();
+    assert_eq!(old.released_at, None);
 }
 
 #[test]

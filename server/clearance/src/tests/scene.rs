@@ -350,6 +350,7 @@ impl Scene {
             reason: String::new(),
             hazard,
             agreements: Vec::new(),
+            released_at: None,
         });
         self
     }

@@ -442,3 +442,55 @@ fn a_policy_with_a_gap_is_refused_with_the_gap() {
     }
     assert!(Policy::from_json("{}").is_err());
 }
+
+#[test]
+fn who_answers_for_a_doubtful_check_covers_everything_a_check_is_worked_out_from() {
+    let policy = Policy::built_in();
+    let asked: Vec<_> = policy
+        .roles
+        .iter()
+        .filter(|role| role.required.doubtful_check)
+        .collect();
+    assert!(!asked.is_empty());
+    for role in asked {
+        for technique in gagwright_mechanics::techniques() {
+            for parameter in technique.parameters() {
+                assert!(
+                    role.covers.contains(&parameter.facet),
+                    "{} does not cover {} of {}, in {}",
+                    role.title,
+                    parameter.name,
+                    technique.name(),
+                    parameter.facet.name()
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn hats_that_answer_to_each_other_are_on_two_heads() {
+    let policy = Policy::built_in();
+    let apart = |one: Role, other: Role| {
+        let pairs = &policy.separate;
+        pairs.contains(&[one, other]) || pairs.contains(&[other, one])
+    };
+    for (one, other) in [
+        (Role::Coordinator, Role::Medic),
+        (Role::Coordinator, Role::Performer),
+        (Role::Coordinator, Role::Engineer),
+        (Role::Rigging, Role::Engineer),
+        (Role::Effects, Role::Fire),
+        (Role::Performer, Role::Rigging),
+        (Role::Performer, Role::Medic),
+    ] {
+        assert!(apart(one, other), "{} and {}", one.name(), other.name());
+    }
+    for role in policy.roles.iter().map(|policy| policy.role) {
+        assert!(
+            role == Role::Armourer || apart(Role::Armourer, role),
+            "the armourer does no other job, and may sign as {}",
+            role.name()
+        );
+    }
+}

@@ -3,10 +3,7 @@
 use gagwright_casting::{Catalogue, Requirement, Slot};
 
 use super::{LONG, MOST, Problems, SHORT};
-use crate::{
-    case::ReadingKind,
-    facets::{Band, Effects, Rigging, Rung},
-};
+use crate::facets::{Band, Effects, Rigging, Rung};
 
 pub(super) fn slots(slots: &[Slot], problems: &mut Problems) {
     problems.length("/facets/cast/slots", slots.len());
@@ -162,13 +159,7 @@ pub(super) fn bands(bands: &[Band], problems: &mut Problems) {
     problems.length("/facets/conditions/bands", bands.len());
     for (at, band) in bands.iter().enumerate().take(MOST) {
         let pointer = format!("/facets/conditions/bands/{at}");
-        // What the planet and its weather stations can show, with room to spare.
-        let (range, unit) = match band.reading {
-            ReadingKind::Wind | ReadingKind::Gust => ((0.0, 150.0), "m/s"),
-            ReadingKind::AirTemperature => ((180.0, 340.0), "K"),
-            ReadingKind::WaterTemperature => ((260.0, 340.0), "K"),
-            ReadingKind::Light => ((0.0, 200_000.0), "lux"),
-        };
+        let (range, unit) = (band.reading.range(), band.reading.unit());
         for (field, value) in [("min", band.min), ("max", band.max)] {
             if let Some(value) = value {
                 problems.number(&format!("{pointer}/{field}"), value, range, unit);

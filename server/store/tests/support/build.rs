@@ -145,6 +145,7 @@ pub fn hold(number: u128, gag: Option<GagId>) -> Hold {
         reason: "Swell over the mats".to_owned(),
         hazard: None,
         agreements: Vec::new(),
+        released_at: None,
     }
 }
 

@@ -161,7 +161,10 @@ impl<'a> Reading<'a> {
             );
         }
         if self.erased > 0 {
-            does_not_prove.push(format!("What {} erased personal parts said.", self.erased));
+            does_not_prove.push(format!(
+                "What the {} personal parts that are not in this file said.",
+                self.erased
+            ));
         }
         Verified {
             production: header.production.clone(),
