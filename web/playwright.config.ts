@@ -10,7 +10,7 @@ if (!address)
 
 export default defineConfig({
   testDir: 'tests',
-  outputDir: 'test-results',
+  outputDir: '../tests/out/browser',
   fullyParallel: false,
   workers: 1,
   retries: 0,

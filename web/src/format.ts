@@ -70,6 +70,15 @@ export function plainName(name: string): string {
   return spaced.charAt(0).toUpperCase() + spaced.slice(1);
 }
 
+/** A run of letters that are read from the right, with the spaces and points inside it. */
+const RIGHT = '\\p{Script=Arabic}\\p{Script=Hebrew}\\p{Script=Syriac}\\p{Script=Thaana}\\p{Script=Nko}';
+const FROM_THE_RIGHT = new RegExp(`[${RIGHT}](?:[${RIGHT}\\p{M} .'’-]*[${RIGHT}\\p{M}])?`, 'gu');
+
+/** A sentence from the server, with the names in it that are read from the right kept to themselves. */
+export function withNamesIsolated(sentence: string): string {
+  return sentence.replaceAll(FROM_THE_RIGHT, (run) => isolated(run));
+}
+
 /** A name inside a sentence: its own direction must not turn the rest of the line round. */
 export function isolated(name: string): string {
   return name && `\u2068${name}\u2069`;

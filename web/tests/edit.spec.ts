@@ -3,6 +3,7 @@ import { approve, newGag, signIn } from './steps.ts';
 
 test('a changed parameter shows what it would lapse before it is saved, and lapses exactly that', async ({
   page,
+  browser,
 }) => {
   await signIn(page, /coordinator/i);
   const gag = await newGag(page);
@@ -36,6 +37,26 @@ test('a changed parameter shows what it would lapse before it is saved, and laps
   await page.goto(`/gags/${gag.id}/sign?role=coordinator`);
   await expect(page.getByText('Changed since you signed revision 1')).toBeVisible();
   await expect(page.getByText('Drop height').first()).toBeVisible();
+
+  // Two signatures on revision 2; the rig is in what one of them covers and not in the other.
+  await approve(page, gag);
+  const other = await browser.newContext({ hasTouch: true });
+  const second = await other.newPage();
+  await signIn(second, /first assistant director/i);
+  await approve(second, gag, 'first_ad');
+  await other.close();
+  await page.goto(`/gags/${gag.id}/edit`);
+  await page.getByLabel('Catcher depth').fill('2.6 m');
+  await expect(panel).toContainText('Stunt coordinator');
+  await expect(panel).not.toContainText('First assistant director');
+  await page.getByLabel('Why it changes').fill('A deeper bag came.');
+  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await page.waitForURL(new RegExp(`/gags/${gag.id}$`));
+  await page.goto(`/gags/${gag.id}/sign-offs`);
+  const role = (title: string) =>
+    page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: title, exact: true }) });
+  await expect(role('Stunt coordinator')).toContainText('Lapsed');
+  await expect(role('First assistant director')).toContainText('Stands');
 });
 
 test('two people on one revision: the second sees both sides and chooses', async ({ page, browser }) => {

@@ -22,10 +22,21 @@ test('a roster with a bad row is refused whole, row by row, and the trail proves
 });
 
 test('a performer sees no other person’s personal or medical data', async ({ page }) => {
+  const measured = /\d (cm|kg)\b/;
+  const clear = /Medically clear/;
   await signIn(page, /^(?!.*coordinator).*performer/i);
+  // Their own page shows both, so that their absence on another's means something.
   await page.goto('/people');
-  const others = page.locator('main li a[href^="/people/"]');
-  await expect(others.first()).toBeVisible();
-  await others.last().tap();
-  await expect(page.getByText('not visible to your role').first()).toBeVisible();
+  const people = page.locator('main li a[href^="/people/"]');
+  await people.filter({ hasText: 'P01' }).tap();
+  const main = page.locator('main');
+  await expect(main).toContainText(measured);
+  await expect(main).toContainText(clear);
+
+  await page.goto('/people');
+  await people.filter({ hasText: 'P05' }).tap();
+  await expect(page.getByText('not visible to your role')).toHaveCount(2);
+  await expect(page.getByRole('heading', { name: 'Certificates' })).toBeVisible();
+  await expect(main).not.toContainText(measured);
+  await expect(main).not.toContainText(clear);
 });

@@ -7,7 +7,7 @@ test('a coordinator signs a gag on a phone, with a key that cannot be read out',
   const gag = await newGag(page);
 
   await page.goto(`/gags/${gag.id}`);
-  await expect(page.getByText(/^0 of \d+ signatures stand\.$/)).toBeVisible();
+  await expect(page.getByText(/^Signatures standing: 0 of \d+$/)).toBeVisible();
   await page.getByRole('link', { name: /^Sign as/ }).tap();
   await expect(page.locator('blockquote')).not.toBeEmpty();
 
@@ -71,9 +71,47 @@ test('a signature made with no signal waits on the phone, counts there at once, 
   await expect(page.getByText('It goes to the server when there is a connection.')).toBeVisible();
   await page.getByRole('link', { name: 'To the gag' }).tap();
   await expect(page.getByText('not sent yet, counted here')).toBeVisible();
-  await expect(page.getByRole('link', { name: '1 write waits' })).toBeVisible();
+  await expect(page.getByRole('link', { name: '1 entry to send' })).toBeVisible();
   await context.setOffline(false);
-  await expect(page.getByRole('link', { name: '1 write waits' })).toBeHidden({ timeout: 30_000 });
+  await expect(page.getByRole('link', { name: '1 entry to send' })).toBeHidden({ timeout: 30_000 });
   await page.goto(`/gags/${second.id}/sign-offs`);
   await expect(page.getByText('Stands').first()).toBeVisible();
+});
+
+test('a plan that changes while it is read cannot be signed before it is read again', async ({
+  page,
+  browser,
+}) => {
+  await signIn(page, /coordinator/i);
+  const gag = await newGag(page);
+  await page.goto(`/gags/${gag.id}/sign?role=coordinator`);
+  await page.getByRole('radio', { name: 'Approve', exact: true }).check();
+  await expect(page.getByRole('button', { name: 'Sign: approve' })).toBeEnabled();
+
+  const other = await browser.newContext({ hasTouch: true });
+  const second = await other.newPage();
+  await signIn(second, /coordinator/i);
+  await second.goto(`/gags/${gag.id}/edit`);
+  await second.getByLabel('Drop height').fill('14 m');
+  await second.getByLabel('Why it changes').fill('Measured on the scout.');
+  await second.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await second.waitForURL(new RegExp(`/gags/${gag.id}$`));
+  await other.close();
+
+  await expect(page.getByText('The plan changed while you were reading: read it again.')).toBeVisible();
+  await expect(page.getByRole('radio', { name: 'Approve', exact: true })).not.toBeChecked();
+  // What is on the page is still what was there to read, and it cannot be signed.
+  await page.locator('summary', { hasText: 'Action' }).tap();
+  await expect(page.getByText('14 m')).toHaveCount(0);
+  await page.getByRole('radio', { name: 'Approve', exact: true }).check();
+  await expect(page.getByRole('button', { name: 'Sign: approve' })).toBeDisabled();
+
+  await page.getByRole('button', { name: 'Read the plan as it is now' }).tap();
+  await expect(page.getByText('14 m').first()).toBeVisible();
+  await expect(page.getByText('The plan changed while you were reading')).toHaveCount(0);
+  await page.getByRole('radio', { name: 'Approve', exact: true }).check();
+  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await expect(page.getByText('Signed', { exact: true })).toBeVisible();
+  await page.goto(`/gags/${gag.id}/sign-offs`);
+  await expect(page.getByText(/on revision 2/).first()).toBeVisible();
 });

@@ -10,7 +10,7 @@ import type {
   TechniqueDescription,
 } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
-import { day, moment, plainName, quantity } from '../format.ts';
+import { day, moment, plainName, quantity, withNamesIsolated } from '../format.ts';
 import { t } from '../texts/index.ts';
 import { readingQuantity } from '../texts/words.ts';
 
@@ -70,7 +70,7 @@ export function fieldText(name: string, value: unknown): string {
   if (typeof value !== 'string') return JSON.stringify(value);
   if (name === 'day' || name === 'inspected_until') return day(value);
   if (name === 'call') return moment(value);
-  return value;
+  return withNamesIsolated(value);
 }
 
 export function requirementText(one: Requirement): string {

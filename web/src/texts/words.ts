@@ -63,22 +63,23 @@ const facet: Record<Facet, string> = {
   rehearsals: 'Rehearsals',
 };
 
+/** For where no policy has been read: roles are called what the policy calls them. */
 const role: Record<Role, string> = {
   coordinator: 'Stunt coordinator',
   performer: 'Performer',
   rigging: 'Key rigger',
-  effects: 'Special effects',
-  fire: 'Fire safety',
+  effects: 'Effects supervisor',
+  fire: 'Fire safety officer',
   medic: 'Medic',
   first_ad: 'First assistant director',
-  vehicles: 'Action vehicles',
+  vehicles: 'Action vehicle supervisor',
   armourer: 'Armourer',
-  marine: 'Marine',
-  animals: 'Animals',
-  camera: 'Camera',
+  marine: 'Marine and diving supervisor',
+  animals: 'Animal handler',
+  camera: 'Director of photography',
   engineer: 'Engineer',
-  guardian: 'Guardian',
-  production: 'Production',
+  guardian: 'Guardian or studio teacher',
+  production: 'Production manager',
   observer: 'Observer',
 };
 
@@ -87,14 +88,14 @@ const hazard: Record<Hazard, string> = {
   line: 'Loaded line',
   gas: 'Compressed gas',
   fire: 'Fire',
-  charge: 'Charge',
+  charge: 'Pyrotechnic charge',
   glass: 'Glass',
   vehicle: 'Vehicle',
   weapon: 'Weapon',
   water: 'Water',
   animal: 'Animal',
-  minor: 'Minor',
-  lock_off: 'Lock-off',
+  minor: 'A child',
+  lock_off: 'Lock-off composite',
 };
 
 const reading: Record<ReadingKind, string> = {
@@ -137,7 +138,7 @@ const decision: Record<Decision, string> = {
 const standing = {
   published: 'published',
   from_memory: 'from memory, read it again before relying on it',
-  common_practice: 'common practice, the production may edit it',
+  common_practice: 'common practice',
 } as const;
 
 /** Skill levels, as graded. */
