@@ -29,3 +29,49 @@ test('with no signal a reload still shows today and a gag that was read', async 
   await expect(page.getByText('Judged on this device')).toBeVisible();
   await context.setOffline(false);
 });
+
+test('a sign-out with no signal stays one when the signal is back', async ({ page, context }) => {
+  await signIn(page, /coordinator/i);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.reload();
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await page.goto('/settings');
+  await context.setOffline(true);
+  await page.getByRole('button', { name: 'Sign out' }).tap();
+  await expect(page.getByRole('button', { name: 'Sign in', exact: true })).toBeVisible();
+
+  await context.setOffline(false);
+  const told = page.waitForResponse((one) => one.request().method() === 'DELETE' && one.ok());
+  await page.reload();
+  await told;
+  await expect(page.getByText('Demo sign-ins')).toBeVisible();
+  await page.reload();
+  await expect(page.getByText('Demo sign-ins')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Hold' })).toHaveCount(0);
+});
+
+test('a tab of one person does not go on with the sign-in of another', async ({ page, context }) => {
+  await signIn(page, /coordinator/i);
+  const mine = await page.getByRole('link', { name: /^Settings and sign out/ }).getAttribute('aria-label');
+  // The other person signs in in a second tab, as after a sign-out this tab has not heard of.
+  const second = await context.newPage();
+  await second.goto('/settings');
+  await second.getByRole('button', { name: 'Sign out' }).tap();
+  await second.getByRole('button').filter({ hasText: 'medic' }).first().tap();
+  await expect(second.getByRole('button', { name: 'Hold' })).toBeVisible();
+  const theirs = await second
+    .getByRole('link', { name: /^Settings and sign out/ })
+    .getAttribute('aria-label');
+  expect(theirs).not.toBe(mine);
+
+  // The first tab's token is about to run out: what it sends next renews it with the cookie.
+  const asked: string[] = [];
+  page.on('request', (one) => {
+    if (one.method() === 'POST' && one.url().includes('/holds')) asked.push(one.url());
+  });
+  await page.clock.install({ time: Date.now() + 3_600_000 });
+  await page.getByRole('button', { name: 'Hold', exact: true }).tap();
+  await page.getByRole('button', { name: 'Hold everything' }).tap();
+  await expect(page.getByRole('link', { name: theirs ?? '' })).toBeVisible();
+  expect(asked).toEqual([]);
+});
