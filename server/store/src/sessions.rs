@@ -1,5 +1,6 @@
-//! Refresh tokens: each is good once, and using one again means it was stolen. The store keeps a
-//! token's hash and never the token.
+//! Refresh tokens: each gives one next token. An answer may be lost on its way, so a used token is good
+//! again as long as what followed it was never used; two copies that both live give themselves away, and
+//! then the sign-in ends. The store keeps a token's hash and never the token.
 
 use diesel::prelude::*;
 use jiff::Timestamp;
@@ -36,12 +37,13 @@ pub struct Session {
 /// What became of a token that was presented.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Taken {
-    /// Good, and used from now on: give out the next of its family.
+    /// Good, and used from now on: give out the next of its family. What followed an earlier use and was
+    /// lost on its way is revoked.
     Fresh(Session),
-    /// It was used before. Its whole family has been revoked here; let that stand by ending the write
-    /// with `Ok`.
+    /// Two copies of the sign-in are about. Its whole family has been revoked here; let that stand by ending
+    /// the write with `Ok`.
     Reused(Session),
-    /// It has run out, or was revoked without having been used.
+    /// It has run out, or its whole family was revoked.
     Expired,
     /// No such token was ever given out.
     Unknown,
@@ -102,8 +104,12 @@ pub fn insert(conn: &mut Connection, session: &Session) -> Result<(), StoreError
     )
 }
 
-/// Takes a presented token, by its hash. Must run in a write: it marks the token used, and revokes the
-/// family of one that was used before.
+/// Takes a presented token, by its hash. Must run in a write: it marks the token used.
+///
+/// A used token whose successors were never used is good again, for the answer that carried them may have
+/// been lost; they are revoked, so one token of a family lives at a time. A revoked token of a family that
+/// lives on, and a used token with a used successor, are in the hands of a second holder: the family is
+/// revoked.
 ///
 /// # Errors
 /// When the database cannot be written.
@@ -117,11 +123,41 @@ pub fn take(conn: &mut Connection, hash: &[u8], now: Timestamp) -> Result<Taken,
         return Ok(Taken::Unknown);
     };
     let mut session = row.session()?;
-    if session.used_at.is_some() {
-        revoke_family(conn, session.family, now)?;
-        return Ok(Taken::Reused(session));
+    let family = family(conn, session.family)?;
+    if session.revoked_at.is_some() {
+        let lives = family
+            .iter()
+            .any(|one| one.used_at.is_none() && one.revoked_at.is_none() && one.expires_at > now);
+        return if lives {
+            revoke_family(conn, session.family, now)?;
+            Ok(Taken::Reused(session))
+        } else {
+            Ok(Taken::Expired)
+        };
     }
-    if session.revoked_at.is_some() || session.expires_at <= now {
+    if let Some(used_at) = session.used_at {
+        let mut successors = family
+            .iter()
+            .filter(|one| one.id != session.id && one.issued_at >= used_at);
+        if successors.any(|one| one.used_at.is_some()) {
+            revoke_family(conn, session.family, now)?;
+            return Ok(Taken::Reused(session));
+        }
+        if session.expires_at <= now {
+            return Ok(Taken::Expired);
+        }
+        diesel::update(
+            sessions::table
+                .filter(sessions::family.eq(Id(session.family)))
+                .filter(sessions::id.ne(Id(session.id)))
+                .filter(sessions::issued_at.ge(Moment::from(used_at)))
+                .filter(sessions::revoked_at.is_null()),
+        )
+        .set(sessions::revoked_at.eq(Some(Moment::from(now))))
+        .execute(conn)?;
+        return Ok(Taken::Fresh(session));
+    }
+    if session.expires_at <= now {
         return Ok(Taken::Expired);
     }
     diesel::update(sessions::table.find(Id(session.id)))
@@ -129,6 +165,16 @@ pub fn take(conn: &mut Connection, hash: &[u8], now: Timestamp) -> Result<Taken,
         .execute(conn)?;
     session.used_at = Some(now);
     Ok(Taken::Fresh(session))
+}
+
+fn family(conn: &mut Connection, family: Uuid) -> Result<Vec<Session>, StoreError> {
+    sessions::table
+        .filter(sessions::family.eq(Id(family)))
+        .select(Row::as_select())
+        .load(conn)?
+        .into_iter()
+        .map(Row::session)
+        .collect()
 }
 
 /// Revokes every token of one sign-in; gives how many were still good.

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use gagwright_clearance::Role;
 use gagwright_store::{
-    StoreError, accounts,
+    Store, StoreError, accounts,
     accounts::Account,
     idempotency,
     idempotency::Stored,
@@ -19,6 +19,7 @@ use jiff::Timestamp;
 use uuid::Uuid;
 
 use crate::support::{
+    TestDatabase,
     build::{self, at, id},
     databases,
 };
@@ -100,72 +101,103 @@ fn one_address_is_one_account_whatever_its_case() {
     }
 }
 
+/// Takes one token and, where it is good, gives out another, as a server does in one write.
+fn rotate(store: &Store, number: u8, next: u8, now: Timestamp) -> Taken {
+    store
+        .write(move |conn| {
+            let taken = sessions::take(conn, &[number; 32], now)?;
+            if let Taken::Fresh(session) = &taken {
+                let mut successor = token(next, session.family, session.account);
+                successor.issued_at = now;
+                sessions::insert(conn, &successor)?;
+            }
+            Ok::<_, StoreError>(taken)
+        })
+        .unwrap()
+}
+
+/// A database with tokens 1 of one sign-in and 90 of another.
+fn two_sign_ins(database: &TestDatabase) -> Store {
+    let store = database.ready();
+    store
+        .write(|conn| {
+            accounts::insert(conn, &account(1, "iluka@example.org"))?;
+            sessions::insert(conn, &token(1, id(301), id(1)))?;
+            sessions::insert(conn, &token(90, id(302), id(1)))
+        })
+        .unwrap();
+    store
+}
+
 #[test]
-fn a_refresh_token_is_good_once_and_its_reuse_ends_the_family() {
+fn a_lost_answer_does_not_end_the_sign_in() {
     for database in databases() {
-        let store = database.ready();
-        let take = |number: u8, now: Timestamp| {
-            store
-                .write(move |conn| sessions::take(conn, &[number; 32], now))
-                .unwrap()
-        };
-        store
-            .write(|conn| {
-                accounts::insert(conn, &account(1, "iluka@example.org"))?;
-                sessions::insert(conn, &token(1, id(301), id(1)))?;
-                sessions::insert(conn, &token(2, id(301), id(1)))?;
-                sessions::insert(conn, &token(3, id(302), id(1)))
-            })
-            .unwrap();
-        assert_eq!(take(9, at(1)), Taken::Unknown);
-        let Taken::Fresh(first) = take(1, at(1)) else {
+        let store = two_sign_ins(&database);
+        assert_eq!(rotate(&store, 9, 10, at(1)), Taken::Unknown);
+        let Taken::Fresh(first) = rotate(&store, 1, 2, at(1)) else {
             panic!("the first use is good")
         };
         assert_eq!((first.family, first.used_at), (id(301), Some(at(1))));
+        // The answers with tokens 2 and 3 never arrive; the phone still has token 1.
+        assert!(matches!(rotate(&store, 1, 3, at(2)), Taken::Fresh(_)));
+        assert!(matches!(rotate(&store, 1, 4, at(3)), Taken::Fresh(_)));
+        assert!(matches!(rotate(&store, 4, 5, at(4)), Taken::Fresh(_)));
+        assert!(matches!(rotate(&store, 5, 6, at(5)), Taken::Fresh(_)));
+    }
+}
 
-        let Taken::Reused(stolen) = take(1, at(2)) else {
-            panic!("the second is not")
+#[test]
+fn two_live_copies_end_the_sign_in_for_both() {
+    for database in databases() {
+        let name = &database.name;
+        // Token 1 was copied. The thief has token 2 for it, the owner comes with token 1 and gets 3.
+        let store = two_sign_ins(&database);
+        rotate(&store, 1, 2, at(1));
+        rotate(&store, 1, 3, at(2));
+        let Taken::Reused(stolen) = rotate(&store, 2, 4, at(3)) else {
+            panic!("{name}: token 2 is revoked while its family lives")
         };
         assert_eq!(stolen.family, id(301));
-        assert_eq!(
-            take(2, at(3)),
-            Taken::Expired,
-            "the next of the family was revoked with it"
-        );
+        assert_eq!(rotate(&store, 3, 5, at(4)), Taken::Expired, "{name}");
+        assert_eq!(rotate(&store, 1, 6, at(5)), Taken::Expired, "{name}");
         assert!(
-            matches!(take(3, at(4)), Taken::Fresh(_)),
-            "another sign-in is untouched"
+            matches!(rotate(&store, 90, 91, at(6)), Taken::Fresh(_)),
+            "{name}: another sign-in is untouched"
         );
     }
 }
 
 #[test]
-fn of_two_who_present_one_token_together_one_is_given_the_next() {
+fn a_copy_that_was_used_further_ends_the_sign_in() {
     for database in databases() {
-        let store = database.ready();
-        store
-            .write(|conn| {
-                accounts::insert(conn, &account(1, "iluka@example.org"))?;
-                sessions::insert(conn, &token(1, id(301), id(1)))
-            })
-            .unwrap();
-        let fresh = std::thread::scope(|scope| {
-            let takers: Vec<_> = (0..8)
-                .map(|_| {
-                    scope.spawn(|| {
-                        store
-                            .write(|conn| sessions::take(conn, &[1; 32], at(1)))
-                            .unwrap()
-                    })
-                })
-                .collect();
-            takers
-                .into_iter()
-                .map(|taker| taker.join().unwrap())
-                .filter(|taken| matches!(taken, Taken::Fresh(_)))
-                .count()
+        let name = &database.name;
+        // The thief went on to use token 2 before the owner came with token 1.
+        let store = two_sign_ins(&database);
+        rotate(&store, 1, 2, at(1));
+        rotate(&store, 2, 3, at(2));
+        assert!(
+            matches!(rotate(&store, 1, 4, at(3)), Taken::Reused(_)),
+            "{name}: token 1 has a used successor"
+        );
+        assert_eq!(rotate(&store, 3, 5, at(4)), Taken::Expired, "{name}");
+    }
+}
+
+#[test]
+fn of_many_who_present_one_token_together_one_holds_a_live_token() {
+    for database in databases() {
+        let store = two_sign_ins(&database);
+        std::thread::scope(|scope| {
+            for next in 10..18 {
+                let store = &store;
+                scope.spawn(move || rotate(store, 1, next, at(1)));
+            }
         });
-        assert_eq!(fresh, 1, "{}", database.name);
+        let live = store
+            .write(|conn| sessions::revoke_family(conn, id(301), at(2)))
+            .unwrap();
+        // Token 1 itself, which is used, and one of the eight.
+        assert_eq!(live, 2, "{}", database.name);
     }
 }
 

@@ -20,8 +20,9 @@ use crate::{
 
 /// Get the next access token
 ///
-/// Takes the cookie `gagwright_refresh`, which is then used up, and sets the next one. A cookie that is
-/// sent a second time was copied by somebody: its whole family is revoked, and signing in is needed.
+/// Takes the cookie `gagwright_refresh` and sets the next one. If that answer was lost, the same cookie may
+/// be sent again, as long as nothing was done with what followed. Two copies of a session that are both
+/// used give themselves away: the whole family is revoked, and signing in is needed.
 #[utoipa::path(
     tag = "accounts",
     responses(
@@ -58,7 +59,7 @@ fn carry_on(
             None => Err("The account is gone."),
         },
         sessions::Taken::Reused(taken) => {
-            tracing::warn!(account = %taken.account, "a refresh token was used twice; its family is revoked");
+            tracing::warn!(account = %taken.account, "two copies of a session were used; its family is revoked");
             Err(
                 "This session was used from two places, so it has been ended for both; sign in again.",
             )
