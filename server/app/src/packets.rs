@@ -25,13 +25,29 @@ pub(crate) use plan::with_tolerance;
 pub(crate) use signatures::thumbprint;
 
 use crate::{
-    commands::CommandError,
+    commands::{Actor, CommandError},
     trail_file::{self, LeafProof},
-    views::{gathering, sentences},
+    views::{self, gathering, sentences, withheld},
     words,
 };
 
-/// Renders a gag's packet.
+/// Renders a gag's packet as one reader may have it: what they may not read of others' bodies and health
+/// is not on it.
+///
+/// # Errors
+/// When the gag is not on the reader's production, or the store or the renderer fails.
+pub fn build_for(
+    conn: &mut Connection,
+    reader: &Actor,
+    now: Timestamp,
+    gag: GagId,
+    paper: Paper,
+) -> Result<Vec<u8>, CommandError> {
+    let (document, _) = gathered(conn, reader.production, Some(reader), now, gag)?;
+    rendered(&document, paper)
+}
+
+/// Renders a gag's packet whole, for whoever holds the database itself.
 ///
 /// # Errors
 /// When the gag is not on this production, or the store or the renderer fails.
@@ -43,11 +59,15 @@ pub fn build(
     paper: Paper,
 ) -> Result<Vec<u8>, CommandError> {
     let (document, _) = document(conn, production, now, gag)?;
-    gagwright_packet::render(&document, paper)
+    rendered(&document, paper)
+}
+
+fn rendered(document: &PacketDocument, paper: Paper) -> Result<Vec<u8>, CommandError> {
+    gagwright_packet::render(document, paper)
         .map_err(|error| StoreError::Internal(format!("the packet: {error}")).into())
 }
 
-/// The values a gag's packet is printed from, and the proof printed in it.
+/// The values a gag's whole packet is printed from, and the proof printed in it.
 ///
 /// # Errors
 /// As [`build`].
@@ -57,9 +77,27 @@ pub fn document(
     now: Timestamp,
     gag: GagId,
 ) -> Result<(PacketDocument, LeafProof), CommandError> {
+    gathered(conn, production, None, now, gag)
+}
+
+/// As [`document`], for one reader, or whole for none.
+fn gathered(
+    conn: &mut Connection,
+    production: ProductionId,
+    reader: Option<&Actor>,
+    now: Timestamp,
+    gag: GagId,
+) -> Result<(PacketDocument, LeafProof), CommandError> {
     let shared = gathering::shared(conn, production)?;
-    let (row, case) = gathering::case_with(conn, &shared, gag)?;
-    let judged = clearance(&case, now);
+    let (row, mut case) = gathering::case_with(conn, &shared, gag)?;
+    if let Some(reader) = reader {
+        case = views::shown(reader, case);
+    }
+    let mut judged = clearance(&case, now);
+    // A page can be closed, paper is passed on: it also leaves out what the page shows of a cast body.
+    if let Some(reader) = reader {
+        withheld::in_clearance(reader, &mut judged);
+    }
     let names = shared.names();
     let history = gagwright_store::plans::history(conn, gag)?;
     let leaf = history.last().map_or(0, |one| one.leaf);

@@ -7,15 +7,15 @@ use gagwright_clearance::{GagId, RoleState, clearance};
 use gagwright_store::Connection;
 use jiff::Timestamp;
 
-use super::{Candidate, CandidatePerson, Matches, gathering};
+use super::{Candidate, CandidatePerson, Matches, gathering, withheld};
 use crate::{
     commands::{Actor, CommandError},
     permissions::Permission,
     words,
 };
 
-/// Ranks the roster for a slot. The reasons tell people's bodies and health, so it needs
-/// [`Permission::ReadMedical`].
+/// Ranks the roster for a slot. Whoever may read the production learns who qualifies; the reasons that tell
+/// of bodies and health are withheld from those who may not read them.
 ///
 /// # Errors
 /// Without the permission, when there is no such slot, or when the gag has no shooting day yet.
@@ -26,7 +26,7 @@ pub fn matches(
     gag: GagId,
     slot: SlotId,
 ) -> Result<Matches, CommandError> {
-    reader.require(Permission::ReadMedical)?;
+    reader.require(Permission::ReadProduction)?;
     let shared = gathering::shared(conn, reader.production)?;
     let (_, case) = gathering::case_with(conn, &shared, gag)?;
     let setting = &case.plan.facets.setting;
@@ -85,7 +85,8 @@ pub fn matches(
         .collect();
     let items = rank(slot, &people, &context, Catalogue::built_in())
         .into_iter()
-        .filter_map(|verdict| {
+        .filter_map(|mut verdict| {
+            withheld::reasons(reader, &mut verdict);
             let person = shared.people.get(&verdict.person)?;
             Some(Candidate {
                 person: CandidatePerson {

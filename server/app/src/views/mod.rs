@@ -11,6 +11,7 @@ pub mod sentences;
 mod today;
 mod trail;
 pub mod types;
+pub mod withheld;
 
 pub use gags::{gag_list, gag_page, shown};
 pub use gathering::case;

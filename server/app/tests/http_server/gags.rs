@@ -92,6 +92,91 @@ fn a_gag_is_listed_matched_and_printed() {
     }
 }
 
+/// All text of a PDF, without its blanks: a reader may put them anywhere.
+fn text_of(packet: &[u8]) -> String {
+    let pdf = lopdf::Document::load_mem(packet).unwrap();
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let text = pdf.extract_text(&pages).unwrap();
+    text.chars().filter(|one| !one.is_whitespace()).collect()
+}
+
+#[test]
+fn bodies_and_health_are_told_to_those_who_may_read_them_alone() {
+    let world = World::new();
+    let performer = world.person("P02", "Zuzana Ďurišová", "zuzana@example.test");
+    let path = world.at(&format!("/people/{performer}"));
+    let mut known = world.call("GET", &path).send().expect(200)["person"].clone();
+    known["medically_clear_until"] = json!("2027-09-30");
+    known["born"] = json!("1991-04-02");
+    known["measurements"] = json!({
+        "mass": { "value": 87.3, "on": "2027-03-01" },
+        "chest": { "value": 1.137, "on": "2027-03-01" },
+    });
+    world
+        .call("PUT", &path)
+        .once()
+        .header("if-match", "\"1\"")
+        .json(&known)
+        .send()
+        .expect(200);
+    let (gag, page) = world.gag("G07");
+    let mut facets = page["plan"]["facets"].clone();
+    facets["setting"]["day"] = json!("2027-03-04");
+    let slot = &mut facets["cast"]["slots"][0];
+    slot["person"] = json!(performer);
+    slot["requirements"] = json!([
+        { "kind": "medical_clearance" },
+        { "kind": "measurement", "of": "chest", "target": 1.0, "tolerance": 0.02 },
+        { "kind": "kitted_mass", "min": 50.0, "max": 80.0 },
+        { "kind": "age", "min": 18, "max": 30 },
+    ]);
+    let slot = slot["id"].as_str().unwrap().to_owned();
+    world
+        .call("POST", &format!("/gags/{gag}/plans"))
+        .once()
+        .header("if-match", "\"1\"")
+        .json(&json!({ "technique": "high-fall", "facets": facets, "note": "cast" }))
+        .send()
+        .expect(201);
+    let (_, observer) = world.member("P03", "Ilse Haraldsen", "ilse@example.test", &["observer"]);
+    let get = |token: &str, what: &str| {
+        let path = format!("/gags/{gag}/{what}");
+        let got = world.server.call("GET", &path).token(token).send();
+        assert_eq!(got.status, 200, "{}", got.text());
+        got
+    };
+    let personal = ["Medicallyclear", "87.3", "113.7", "35yearsold"];
+    let whole = text_of(&get(&world.coordinator, "packet").body);
+    let cut = text_of(&get(&observer, "packet").body);
+    for words in personal {
+        assert!(
+            whole.contains(words),
+            "the coordinator's packet lacks {words}"
+        );
+        assert!(!cut.contains(words), "the observer's packet has {words}");
+    }
+    assert!(
+        cut.contains("ZuzanaĎurišová") && cut.contains("fit,asthemedicsays"),
+        "{cut}"
+    );
+
+    let matches = format!("matches?slot={slot}");
+    let items = |token: &str| get(token, &matches).json()["items"].clone();
+    let (whole, cut) = (items(&world.coordinator), items(&observer));
+    let squeezed = |items: &Value| items.to_string().replace(' ', "");
+    for words in personal {
+        assert!(squeezed(&whole).contains(words), "{words}: {whole}");
+        assert!(!squeezed(&cut).contains(words), "{words}: {cut}");
+    }
+    assert_eq!(whole[0]["verdict"]["outcome"], cut[0]["verdict"]["outcome"]);
+    let export = world.server.call("GET", &world.at("/trail/export"));
+    let export = export.token(&observer).send();
+    assert_eq!(export.status, 200, "{}", export.text());
+    for name in ["Zuzana", "zuzana@example.test", "1991-04-02", "2027-09-30"] {
+        assert!(!export.text().contains(name), "the export has {name}");
+    }
+}
+
 #[test]
 fn two_gags_do_not_share_a_code() {
     let world = World::new();

@@ -31,7 +31,8 @@ pub struct Slot {
 
 /// Match people to a slot
 ///
-/// Needs `read_medical`: a verdict tells what it judged. Everyone who performs, ranked, with every reason.
+/// Needs `read_production`. Everyone who performs, ranked, with the reasons. Reasons that tell of a body or
+/// of health need `read_personal` or `read_medical`, and are withheld from others.
 #[utoipa::path(
     tag = "gags",
     params(("gag" = Uuid, Path, description = "The gag"), Slot),
@@ -41,7 +42,7 @@ pub struct Slot {
 pub async fn match_slot(app: App, caller: Caller, gag: At<GagId>, asked: Query<Slot>) -> Answer {
     let slot = asked.into_inner().slot;
     let matches = read(&app, move |conn| {
-        let actor = caller.on_gag(conn, *gag, Permission::ReadMedical)?;
+        let actor = caller.on_gag(conn, *gag, Permission::ReadProduction)?;
         views::matches(conn, &actor, clock::now(), *gag, slot)
     })
     .await?;

@@ -52,7 +52,8 @@ pub struct On {
 
 /// Print a gag's packet
 ///
-/// Needs `read_production`. A PDF with the plan, its figures, its cast, its sign-offs and their proof.
+/// Needs `read_production`. A PDF with the plan, its figures, its cast, its sign-offs and their
+/// proof. Masses, measurements, ages and medical dates are on it only for those who may read them.
 #[utoipa::path(
     tag = "gags",
     params(("gag" = Uuid, Path, description = "The gag"), On),
@@ -66,7 +67,7 @@ pub async fn print_packet(app: App, caller: Caller, gag: At<GagId>, asked: Query
     let paper = asked.into_inner().paper.into();
     let (name, bytes) = read(&app, move |conn| {
         let actor = caller.on_gag(conn, *gag, Permission::ReadProduction)?;
-        let bytes = packets::build(conn, actor.production, clock::now(), *gag, paper)?;
+        let bytes = packets::build_for(conn, &actor, clock::now(), *gag, paper)?;
         let row = gags::get(conn, *gag)?;
         let name = row.map(|row| format!("{}-revision-{}.pdf", row.code, row.current_revision));
         Ok((name.unwrap_or_else(|| "packet.pdf".into()), bytes))
