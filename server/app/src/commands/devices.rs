@@ -59,7 +59,8 @@ pub fn register(
     Ok(device)
 }
 
-/// Revokes a device: one's own, or anyone's for those who manage members.
+/// Revokes a device: one's own, or anyone's for those who manage members. When somebody else does it, the
+/// phone is out of its owner's hands, so the owner's sessions end as well, on it and everywhere.
 ///
 /// # Errors
 /// When there is no such device, it belongs to someone else, or it was revoked before.
@@ -89,5 +90,11 @@ pub fn revoke(
         .fact("person", json!(device.person))
         .append(conn)?;
     gagwright_store::devices::revoke(conn, actor.production, id, now)?;
+    if device.person != actor.person {
+        let owner = gagwright_store::members::get(conn, actor.production, device.person)?;
+        if let Some(account) = owner.and_then(|member| member.account) {
+            gagwright_store::sessions::revoke_account(conn, account, now)?;
+        }
+    }
     Ok(())
 }

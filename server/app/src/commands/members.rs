@@ -16,11 +16,36 @@ use super::{
 };
 use crate::permissions::{Permission, of_roles};
 
+/// Refuses a hat that somebody gives to themselves: a second person has to trust them with it. Setting a
+/// server up gives its first hats without coming here.
+fn for_somebody_else(
+    actor: &Actor,
+    person: PersonId,
+    held: &BTreeSet<Role>,
+    wanted: &BTreeSet<Role>,
+) -> Result<(), CommandError> {
+    let Some(added) = wanted
+        .difference(held)
+        .next()
+        .filter(|_| person == actor.person)
+    else {
+        return Ok(());
+    };
+    Err(CommandError::Forbidden {
+        permission: Permission::ManageMembers,
+        why: Some(format!(
+            "nobody gives themselves the role {}; ask somebody else with the role coordinator or \
+             production",
+            added.name()
+        )),
+    })
+}
+
 /// Gives a person exactly these hats.
 ///
 /// # Errors
-/// Without [`Permission::ManageMembers`], when nobody of that id is on the roster, or when nobody
-/// would be left who could give hats.
+/// Without [`Permission::ManageMembers`], when nobody of that id is on the roster, when the actor would
+/// give themselves a hat, or when nobody would be left who could give hats.
 pub fn set_roles(
     conn: &mut Connection,
     actor: &Actor,
@@ -30,8 +55,10 @@ pub fn set_roles(
 ) -> Result<MemberRow, CommandError> {
     actor.require(Permission::ManageMembers)?;
     record::person(conn, actor.production, person)?;
-    let account = gagwright_store::members::get(conn, actor.production, person)?
-        .and_then(|member| member.account);
+    let member = gagwright_store::members::get(conn, actor.production, person)?;
+    let account = member.as_ref().and_then(|member| member.account);
+    let held = member.map(|member| member.roles).unwrap_or_default();
+    for_somebody_else(actor, person, &held, &roles)?;
     let manages = |roles: &BTreeSet<Role>| of_roles(roles).contains(&Permission::ManageMembers);
     let able: BTreeSet<PersonId> = gagwright_store::members::list(conn, actor.production)?
         .into_iter()
@@ -76,10 +103,11 @@ pub struct NewInvitation {
     pub expires_at: Timestamp,
 }
 
-/// Invites somebody on the roster to an account.
+/// Invites somebody on the roster to an account. Their earlier invitations are void from now on.
 ///
 /// # Errors
-/// Without [`Permission::ManageMembers`], when the person has no address, or has an account already.
+/// Without [`Permission::ManageMembers`], when the person has no address, has an account already, or is the
+/// actor, who would give themselves a hat.
 pub fn invite(
     conn: &mut Connection,
     actor: &Actor,
@@ -113,6 +141,8 @@ pub fn invite(
             ),
         });
     }
+    let held = member.map(|member| member.roles).unwrap_or_default();
+    for_somebody_else(actor, new.person, &held, &new.roles)?;
     let invitation = Invitation {
         id: new.id,
         production: actor.production,
@@ -160,7 +190,8 @@ pub struct NewAccount {
 /// way to take over an account.
 ///
 /// # Errors
-/// When the token is unknown, was used before or has expired.
+/// When the token is unknown, was used before, has expired or was followed by a newer one; when the person has
+/// an account by now; or when the roster has another address for them than the letter went to.
 pub fn accept(
     conn: &mut Connection,
     now: Timestamp,
@@ -188,6 +219,12 @@ pub fn accept(
             detail: format!("it ran out at {}; ask for a new one", invitation.expires_at),
         });
     }
+    let member = gagwright_store::members::get(conn, invitation.production, invitation.person)?
+        .ok_or_else(|| CommandError::NotFound {
+            what: "member",
+            id: invitation.person.to_string(),
+        })?;
+    still_meant(conn, &invitation, &member)?;
     let account = match gagwright_store::accounts::by_email(conn, &invitation.email)? {
         Some(account) => account,
         None => {
@@ -202,11 +239,6 @@ pub fn accept(
             account
         }
     };
-    let member = gagwright_store::members::get(conn, invitation.production, invitation.person)?
-        .ok_or_else(|| CommandError::NotFound {
-            what: "member",
-            id: invitation.person.to_string(),
-        })?;
     let member = MemberRow {
         account: Some(account.id),
         ..member
@@ -224,4 +256,40 @@ pub fn accept(
     gagwright_store::members::upsert(conn, &member)?;
     gagwright_store::invitations::accept(conn, invitation.id, now)?;
     Ok((account, member))
+}
+
+/// A letter may lie about for days, and what it was sent for may have passed: the seat may be taken, the
+/// roster corrected, or a newer letter sent because this one went astray.
+fn still_meant(
+    conn: &mut Connection,
+    invitation: &Invitation,
+    member: &MemberRow,
+) -> Result<(), CommandError> {
+    let refused = |detail: &str| CommandError::Conflict {
+        what: "invitation",
+        detail: detail.into(),
+    };
+    if member.account.is_some() {
+        return Err(refused(
+            "this person has an account on the production already; sign in instead",
+        ));
+    }
+    let person = record::person(conn, invitation.production, invitation.person)?.person;
+    let same = |one: &str| one.trim().eq_ignore_ascii_case(invitation.email.trim());
+    if !person.email.as_deref().is_some_and(same) {
+        return Err(refused(
+            "the roster has another address for this person since the letter was sent; ask for a new \
+             invitation",
+        ));
+    }
+    let newest = gagwright_store::invitations::list(conn, invitation.production)?
+        .into_iter()
+        .filter(|one| one.person == invitation.person && one.accepted_at.is_none())
+        .max_by_key(|one| (one.expires_at, one.id));
+    if newest.is_some_and(|newest| newest.id != invitation.id) {
+        return Err(refused(
+            "a newer invitation was sent, which made this one void; use the link in the newest letter",
+        ));
+    }
+    Ok(())
 }

@@ -225,9 +225,12 @@ pub fn meet_condition(
         Role::Performer => {}
         role => actor.require_role(role, Permission::SignOff)?,
     }
-    if statement.decision != Decision::ApproveWithConditions
-        || !statement.conditions.contains(&condition)
-    {
+    let place = statement
+        .conditions
+        .iter()
+        .position(|one| *one == condition);
+    let place = place.filter(|_| statement.decision == Decision::ApproveWithConditions);
+    let Some(place) = place else {
         return Err(CommandError::invalid(
             "/condition",
             "is not one of this sign-off's conditions",
@@ -240,7 +243,7 @@ pub fn meet_condition(
                 )
             },
         ));
-    }
+    };
     let met = ConditionMet {
         condition,
         by: actor.person,
@@ -251,7 +254,8 @@ pub fn meet_condition(
         .fact("code", json!(row.code))
         .fact("signoff", json!(id))
         .fact("role", json!(statement.role))
-        .fact("condition", json!(met.condition))
+        // Which of the sign-off's conditions, counted from zero; its words are free text and stay out.
+        .fact("condition", json!(place))
         .append(conn)?;
     match gagwright_store::signoffs::add_met(conn, id, &met) {
         Err(StoreError::Conflict { .. }) => {

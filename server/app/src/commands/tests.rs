@@ -482,6 +482,46 @@ fn nothing_personal_stands_in_the_clear_in_any_leaf() {
 }
 
 #[test]
+fn a_condition_called_met_is_named_by_its_place_and_not_in_its_words() {
+    let scene = Scene::with("G02");
+    let gag = scene.gag;
+    let production = scene.stage.production;
+    let before = scene.size();
+    let words = "Zoriana's wrist is taped";
+    let (_, scene) = scene.play(move |conn, stage| {
+        stage.sign(
+            conn,
+            gag,
+            Role::Rigging,
+            stage.person("C02")?,
+            Word {
+                decision: Decision::ApproveWithConditions,
+                conditions: vec!["Load test witnessed".into(), words.into()],
+                reason: None,
+            },
+        )
+    });
+    let rigger = scene.actor("C02");
+    scene
+        .run(move |conn| {
+            let case = views::case(conn, production, gag)?;
+            let made = gagwright_clearance::signoff::read_unverified(&case.signoffs[0].jws)?;
+            signoffs::meet_condition(conn, &rigger, later(), made.id, words.into())
+        })
+        .unwrap();
+    let leaves = scene
+        .store
+        .read(|conn| gagwright_store::trail::entries(conn, production, before, 10))
+        .unwrap_or_else(|error: StoreError| panic!("{error}"));
+    let met = leaves
+        .iter()
+        .find(|leaf| leaf.entry.kind == "condition.met")
+        .unwrap();
+    assert_eq!(met.entry.facts["condition"], 1);
+    assert!(!String::from_utf8_lossy(&met.bytes).contains("wrist"));
+}
+
+#[test]
 fn the_roster_refuses_an_old_version_and_someone_elses_code() {
     let scene = Scene::with("G02");
     let founder = scene.actor("C01");
@@ -767,13 +807,7 @@ fn the_last_who_may_give_roles_with_an_account_keeps_them() {
                 person,
                 roles: BTreeSet::from([Role::Coordinator]),
             };
-            members::set_roles(
-                conn,
-                &actor,
-                later(),
-                person,
-                BTreeSet::from([Role::Camera]),
-            )
+            members::set_roles(conn, &actor, later(), person, BTreeSet::new())
         })
         .unwrap_err();
     assert!(

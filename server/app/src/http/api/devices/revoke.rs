@@ -20,7 +20,7 @@ use crate::{
 /// Revoke a device
 ///
 /// Needs `read_production` for one's own device and `manage_members` for anyone else's. What it signed
-/// before stays good.
+/// before stays good. Revoked by somebody else, its owner's sessions end too.
 #[utoipa::path(
     tag = "people",
     params(
