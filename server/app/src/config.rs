@@ -45,7 +45,8 @@ pub struct ServeOptions {
         value_name = "MAILBOX"
     )]
     pub mail_from: String,
-    /// Take callers' addresses from the proxy's Forwarded header. Only behind a proxy that sets it:
+    /// Take callers' addresses from the last hop of X-Forwarded-For, or of Forwarded where there is none.
+    /// Only behind a proxy that adds to one and strips the other:
     /// otherwise anyone can pretend to be someone else and escape the limits on sign-in attempts
     #[arg(long, env = "GAGWRIGHT_BEHIND_PROXY")]
     pub behind_proxy: bool,

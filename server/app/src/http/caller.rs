@@ -8,6 +8,7 @@ use actix_web::{FromRequest, HttpRequest, dev::Payload, http::header};
 use gagwright_casting::ProductionId;
 use gagwright_clearance::{GagId, HoldId, SignOffId};
 use gagwright_store::{Connection, gags, holds, members, signoffs};
+use jiff::Timestamp;
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -18,7 +19,7 @@ use super::{
 use crate::{
     commands::{Actor, CommandError},
     permissions::Permission,
-    tokens::TokenError,
+    tokens::{Claims, TokenError},
 };
 
 /// Somebody with a good access token.
@@ -93,6 +94,22 @@ impl Caller {
             .ok_or_else(unknown)?
     }
 
+    /// Demands that the caller is still on the production that an address is under, by the ids in it. An
+    /// address that names none is for anyone signed in.
+    ///
+    /// # Errors
+    /// As [`Caller::on_production`].
+    pub fn still_at(self, conn: &mut Connection, place: Place) -> Result<(), CommandError> {
+        let permission = Permission::ReadProduction;
+        match place {
+            Place::Production(id) => self.on_production(conn, id, permission).map(drop),
+            Place::Gag(id) => self.on_gag(conn, id, permission).map(drop),
+            Place::SignOff(id) => self.on_signoff(conn, id, permission).map(drop),
+            Place::Hold(id) => self.on_hold(conn, id, permission).map(drop),
+            Place::Anywhere => Ok(()),
+        }
+    }
+
     /// None for those who are no members; then whether their hats carry the permission.
     fn member_of(
         self,
@@ -110,6 +127,37 @@ impl Caller {
             roles: member.roles,
         };
         Ok(Some(actor.require(permission).map(|()| actor)))
+    }
+}
+
+/// What an address is under.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// A production.
+    Production(ProductionId),
+    /// A gag.
+    Gag(GagId),
+    /// A sign-off.
+    SignOff(SignOffId),
+    /// A hold.
+    Hold(HoldId),
+    /// Nothing that belongs to a production.
+    Anywhere,
+}
+
+impl Place {
+    /// The place a request's address names.
+    pub fn of(request: &HttpRequest) -> Self {
+        let id = |name| -> Option<Uuid> { request.match_info().get(name)?.parse().ok() };
+        let production = || id("production").map(|id| Place::Production(ProductionId(id)));
+        let gag = || id("gag").map(|id| Place::Gag(GagId(id)));
+        let signoff = || id("signoff").map(|id| Place::SignOff(SignOffId(id)));
+        let hold = || id("hold").map(|id| Place::Hold(HoldId(id)));
+        production()
+            .or_else(gag)
+            .or_else(signoff)
+            .or_else(hold)
+            .unwrap_or(Place::Anywhere)
     }
 }
 
@@ -132,7 +180,12 @@ impl FromRequest for Caller {
 /// A caller whose token may stand in the address, because a browser's event stream sends no headers.
 /// Accepted by the event stream alone.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct StreamCaller(pub Caller);
+pub struct StreamCaller {
+    /// Who.
+    pub caller: Caller,
+    /// Until when the token is good, and so how long they may listen.
+    pub until: Timestamp,
+}
 
 #[derive(Deserialize)]
 struct StreamQuery {
@@ -145,11 +198,18 @@ impl FromRequest for StreamCaller {
 
     fn from_request(request: &HttpRequest, _: &mut Payload) -> Self::Future {
         let query = actix_web::web::Query::<StreamQuery>::from_query(request.query_string());
-        let caller = match query.ok().and_then(|query| query.into_inner().access_token) {
-            Some(token) => signed_in(request, &token),
-            None => bearer(request).and_then(|token| signed_in(request, token)),
+        let claims = match query.ok().and_then(|query| query.into_inner().access_token) {
+            Some(token) => claims_of(request, &token),
+            None => bearer(request).and_then(|token| claims_of(request, token)),
         };
-        ready(caller.map(StreamCaller))
+        ready(claims.and_then(|claims| {
+            Ok(StreamCaller {
+                caller: Caller {
+                    account: claims.sub,
+                },
+                until: Timestamp::from_second(claims.exp).map_err(Problem::internal)?,
+            })
+        }))
     }
 }
 
@@ -180,13 +240,17 @@ fn bearer(request: &HttpRequest) -> Result<&str, Problem> {
 }
 
 fn signed_in(request: &HttpRequest, token: &str) -> Result<Caller, Problem> {
+    claims_of(request, token).map(|claims| Caller {
+        account: claims.sub,
+    })
+}
+
+fn claims_of(request: &HttpRequest, token: &str) -> Result<Claims, Problem> {
     let Some(app) = request.app_data::<App>() else {
         return Err(Problem::internal("the shared state is missing"));
     };
     match app.tokens.read(token) {
-        Ok(claims) => Ok(Caller {
-            account: claims.sub,
-        }),
+        Ok(claims) => Ok(claims),
         Err(TokenError::Expired) => Err(Problem::new(
             Code::TokenExpired,
             "The access token has expired; get a new one at /api/v1/sessions/refresh.",

@@ -16,6 +16,7 @@ use actix_web::{rt::time::timeout, web::Bytes};
 use futures_util::{Stream, stream};
 use gagwright_casting::ProductionId;
 use gagwright_store::trail;
+use jiff::Timestamp;
 use serde_json::json;
 use tokio::sync::broadcast;
 
@@ -23,6 +24,7 @@ use super::{
     problem::Problem,
     state::{App, read},
 };
+use crate::clock;
 
 /// How often a listener looks for itself.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
@@ -65,22 +67,25 @@ struct Listener {
     app: App,
     production: ProductionId,
     next: u64,
+    until: Timestamp,
     writes: broadcast::Receiver<()>,
     quiet: u32,
     greeted: bool,
 }
 
-/// The event stream of one production from a trail position on.
+/// The event stream of one production from a trail position on, for as long as the listener's token is good.
 pub fn listen(
     app: App,
     production: ProductionId,
     next: u64,
+    until: Timestamp,
 ) -> impl Stream<Item = Result<Bytes, Infallible>> {
     let writes = app.feed.writes.subscribe();
     let listener = Listener {
         app,
         production,
         next,
+        until,
         writes,
         quiet: 0,
         greeted: false,
@@ -92,15 +97,15 @@ pub fn listen(
 }
 
 impl Listener {
-    /// The next thing to send; none when the server closes or the store fails, and then the browser
-    /// connects again with the last event's id.
+    /// The next thing to send; none when the server closes, the listener's token has run out or the store
+    /// fails, and then the browser connects again with the last event's id.
     async fn hear(&mut self) -> Option<Bytes> {
         if !self.greeted {
             self.greeted = true;
             return Some(Bytes::from_static(b"retry: 2000\n: connected\n\n"));
         }
         loop {
-            if self.app.feed.closing.load(Ordering::SeqCst) {
+            if self.app.feed.closing.load(Ordering::SeqCst) || clock::now() >= self.until {
                 return None;
             }
             let told = self.look().await.ok()?;

@@ -8,7 +8,7 @@ use actix_web::{
     Error, HttpRequest, ResponseError,
     body::{BoxBody, MessageBody},
     dev::{ServiceRequest, ServiceResponse},
-    http::header,
+    http::header::{self, HeaderMap},
     middleware::Next,
     web,
 };
@@ -78,18 +78,28 @@ impl Limits {
     }
 }
 
-/// The caller's address: the socket's, or behind a proxy what the proxy says.
+/// The caller's address: the socket's, or behind a proxy what the proxy itself saw.
 pub fn address_of(request: &HttpRequest, behind_proxy: bool) -> IpAddr {
-    let told = behind_proxy
-        .then(|| {
-            request
-                .connection_info()
-                .realip_remote_addr()
-                .and_then(parse_address)
-        })
-        .flatten();
+    let told = behind_proxy.then(|| last_hop(request.headers())).flatten();
     told.or_else(|| request.peer_addr().map(|peer| peer.ip()))
         .unwrap_or(IpAddr::V4(std::net::Ipv4Addr::UNSPECIFIED))
+}
+
+/// The last hop of `X-Forwarded-For`, or of `Forwarded` (RFC 7239) where there is none. The proxy writes
+/// the last one; everything before it came from the caller, who may have invented it.
+fn last_hop(headers: &HeaderMap) -> Option<IpAddr> {
+    let last = |name: &str| {
+        let value = headers.get_all(name).last()?.to_str().ok()?;
+        value.rsplit(',').next()
+    };
+    if let Some(hop) = last("x-forwarded-for") {
+        return parse_address(hop);
+    }
+    let told = last("forwarded")?.split(';').find_map(|pair| {
+        let (name, value) = pair.split_once('=')?;
+        name.trim().eq_ignore_ascii_case("for").then_some(value)
+    })?;
+    parse_address(told.trim().trim_matches('"'))
 }
 
 fn parse_address(text: &str) -> Option<IpAddr> {
@@ -165,6 +175,37 @@ mod tests {
             Code::RateLimited
         );
         limits.sign_in_to("oke@example.test").unwrap();
+    }
+
+    #[test]
+    fn behind_a_proxy_the_last_hop_counts_and_not_what_the_caller_wrote_before_it() {
+        use actix_web::test::TestRequest;
+        // Addresses of documentation: RFC 5737 and RFC 3849.
+        let seen = |lines: &[(&'static str, &'static str)], behind_proxy| {
+            let request = lines
+                .iter()
+                .fold(TestRequest::default(), |request, line| {
+                    request.append_header(*line)
+                })
+                .peer_addr("192.0.2.1:80".parse().unwrap())
+                .to_http_request();
+            address_of(&request, behind_proxy).to_string()
+        };
+        let chain = [("x-forwarded-for", "203.0.113.9, 198.51.100.7")];
+        assert_eq!(seen(&chain, true), "198.51.100.7");
+        assert_eq!(seen(&chain, false), "192.0.2.1");
+        let lines = [
+            ("x-forwarded-for", "203.0.113.9"),
+            ("x-forwarded-for", "198.51.100.8"),
+        ];
+        assert_eq!(seen(&lines, true), "198.51.100.8");
+        let standard = [(
+            "forwarded",
+            "for=203.0.113.9, proto=https;For=\"[2001:db8::7]:4711\"",
+        )];
+        assert_eq!(seen(&standard, true), "2001:db8::7");
+        assert_eq!(seen(&[("x-forwarded-for", "unknown")], true), "192.0.2.1");
+        assert_eq!(seen(&[], true), "192.0.2.1");
     }
 
     #[test]

@@ -20,7 +20,8 @@ use uuid::Uuid;
 
 use super::{
     answer::{Answer, Reply},
-    caller, json,
+    caller::{self, Caller, Place},
+    json,
     problem::{Code, Problem},
     state::{self, App},
 };
@@ -95,7 +96,8 @@ impl<B: Body> FromRequest for Plain<B> {
 /// A write, read and checked as far as it can be without the store.
 pub struct Write<B> {
     body: B,
-    scope: String,
+    caller: Option<Caller>,
+    place: Place,
     key: Uuid,
     fingerprint: [u8; 32],
 }
@@ -110,14 +112,13 @@ impl<B: Body> FromRequest for Write<B> {
         let bytes = body_of::<B>(request, payload);
         let request = request.clone();
         Box::pin(async move {
-            let scope =
-                caller.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
             let key = key?;
             let bytes = bytes.await?;
             let fingerprint = fingerprint(&request, &bytes);
             Ok(Self {
                 body: B::decode(bytes)?,
-                scope,
+                caller,
+                place: Place::of(&request),
                 key,
                 fingerprint,
             })
@@ -144,15 +145,21 @@ impl<B: Body> Write<B> {
     {
         let Self {
             body,
-            scope,
+            caller,
+            place,
             key,
             fingerprint,
         } = self;
+        let scope = caller.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
         let now = clock::now();
         let store = app.store.clone();
         let settled = state::off_thread(move || {
             store.write(move |conn| {
                 if let Some(kept) = idempotency::find(conn, &scope, key)? {
+                    // Whoever was taken off the production since reads nothing of it any more.
+                    if let Some(caller) = caller {
+                        caller.still_at(conn, place)?;
+                    }
                     return Ok(if kept.request_hash == fingerprint {
                         Settled::Replayed(reply_of(kept))
                     } else {

@@ -98,6 +98,18 @@ fn a_phone_that_comes_back_hears_what_it_missed() {
 }
 
 #[test]
+fn a_stream_ends_with_its_token() {
+    let world = World::new();
+    let account = world.server.tokens.read(&world.coordinator).unwrap().sub;
+    let almost_over = gagwright::clock::now() - gagwright::tokens::ACCESS_LIFE
+        + jiff::SignedDuration::from_secs(3);
+    let (token, _) = world.server.tokens.issue(account, almost_over).unwrap();
+    let mut phone = Phone::listen(&world, &format!("?access_token={token}"), "");
+    // The end of a chunked answer (RFC 9112, section 7.1) is a chunk of no bytes.
+    while phone.line().trim_end() != "0" {}
+}
+
+#[test]
 fn strangers_hear_nothing_and_a_query_token_opens_nothing_else() {
     let world = World::new();
     let path = world.at("/events");

@@ -95,6 +95,42 @@ fn a_key_names_one_request_of_one_account() {
 }
 
 #[test]
+fn a_kept_answer_is_for_those_who_are_still_on_the_production() {
+    let world = World::new();
+    let (person, medic) = world.member("P02", "Oke Larsen", "oke@example.test", &["medic"]);
+    let (gag, _) = world.gag("G07");
+    let calls = [
+        (world.at("/holds"), json!({ "id": Uuid::now_v7() })),
+        (
+            format!("/gags/{gag}/readings"),
+            json!({
+                "id": Uuid::now_v7(), "kind": "wind", "value": 3.0, "at": gagwright::clock::now(),
+                "place": "mast",
+            }),
+        ),
+    ];
+    let keys = [Uuid::now_v7(), Uuid::now_v7()];
+    let send = |at: usize| {
+        let (path, body) = &calls[at];
+        let call = world.server.call("POST", path).token(&medic);
+        call.key(keys[at]).json(body).send()
+    };
+    for at in [0, 1] {
+        send(at).expect(201);
+        assert_eq!(send(at).header("idempotency-replayed"), "true");
+    }
+    world
+        .call("PUT", &world.at(&format!("/members/{person}")))
+        .once()
+        .json(&json!({ "roles": [] }))
+        .send()
+        .expect(200);
+    for at in [0, 1] {
+        send(at).refused(403, "forbidden");
+    }
+}
+
+#[test]
 fn a_refusal_is_not_kept() {
     let world = World::new();
     let (key, id) = (Uuid::now_v7(), Uuid::now_v7());

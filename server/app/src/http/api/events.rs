@@ -20,7 +20,8 @@ use crate::{
 ///
 /// Needs `read_production`. Server-Sent Events: `event: change` with `{index, kind, gag}` for each leaf
 /// from now on, or after `Last-Event-ID`. The access token may stand in the query here, and only here,
-/// because a browser's event stream sends no headers.
+/// because a browser's event stream sends no headers. The stream ends with the token's life: connect again
+/// with the next one.
 #[utoipa::path(
     tag = "trail",
     params(
@@ -41,10 +42,9 @@ pub async fn listen(
     request: HttpRequest,
 ) -> Answer {
     let production = production.into_inner();
+    let StreamCaller { caller, until } = caller;
     let size = read(&app, move |conn| {
-        caller
-            .0
-            .on_production(conn, production, Permission::ReadProduction)?;
+        caller.on_production(conn, production, Permission::ReadProduction)?;
         Ok(trail::size(conn, production)?)
     })
     .await?;
@@ -52,7 +52,7 @@ pub async fn listen(
     Ok(HttpResponse::Ok()
         .content_type("text/event-stream")
         .insert_header((header::CONTENT_ENCODING, "identity"))
-        .streaming(feed::listen(app, production, next)))
+        .streaming(feed::listen(app, production, next, until)))
 }
 
 fn last_heard(request: &HttpRequest) -> Option<u64> {
