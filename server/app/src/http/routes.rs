@@ -6,7 +6,7 @@ use utoipa_actix_web::{OpenApiFactory, scope, service_config::ServiceConfig};
 
 use super::{
     api::{
-        day, devices, events, gags, holds, invitations, members, people, productions, sessions,
+        day, devices, events, gags, holds, invitations, me, members, people, productions, sessions,
         setup, signoffs, status, techniques, trail,
     },
     openapi,
@@ -23,7 +23,8 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(invitations::accept::accept_invitation)
         .service(holds::raise_by_code::raise_hold_by_code);
     // For anyone signed in.
-    api.service(techniques::list::list_techniques)
+    api.service(me::password::change_password)
+        .service(techniques::list::list_techniques)
         .service(techniques::assess::assess_technique);
     // For members of the production, by permission.
     api.service(productions::read::read_production)

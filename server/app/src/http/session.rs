@@ -159,18 +159,26 @@ fn memberships(conn: &mut Connection, account: Uuid) -> Result<Vec<Membership>, 
 }
 
 impl Opened {
+    /// The cookie alone, for an answer that says nothing else.
+    pub fn into_cookie(self, app: &Shared) -> Cookie<'static> {
+        cookie(app, self.refresh, refresh_life())
+    }
+
     /// The answer, with the cookie.
     ///
     /// # Errors
     /// When it can't be written as JSON, which is a defect.
     pub fn into_answer(self, app: &App, status: StatusCode) -> Answer {
         let body = serde_json::to_vec(&self.session).map_err(Problem::internal)?;
-        let life = Duration::seconds(tokens::REFRESH_LIFE.as_secs());
         Ok(HttpResponse::build(status)
-            .cookie(cookie(app, self.refresh, life))
+            .cookie(cookie(app, self.refresh, refresh_life()))
             .content_type("application/json")
             .body(body))
     }
+}
+
+fn refresh_life() -> Duration {
+    Duration::seconds(tokens::REFRESH_LIFE.as_secs())
 }
 
 /// A cookie that makes the browser forget the refresh token.

@@ -72,7 +72,7 @@ fn guessing_a_password_is_slowed_down() {
 }
 
 #[test]
-fn a_refresh_cookie_is_good_once_and_its_reuse_ends_the_session() {
+fn a_lost_refresh_is_made_good_and_two_live_copies_end_the_session() {
     let world = World::new();
     let signed_in = sign_in(&world.server, "thandeka@example.test", PASSWORD);
     let set = signed_in.header("set-cookie").to_owned();
@@ -94,9 +94,14 @@ fn a_refresh_cookie_is_good_once_and_its_reuse_ends_the_session() {
     world.call("GET", &world.at("")).send().expect(200);
     assert_eq!(session["account"]["name"], "Thandeka Mbeki");
 
-    refresh(&first).refused(401, "not_signed_in");
-    // The copy was used, so the true owner's next one is dead as well.
+    // The second never arrived: the first is good again, and voids it.
+    let third = refresh(&first);
+    let third_cookie = third.cookie();
+    third.expect(200);
+    // It did arrive, in another's hands: two copies live, so both are ended.
     refresh(&second_cookie).refused(401, "not_signed_in");
+    refresh(&third_cookie).refused(401, "not_signed_in");
+    refresh(&first).refused(401, "not_signed_in");
     refresh("gagwright_refresh=invented").refused(401, "not_signed_in");
     world
         .server
@@ -271,6 +276,171 @@ fn an_invitation_works_once_and_is_no_way_around_a_password() {
     invite(twin).expect(201);
     let token = world.invitation_to("thandeka@example.test");
     accept(&token, "not her password").refused(401, "not_signed_in");
+}
+
+#[test]
+fn a_letter_whose_reason_has_passed_makes_no_account() {
+    let world = World::new();
+    let person = world.person("P02", "Mirembe Achterberg", "mirembe@example.test");
+    let invite = || {
+        world
+            .call("POST", &world.at("/invitations"))
+            .once()
+            .json(&json!({ "person": person, "roles": ["medic"] }))
+            .send()
+            .expect(201)
+    };
+    let accept = |token: &str| {
+        let body = json!({ "token": token, "name": "Mirembe Achterberg", "password": PASSWORD });
+        world
+            .server
+            .call("POST", "/invitations/accept")
+            .json(&body)
+            .send()
+    };
+    let address = |email: &str, version: &str| {
+        let path = world.at(&format!("/people/{person}"));
+        let mut known = world.call("GET", &path).send().expect(200)["person"].clone();
+        known["email"] = json!(email);
+        world
+            .call("PUT", &path)
+            .once()
+            .header("if-match", version)
+            .json(&known)
+            .send()
+            .expect(200);
+    };
+    invite();
+    let old = world.invitation_to("mirembe@example.test");
+    // The roster had the wrong address; whoever got the letter is not the medic.
+    address("m.achterberg@example.test", "\"1\"");
+    let problem = accept(&old).refused(409, "conflict");
+    assert!(
+        problem["detail"]
+            .as_str()
+            .unwrap()
+            .contains("another address"),
+        "{problem}"
+    );
+    invite();
+    let new = world.invitation_to("m.achterberg@example.test");
+    address("mirembe@example.test", "\"2\"");
+    let problem = accept(&old).refused(409, "conflict");
+    assert!(
+        problem["detail"]
+            .as_str()
+            .unwrap()
+            .contains("newer invitation"),
+        "{problem}"
+    );
+    address("m.achterberg@example.test", "\"3\"");
+    accept(&new).expect(200);
+    // The old letter does not take the seat from the medic who sits in it.
+    address("mirembe@example.test", "\"4\"");
+    let problem = accept(&old).refused(409, "conflict");
+    assert!(
+        problem["detail"]
+            .as_str()
+            .unwrap()
+            .contains("has an account"),
+        "{problem}"
+    );
+    sign_in(&world.server, "m.achterberg@example.test", PASSWORD).expect(200);
+}
+
+#[test]
+fn nobody_gives_themselves_a_role_and_anyone_may_give_one_up() {
+    let world = World::new();
+    let (second, token) = world.member(
+        "P02",
+        "Zuzana Ďurišová",
+        "zuzana@example.test",
+        &["production", "performer"],
+    );
+    let set = |token: &str, person: Uuid, roles: &[&str]| {
+        world
+            .server
+            .call("PUT", &world.at(&format!("/members/{person}")))
+            .token(token)
+            .once()
+            .json(&json!({ "roles": roles }))
+            .send()
+    };
+    set(&token, second, &["production", "performer", "medic"]).refused(403, "forbidden");
+    set(&token, second, &["production"]).expect(200);
+    set(&token, second, &["production", "performer"]).refused(403, "forbidden");
+    set(&world.coordinator, second, &["production", "medic"]).expect(200);
+    set(&token, world.person, &["coordinator", "rigging"]).expect(200);
+}
+
+#[test]
+fn a_phone_revoked_by_somebody_else_ends_its_owners_sessions() {
+    let world = World::new();
+    let (_, token) = world.member("P02", "Oke Larsen", "oke@example.test", &["performer"]);
+    let key = p256::ecdsa::SigningKey::from_slice(&[7; 32]).unwrap();
+    let register = || {
+        let device = Uuid::now_v7();
+        let key = gagwright_clearance::signoff::PublicKey::from(key.verifying_key());
+        world
+            .server
+            .call("POST", &world.at("/devices"))
+            .token(&token)
+            .once()
+            .json(&json!({ "id": device, "name": "phone", "key": key }))
+            .send()
+            .expect(201);
+        device
+    };
+    let revoke = |token: &str, device: Uuid| {
+        let path = world.at(&format!("/devices/{device}"));
+        let got = world
+            .server
+            .call("DELETE", &path)
+            .token(token)
+            .once()
+            .send();
+        assert_eq!(got.status, 204, "{}", got.text());
+    };
+    let refresh = |cookie: &str| {
+        let call = world.server.call("POST", "/sessions/refresh");
+        call.header("cookie", cookie).send()
+    };
+    // One's own old phone goes without signing out of the new one.
+    let cookie = sign_in(&world.server, "oke@example.test", PASSWORD).cookie();
+    revoke(&token, register());
+    let next = refresh(&cookie);
+    let cookie = next.cookie();
+    next.expect(200);
+    revoke(&world.coordinator, register());
+    refresh(&cookie).refused(401, "not_signed_in");
+    sign_in(&world.server, "oke@example.test", PASSWORD).expect(200);
+}
+
+#[test]
+fn a_new_password_needs_the_old_one_and_ends_other_sessions() {
+    const NEW: &str = "dunes before the wind";
+    let world = World::new();
+    let elsewhere = sign_in(&world.server, "thandeka@example.test", PASSWORD).cookie();
+    let change = |current: &str, new: &str| {
+        world
+            .call("PUT", "/me/password")
+            .json(&json!({ "current": current, "new": new }))
+            .send()
+    };
+    let problem = change("not the password", NEW).refused(422, "invalid_input");
+    assert_eq!(problem["errors"][0]["pointer"], "/current");
+    let problem = change(PASSWORD, "short").refused(422, "invalid_input");
+    assert_eq!(problem["errors"][0]["pointer"], "/new");
+    let changed = change(PASSWORD, NEW);
+    assert_eq!(changed.status, 204, "{}", changed.text());
+    let refresh = |cookie: &str| {
+        let call = world.server.call("POST", "/sessions/refresh");
+        call.header("cookie", cookie).send()
+    };
+    refresh(&elsewhere).refused(401, "not_signed_in");
+    refresh(&changed.cookie()).expect(200);
+    sign_in(&world.server, "thandeka@example.test", PASSWORD).refused(401, "not_signed_in");
+    sign_in(&world.server, "thandeka@example.test", NEW).expect(200);
 }
 
 #[test]

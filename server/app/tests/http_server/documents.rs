@@ -13,6 +13,7 @@ POST /setup
 POST /sessions
 DELETE /sessions
 POST /sessions/refresh
+PUT /me/password
 GET /techniques
 POST /techniques/{name}/assessment
 GET /productions/{production}

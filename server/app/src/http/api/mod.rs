@@ -6,6 +6,7 @@ pub mod events;
 pub mod gags;
 pub mod holds;
 pub mod invitations;
+pub mod me;
 pub mod members;
 pub mod people;
 pub mod productions;

@@ -1,0 +1,3 @@
+//! What people change about their own account.
+
+pub mod password;
