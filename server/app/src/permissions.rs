@@ -44,13 +44,11 @@ pub enum Permission {
     ManageMembers,
     /// Read the trail and its proofs.
     ReadTrail,
-    /// Change the production's policy.
-    EditPolicy,
 }
 
 impl Permission {
     /// Every permission, in table order.
-    pub const ALL: [Permission; 12] = [
+    pub const ALL: [Permission; 11] = [
         Permission::ReadProduction,
         Permission::ReadPersonal,
         Permission::ReadMedical,
@@ -62,7 +60,6 @@ impl Permission {
         Permission::LogDay,
         Permission::ManageMembers,
         Permission::ReadTrail,
-        Permission::EditPolicy,
     ];
 
     /// What it allows, to end the sentence "you may not ...".
@@ -79,7 +76,6 @@ impl Permission {
             Permission::LogDay => "log readings or rehearsal runs",
             Permission::ManageMembers => "give roles or invite people",
             Permission::ReadTrail => "read the trail",
-            Permission::EditPolicy => "change the policy",
         }
     }
 
@@ -113,7 +109,6 @@ pub fn of_role(role: Role) -> &'static [Permission] {
             LogDay,
             ManageMembers,
             ReadTrail,
-            EditPolicy,
         ],
         Role::Production => &[
             ReadProduction,
@@ -126,7 +121,6 @@ pub fn of_role(role: Role) -> &'static [Permission] {
             LogDay,
             ManageMembers,
             ReadTrail,
-            EditPolicy,
         ],
         Role::Medic => &[
             ReadProduction,
