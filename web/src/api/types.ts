@@ -542,8 +542,7 @@ export type Permission =
   | 'release_hold'
   | 'log_day'
   | 'manage_members'
-  | 'read_trail'
-  | 'edit_policy';
+  | 'read_trail';
 
 export interface ProductionPage {
   id: string;
