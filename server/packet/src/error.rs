@@ -22,4 +22,7 @@ pub enum PacketError {
     /// The layout does not fit its page. It means a fault in this crate.
     #[error("the layout does not fit: {0}")]
     Layout(String),
+    /// The file could not be written. It means a fault in this crate.
+    #[error("the packet could not be written: {0}")]
+    Unwritten(String),
 }

@@ -8,6 +8,7 @@ use std::{
     sync::{Arc, Mutex, OnceLock},
 };
 
+use printpdf::ParsedFont;
 use rustybuzz::{
     BufferFlags, Direction, Face, Script, ShapePlan, UnicodeBuffer, ttf_parser::GlyphId,
 };
@@ -69,8 +70,8 @@ const FIRST_FALLBACK: usize = 3;
 pub(crate) struct Font {
     /// Its PostScript name.
     pub(crate) name: &'static str,
-    /// The file.
-    pub(crate) bytes: &'static [u8],
+    bytes: &'static [u8],
+    embeddable: OnceLock<Option<ParsedFont>>,
     /// The parsed face.
     pub(crate) face: Face<'static>,
     plans: Mutex<HashMap<(Script, bool), Arc<ShapePlan>>>,
@@ -92,6 +93,17 @@ impl Font {
             f32::from(bounds.x_max),
             f32::from(bounds.y_max),
         ))
+    }
+
+    /// The face as a file takes it in. Reading it again takes some milliseconds, so it is read for
+    /// the first packet that uses it and kept.
+    pub(crate) fn embeddable(&self) -> Option<&ParsedFont> {
+        let read = || {
+            let mut parsed = ParsedFont::from_bytes(self.bytes, 0, &mut Vec::new())?;
+            parsed.font_name = Some(self.name.to_owned());
+            Some(parsed)
+        };
+        self.embeddable.get_or_init(read).as_ref()
     }
 
     /// The plan for shaping a script in a direction. Making one walks the font's tables, which
@@ -285,6 +297,7 @@ fn read() -> Result<Vec<Font>, PacketError> {
             Ok(Font {
                 name,
                 bytes,
+                embeddable: OnceLock::new(),
                 face,
                 plans: Mutex::default(),
             })

@@ -7,4 +7,4 @@ mod flow;
 
 pub(crate) use drawing::{Draw, Ink, Path, Piece, Step, Stroke};
 pub(crate) use faults::faults;
-pub(crate) use flow::{Flow, Frame, Page};
+pub(crate) use flow::{Entry, Flow, Frame, Page};

@@ -193,6 +193,96 @@ fn every_word_of_the_document_is_printed() {
 }
 
 #[test]
+fn a_limit_of_common_practice_says_so_once() {
+    let mut document = document("normal");
+    document.checks.truncate(1);
+    let mut said = |source: &str, standing: &str| {
+        document.checks[0].source = source.into();
+        document.checks[0].standing = standing.into();
+        let text = all_text(&read(&render(&document, Paper::A4).unwrap())).to_lowercase();
+        squeezed(&text).matches("commonpractice").count()
+    };
+    let elsewhere = said("Table 3", "from memory");
+    assert_eq!(said("Common practice", "common practice"), elsewhere + 1);
+    assert_eq!(
+        said("Common practice: a fifth in reserve", "common practice"),
+        elsewhere + 1
+    );
+    assert_eq!(said("Table 3", "common practice"), elsewhere + 1);
+    assert_eq!(
+        said("Table 3, common practice", "common practice"),
+        elsewhere + 2
+    );
+}
+
+#[test]
+fn every_font_is_carried_cut_down_and_gives_its_text() {
+    let pdf = read(&render(&document("stress"), Paper::A4).unwrap());
+    let mut tags = BTreeSet::new();
+    for font in pdf.objects.values().filter_map(|o| o.as_dict().ok()) {
+        if !font
+            .get(b"Subtype")
+            .is_ok_and(|kind| *kind == "Type0".into())
+        {
+            continue;
+        }
+        let name = font.get(b"BaseFont").and_then(Object::as_name).unwrap();
+        let name = String::from_utf8_lossy(name).into_owned();
+        let (tag, _) = name.split_once('+').unwrap();
+        assert!(
+            tag.len() == 6 && tag.bytes().all(|b| b.is_ascii_uppercase()),
+            "{name}"
+        );
+        assert!(tags.insert(tag.to_owned()), "{name} shares its tag");
+        let text = font
+            .get_deref(b"ToUnicode", &pdf)
+            .and_then(Object::as_stream);
+        assert!(text.is_ok(), "{name} gives no text");
+        let descendant = font
+            .get(b"DescendantFonts")
+            .and_then(Object::as_array)
+            .unwrap()[0]
+            .as_dict()
+            .unwrap();
+        let program = descendant
+            .get_deref(b"FontDescriptor", &pdf)
+            .and_then(Object::as_dict)
+            .and_then(|about| about.get_deref(b"FontFile2", &pdf))
+            .and_then(Object::as_stream)
+            .and_then(lopdf::Stream::decompressed_content)
+            .unwrap();
+        assert!(program.starts_with(&[0, 1, 0, 0]), "{name} is no TrueType");
+        assert!(program.len() < 150_000, "{name}: {} bytes", program.len());
+    }
+    assert!(tags.len() >= 8, "{tags:?}");
+}
+
+#[test]
+fn a_glyph_that_stands_for_two_texts_is_spelled_out_where_it_must() {
+    // No face has either character, so both are drawn as the same box. U+13081 comes more often.
+    let odd = PacketDocument {
+        gag_title: "Box \u{13080}\u{13081}\u{13081}".into(),
+        ..document("empty")
+    };
+    let pdf = read(&render(&odd, Paper::A4).unwrap());
+    let page = pdf.get_page_content(pdf.get_pages()[&1]);
+    let page = String::from_utf8_lossy(&page).into_owned();
+    let spelled: BTreeSet<&str> = page
+        .split("/ActualText<")
+        .skip(1)
+        .filter_map(|rest| rest.split_once('>'))
+        .map(|(text, _)| text)
+        .collect();
+    assert_eq!(spelled, BTreeSet::from(["FEFFD80CDC80"]));
+    let mapped = pdf
+        .objects
+        .values()
+        .filter_map(|object| object.as_stream().ok()?.decompressed_content().ok())
+        .any(|content| String::from_utf8_lossy(&content).contains("<0000> <D80CDC81>"));
+    assert!(mapped, "the box has no text of its own");
+}
+
+#[test]
 fn an_unsigned_role_gets_a_box_for_ink_and_a_signed_one_does_not() {
     let mut document = document("normal");
     let boxes = |document: &PacketDocument| {

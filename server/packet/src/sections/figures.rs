@@ -137,14 +137,24 @@ fn check_table(fonts: &Fonts, checks: &[CheckRow], width: f32) -> Vec<Piece> {
                 value_cell(value),
                 value_cell(&check.limit),
                 Cell::State(check.state.clone()),
-                Cell::paragraphs([
-                    Span::new(check.source.as_str(), Look::regular(8.0)),
-                    Span::new(check.standing.as_str(), Voice::CELL_QUIET),
-                ]),
+                source_cell(&check.source, &check.standing),
             ]
         })
         .collect();
     table(fonts, &columns, rows, width)
+}
+
+/// Who says so, with how far it can be leaned on under it unless that has just been said: a limit
+/// of common practice has no other source.
+fn source_cell(source: &str, standing: &str) -> Cell {
+    let opening = source.split([':', ',', ';']).next().unwrap_or_default();
+    let said = opening.trim().to_lowercase() == standing.trim().to_lowercase();
+    let source = Span::new(source, Look::regular(8.0));
+    if said {
+        Cell::paragraphs([source])
+    } else {
+        Cell::paragraphs([source, Span::new(standing, Voice::CELL_QUIET)])
+    }
 }
 
 /// A value with what stands in brackets after it, its interval or its imperial form, on a line of
