@@ -5,7 +5,13 @@ use gagwright_tests::{Client, DemoServer, Trouble, text};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
-#[allow(missing_docs, dead_code)]
+#[allow(
+    missing_docs,
+    dead_code,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used
+)]
 #[path = "../../server/store/tests/support/postgres.rs"]
 mod postgres;
 
