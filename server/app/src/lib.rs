@@ -11,6 +11,7 @@ pub mod mail;
 pub mod packets;
 pub mod passwords;
 pub mod permissions;
+pub mod remembered;
 pub mod terminal;
 pub mod tokens;
 pub mod trail_file;

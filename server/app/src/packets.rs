@@ -9,9 +9,7 @@ mod signatures;
 use std::collections::BTreeMap;
 
 use gagwright_casting::{PersonId, ProductionId};
-use gagwright_clearance::{
-    BlockKind, Case, Clearance, ClearanceState, GagId, RoleState, clearance,
-};
+use gagwright_clearance::{BlockKind, Case, Clearance, ClearanceState, GagId, RoleState};
 pub use gagwright_packet::Paper;
 use gagwright_packet::{
     PacketDocument,
@@ -26,6 +24,7 @@ pub(crate) use signatures::thumbprint;
 
 use crate::{
     commands::{Actor, CommandError},
+    remembered::clearance,
     trail_file::{self, LeafProof},
     views::{self, gathering, sentences, withheld},
     words,

@@ -30,10 +30,11 @@ pub fn clearance(case: &Case, now: Timestamp) -> Clearance {
 }
 
 /// Where techniques are looked up by name.
-pub(crate) type FindTechnique = fn(&str) -> Option<&'static dyn Technique>;
+pub type FindTechnique = fn(&str) -> Option<&'static dyn Technique>;
 
-/// Judges with the techniques given: the registry, or a test's own.
-pub(crate) fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clearance {
+/// Judges with the techniques given: the registry's, or the same ones behind something that remembers
+/// what they answered. What is found under a name must answer as the registry's technique does.
+pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clearance {
     let plan = &case.plan;
     let mut blocks = Vec::new();
     let hashes = canonical::facet_hashes(&plan.facets).unwrap_or_else(|error| {

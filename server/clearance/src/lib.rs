@@ -39,7 +39,7 @@ pub use diff::{FacetChange, FieldChange};
 pub use gagwright_casting::{GagId, PersonId, ProductionId, SlotId};
 pub use gagwright_mechanics::Facet;
 pub use ids::{DeviceId, HoldId, RecordId, SignOffId};
-pub use judge::clearance;
+pub use judge::{FindTechnique, clearance, clearance_with};
 pub use plan::{Facets, Hazard, Plan};
 pub use policy::{Policy, PolicyError, Role, RolePolicy};
 pub use signoff::{Decision, Device, Member, SignOff, SignOffError, Statement};

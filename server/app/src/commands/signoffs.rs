@@ -3,7 +3,7 @@
 
 use gagwright_casting::{GagId, SlotId};
 use gagwright_clearance::{
-    Case, Decision, Facets, Role, RoleStanding, SignOff, SignOffId, Statement, clearance,
+    Case, Decision, Facets, Role, RoleStanding, SignOff, SignOffId, Statement,
     diff::{FacetChange, diff},
     signoff::{self, ConditionMet},
 };
@@ -14,6 +14,7 @@ use serde_json::json;
 use super::{Actor, CommandError, record};
 use crate::{
     permissions::Permission,
+    remembered::clearance,
     views::{Draft, PreviousSignOff, SignOffReceipt, gathering},
 };
 

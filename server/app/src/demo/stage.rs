@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
     Case, Clearance, Decision, DeviceId, GagId, Hold, HoldId, Plan, RecordId, Role, RoleState,
-    SignOffId, clearance, judge::missing_agreements, signoff,
+    SignOffId, judge::missing_agreements, signoff,
 };
 use gagwright_store::{Connection, StoreError};
 use jiff::{SignedDuration, Timestamp};
@@ -18,6 +18,7 @@ use crate::{
         self, Actor, CommandError, NewDevice, NewGag, NewHold, NewReading, NewRevision, NewRun,
         record,
     },
+    remembered::clearance,
     views::{SignOffReceipt, gathering},
 };
 

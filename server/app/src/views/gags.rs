@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
-    Case, Clearance, GagId, RoleState, clearance,
+    Case, Clearance, GagId, RoleState,
     judge::{age_day, missing_agreements},
     plan::FacetHashes,
 };
@@ -16,6 +16,7 @@ use super::{GagHead, GagPage, GagSummary, PersonRef, PlanRevision, TrailPlace, g
 use crate::{
     commands::{Actor, CommandError},
     permissions::Permission,
+    remembered::clearance,
 };
 
 /// Everything about one gag.

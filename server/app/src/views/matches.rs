@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use gagwright_casting::{Catalogue, Consent, Context, Person, SlotId, judge::rank};
-use gagwright_clearance::{GagId, RoleState, clearance};
+use gagwright_clearance::{GagId, RoleState};
 use gagwright_store::Connection;
 use jiff::Timestamp;
 
@@ -11,6 +11,7 @@ use super::{Candidate, CandidatePerson, Matches, gathering, withheld};
 use crate::{
     commands::{Actor, CommandError},
     permissions::Permission,
+    remembered::clearance,
     words,
 };
 

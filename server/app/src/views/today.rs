@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{Catalogue, PersonId};
-use gagwright_clearance::{Case, Clearance, Role, RoleState, clearance, judge::missing_agreements};
+use gagwright_clearance::{Case, Clearance, Role, RoleState, judge::missing_agreements};
 use gagwright_store::{Connection, gags::GagRow};
 use jiff::{Timestamp, civil::Date};
 
@@ -16,6 +16,7 @@ use super::{
 use crate::{
     commands::{Actor, CommandError},
     permissions::Permission,
+    remembered::clearance,
     words,
 };
 
