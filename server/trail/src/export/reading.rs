@@ -161,10 +161,10 @@ impl<'a> Reading<'a> {
             );
         }
         if self.erased > 0 {
-            does_not_prove.push(format!(
-                "What the {} personal parts that are not in this file said.",
-                self.erased
-            ));
+            does_not_prove.push(match self.erased {
+                1 => "What the one personal part that is not in this file said.".to_owned(),
+                more => format!("What the {more} personal parts that are not in this file said."),
+            });
         }
         Verified {
             production: header.production.clone(),
