@@ -154,7 +154,7 @@ pub fn apply(
 ///
 /// # Errors
 ///
-/// As [`parse`] and [`apply`], together.
+/// As [`parse()`] and [`apply()`], together.
 pub fn import(
     table: RosterTable,
     bytes: &[u8],

@@ -53,7 +53,7 @@ pub fn response(axis: Axis) -> Response {
 /// `(time, acceleration)`. Starts from rest and follows the body for two of its own periods after the
 /// last sample, at that sample's value.
 ///
-/// Each straight piece has an exact solution, which is stepped through by [`piece`]: no step control,
+/// Each straight piece has an exact solution, and that is what is stepped through: no step control,
 /// the same work for the same samples.
 pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
     let constants = response(axis);

@@ -1,6 +1,6 @@
 //! Quantities and the units people write them in. This is the one place where feet become metres.
 //!
-//! [`parse`] reads what a person typed for a known quantity, with an optional tolerance; a refusal
+//! [`parse()`] reads what a person typed for a known quantity, with an optional tolerance; a refusal
 //! says what was read and which units would be right. [`format_metric`] and [`format_imperial`] write
 //! an SI value back. This module knows no technique and no limit.
 
