@@ -36,7 +36,7 @@ fn story(database: &str) -> Result<(), Trouble> {
     let coordinator = server.sign_in("coordinator")?;
     let observer = server.sign_in("observer")?;
 
-    // The board: every state is there to be seen, and the list says of each gag what its page says.
+    // The list: every state is there to be seen, and the list says of each gag what its page says.
     let gags = items(
         &coordinator,
         &format!("/productions/{}/gags", coordinator.production),

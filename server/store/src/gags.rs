@@ -117,14 +117,3 @@ pub fn list(conn: &mut Connection, production: ProductionId) -> Result<Vec<GagRo
         .map(Row::gag)
         .collect()
 }
-
-/// Gives a gag another title.
-///
-/// # Errors
-/// [`StoreError::NotFound`] when there is no such gag.
-pub fn set_title(conn: &mut Connection, id: GagId, title: &str) -> Result<(), StoreError> {
-    let changed = diesel::update(gags::table.find(Id(id.0)))
-        .set(gags::title.eq(title))
-        .execute(conn)?;
-    guard::found(changed, "gag", id)
-}

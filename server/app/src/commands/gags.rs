@@ -1,4 +1,4 @@
-//! Putting a gag on the board: its code, its title and the first revision of its plan.
+//! Adding a gag: its code, its title and the first revision of its plan.
 
 use gagwright_casting::SlotId;
 use gagwright_clearance::Plan;

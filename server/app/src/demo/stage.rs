@@ -134,7 +134,7 @@ impl Stage {
         }
     }
 
-    /// Puts a gag on the board.
+    /// Adds a gag.
     pub(crate) fn create(
         &mut self,
         conn: &mut Connection,

@@ -25,7 +25,7 @@ use crate::{
 const MORNING: &str = "2026-11-25T09:00:00Z";
 /// The gag that is signed from beginning to end.
 const MAIN: &str = "G01";
-/// The gags that are put on the board and cast.
+/// The gags that are written down and cast.
 const CAST: [&str; 4] = ["G01", "G02", "G03", "G04"];
 
 pub(crate) fn run(arguments: &DemoArguments) -> Result<(), Fault> {
@@ -43,7 +43,7 @@ pub(crate) fn run(arguments: &DemoArguments) -> Result<(), Fault> {
         .iter()
         .find(|one| one.0 == MAIN)
         .map(|one| one.1)
-        .ok_or_else(|| Fault::failed("the story's gag is not on the board"))?;
+        .ok_or_else(|| Fault::failed("the story's gag is not among those written down"))?;
     let stage = signing::sign(&mut teller, &store, stage, main)?;
     proving::prove(&mut teller, &store, &stage, main)?;
     teller.end()
@@ -222,7 +222,7 @@ fn opening(teller: &mut Teller, store: &Store) -> Result<(Board, Stage), Fault> 
     )?;
     stage = casting::broken_roster(teller, store, stage, people)?;
 
-    teller.step("Gags go on the board")?;
+    teller.step("The gags are written down")?;
     let wanted: Vec<script::GagScript> = script
         .gags
         .iter()
@@ -247,7 +247,7 @@ fn opening(teller: &mut Teller, store: &Store) -> Result<(Board, Stage), Fault> 
     teller.show(&casting::board(store, &stage)?)?;
     teller.state(
         board.len() == CAST.len(),
-        "four gags are on the board, none of them cleared.",
+        "four gags are written down, none of them cleared.",
     )?;
     Ok((board, stage))
 }

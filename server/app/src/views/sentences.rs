@@ -46,7 +46,7 @@ pub fn sentence(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
             text("updated"),
             text("unchanged")
         ),
-        "gag.created" => format!("{who} put {code} on the board"),
+        "gag.created" => format!("{who} added {code}"),
         "plan.revised" => format!("{who} wrote revision {revision} of {code}"),
         "signoff.made" => {
             let signer = name(fact("signer").and_then(Value::as_str));

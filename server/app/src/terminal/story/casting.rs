@@ -66,7 +66,7 @@ fn wrapped(text: &str) -> String {
         .join("\n")
 }
 
-/// The board as a table.
+/// The gags as a table.
 pub(super) fn board(store: &Store, stage: &Stage) -> Result<String, Fault> {
     let mut table = Table::new(&[
         ("Gag", Align::Left),
