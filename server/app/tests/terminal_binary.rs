@@ -201,6 +201,20 @@ fn assess_prints_figures_checks_and_sources_and_parses_as_json() {
     for line in out.lines() {
         assert!(width(line) <= 80, "{line}");
     }
+    // What nobody entered and nothing stands in for is unknown, a choice as much as a number.
+    let told = gagwright(folder.path(), &["assess", "high-fall", "drop_height=12m"]);
+    let out = text(&told.stdout);
+    let missing: Vec<&str> = out
+        .lines()
+        .filter(|line| line.contains("not given"))
+        .collect();
+    assert!(
+        missing.iter().any(|line| line.starts_with("Catcher ")),
+        "{out}"
+    );
+    for line in missing {
+        assert!(line.trim_end().ends_with("unknown"), "{line}");
+    }
     let mut with_json = inputs.to_vec();
     with_json.push("--json");
     let answer = json(&gagwright(folder.path(), &with_json));

@@ -249,13 +249,11 @@ fn used(technique: &dyn Technique, inputs: &Inputs) -> String {
                     Some(InputValue::Choice(name)) => Some(name.as_str()),
                     _ => *default,
                 };
-                let title = name.map_or("not given", |name| {
-                    options
-                        .iter()
-                        .find(|one| one.name == name)
-                        .map_or("not given", |one| one.title)
-                });
-                table.row([parameter.title, title, "", from]);
+                let chosen = options.iter().find(|one| Some(one.name) == name);
+                match chosen {
+                    Some(option) => table.row([parameter.title, option.title, "", from]),
+                    None => table.row([parameter.title, "not given", "", "unknown"]),
+                }
             }
         }
     }
