@@ -11,8 +11,8 @@ import type {
 } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { day, moment, plainName, quantity, withNamesIsolated } from '../format.ts';
+import { readingQuantity } from '../texts/en/words.ts';
 import { t } from '../texts/index.ts';
-import { readingQuantity } from '../texts/words.ts';
 
 /** Numbers in facets that are quantities, by the last two parts of where they stand. */
 const QUANTITIES: Record<string, Quantity> = {

@@ -1,5 +1,8 @@
-// The language in use. One today; choosing among several happens here and nowhere else.
+// The language in use. Screens read `t`; which language it holds is settled once, before the first screen is
+// drawn, and changing it loads the page again.
 
-import { en, type Texts } from './en.ts';
+import { en, type Texts } from './en/index.ts';
 
-export const t: Texts = en;
+export type { Texts };
+
+export const t: Texts = { ...en };

@@ -12,7 +12,7 @@ import type {
   Role,
   RoleState,
   Status,
-} from '../api/types.ts';
+} from '../../api/types.ts';
 
 const state: Record<ClearanceState, string> = {
   cleared: 'Cleared',

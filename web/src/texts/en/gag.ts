@@ -1,0 +1,100 @@
+// What is said of one gag: its answer, figures and cast, in English.
+
+import { plural } from './plural.ts';
+
+export const gag = {
+  sections: 'Sections of this gag',
+  answer: 'Answer',
+  plan: 'Plan',
+  figures: 'Figures',
+  cast: 'Cast',
+  signOffs: 'Signatures',
+  day: 'Day',
+  edit: 'Edit the plan',
+  packet: 'Packet (PDF)',
+  packetNeedsSignal: 'No connection. The packet is printed by the server: connect to get it.',
+  preparing: 'Printing …',
+  standing: (have: number, need: number) => `Signatures standing: ${have} of ${need}`,
+  clearedLead: 'Every signature stands, no check stops it, nothing is held.',
+  reasons: 'What stands in the way',
+  judgedHere: (at: string) => `Judged on this device at ${at}, with what it has kept.`,
+  pending: (n: number) => `${plural(n, 'entry', 'entries')} from this device not sent yet, counted here.`,
+  hazards: 'Hazards',
+  facts: 'Where and when',
+  revisionBy: (n: number, who: string, when: string) => `Revision ${n} by ${who}, ${when}`,
+  history: 'Revisions',
+  changed: 'Changed:',
+  digest: 'Plan digest',
+  empty: 'Nothing written.',
+  noAssessment: 'The figures could not be worked out from this plan.',
+  moreReasons: (n: number) => `${plural(n, 'more reason', 'more reasons')}`,
+};
+
+export const figures = {
+  lead: (n: number) =>
+    n === 0 ? 'Every check is within its limit.' : `${plural(n, 'check needs', 'checks need')} attention.`,
+  checks: 'Checks',
+  figures: 'Figures',
+  cautions: 'Cautions',
+  zones: 'Ground to keep clear',
+  plot: 'Plot',
+  atMost: 'at most',
+  atLeast: 'at least',
+  interval: (low: string, high: string) => `${low} to ${high}`,
+  source: 'Source:',
+  blocking: 'stops the gag when exceeded',
+  cautionOnly: 'a caution for those who sign',
+  barAlt: (title: string, value: string, limit: string, status: string) =>
+    `${title}: ${value} against a limit of ${limit}. ${status}.`,
+  plotAlt: (title: string, x: string) => `${title}, plotted over ${x}.`,
+  asTable: 'The plot as numbers',
+  ellipse: (along: string, across: string) => `Ellipse, ${along} along, ${across} across`,
+  rectangle: (along: string, across: string) => `Rectangle, ${along} along, ${across} across`,
+};
+
+export const cast = {
+  uncast: 'Nobody cast',
+  candidates: 'Who could do it',
+  cure: (what: string, by: string) => `${what}, by ${by}`,
+  noCandidates: 'No performers on the roster.',
+  noSlots: 'The plan has no slot for a performer yet.',
+  hidden: 'The verdict is not visible to your role.',
+  kit: 'Kit worn',
+  lead: (filled: number, all: number) => `Qualified: ${filled} of ${all}`,
+  castIn: 'Cast in the plan editor',
+};
+
+export const requirement = {
+  skill: (name: string, level: number, days: number | undefined) =>
+    days === undefined ? `${name}, level ${level}` : `${name}, level ${level}, used within ${days} days`,
+  certificate: (kinds: string[], category: string | undefined) =>
+    `${kinds.join(' or ')}${category ? `, ${category}` : ''}`,
+  measurement: (name: string, target: string, tolerance: string) => `${name} ${target} ± ${tolerance}`,
+  kittedMass: (min: string, max: string) => `Kitted mass ${min} to ${max}`,
+  age: (min: number | undefined, max: number | undefined) =>
+    min === undefined
+      ? `Age at most ${max ?? ''}`
+      : max === undefined
+        ? `Age at least ${min}`
+        : `Age ${min} to ${max}`,
+  medicalClearance: 'Medical clearance',
+  availability: 'Available on the day',
+  rest: (hours: number) => `${hours} hours of rest before the call`,
+  dailyExposure: (name: string, max: number) => `${name}: at most ${max} in a day`,
+  consent: 'Own consent to this revision',
+};
+
+export const signOffs = {
+  lead: (have: number, need: number) => `Standing: ${have} of ${need}`,
+  because: (why: string) => `Needed for: ${why}`,
+  by: (who: string, when: string, revision: number) => `${who}, ${when}, on revision ${revision}`,
+  changedSince: 'Changed since:',
+  conditions: 'Conditions not met yet',
+  met: 'Mark as met',
+  sign: 'Read and sign',
+  signAgain: 'Read and sign again',
+  all: 'Every signature ever made',
+  verified: 'Signature verified on this device',
+  notVerified: (why: string) => `Signature does not verify: ${why}`,
+  unknownDevice: 'The device that signed is not in what this phone has.',
+};

@@ -1,0 +1,3 @@
+// One or many, in English.
+
+export const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;

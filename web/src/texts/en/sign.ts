@@ -1,0 +1,36 @@
+// What is said of signing, in English.
+
+export const sign = {
+  title: (role: string) => `Sign as ${role}`,
+  covers: 'It covers',
+  changesFirst: 'First time: read each part below.',
+  changesSince: (revision: number) => `Changed since you signed revision ${revision}`,
+  noChanges: 'Nothing that you answer for has changed.',
+  planChanged: 'The plan changed while you were reading: read it again.',
+  planDiffers:
+    'What is to be signed is of another revision than the plan on this device. Connect, then read it again.',
+  readAgain: 'Read the plan as it is now',
+  readPlan: 'Read what you answer for',
+  before: 'Before',
+  after: 'Now',
+  decision: 'Your decision',
+  conditions: 'Conditions, one on each line',
+  conditionsHelp: 'Until each is met, the gag is not cleared.',
+  reason: 'Why you decline',
+  reasonHelp: 'It stands until this role signs otherwise.',
+  go: {
+    approve: 'Sign: approve',
+    approve_with_conditions: 'Sign: approve with conditions',
+    decline: 'Sign: decline',
+  },
+  choose: 'Choose a decision first',
+  signing: 'Signing …',
+  done: 'Signed',
+  doneWaiting: 'Signed on this device. It goes to the server when there is a connection.',
+  nowState: 'The gag is now:',
+  key: 'Signed with the key of this device. The key is made here and never leaves.',
+  needConditions: 'Write at least one condition, or choose another decision.',
+  needReason: 'Say why, so that it can be put right.',
+  toGag: 'To the gag',
+  goodUntil: (when: string) => `Counts until ${when}`,
+};
