@@ -1,4 +1,5 @@
-// The phone's own database: cached reads, writes not yet sent, the signing keys, a few settings.
+// The phone's own database: cached reads, writes not yet sent, what other phones handed over, drafts, the
+// signing keys, a few settings.
 // Knows nothing of screens or of the server's answers.
 
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
@@ -49,6 +50,36 @@ export interface QueuedWrite {
   problem?: ProblemBody;
 }
 
+/** What came from another phone by code or file, kept until the server has it or refuses it. */
+export interface HandedItem {
+  /** The author's own Idempotency-Key, so that the same thing from two carriers is one thing. */
+  key: string;
+  /** Who carries it: the account that was signed in when it arrived. */
+  account: string;
+  production: string;
+  gag?: string;
+  kind: 'sign_off' | 'hold' | 'release' | 'reading' | 'run' | 'revision';
+  /** As its author signed it; passed on and sent unchanged. */
+  jws: string;
+  /** As it travelled, for passing it on without packing it again. */
+  packed?: unknown;
+  received_at: number;
+  /** The author's name, where this phone knows it. */
+  from?: string;
+  state: WriteState;
+  problem?: ProblemBody;
+}
+
+/** A form half filled. */
+export interface StoredDraft {
+  /** Account and path. */
+  key: string;
+  value: unknown;
+  /** What it was begun from, so that a plan that moved on underneath is noticed. */
+  base?: unknown;
+  saved_at: number;
+}
+
 export interface StoredKey {
   /** Production and person: a key signs for one person on one production. */
   owner: string;
@@ -62,23 +93,50 @@ interface Schema extends DBSchema {
   outbox: { key: string; value: QueuedWrite };
   keys: { key: string; value: StoredKey };
   settings: { key: string; value: unknown };
+  handed: { key: string; value: HandedItem };
+  drafts: { key: string; value: StoredDraft };
 }
 
-let opened: Promise<IDBPDatabase<Schema>> | undefined;
+export type AppDatabase = IDBPDatabase<Schema>;
 
-export function database(): Promise<IDBPDatabase<Schema>> {
-  opened ??= openDB<Schema>('gagwright', 1, {
-    upgrade(db) {
-      db.createObjectStore('reads', { keyPath: 'key' });
-      db.createObjectStore('outbox', { keyPath: 'id' });
-      db.createObjectStore('keys', { keyPath: 'owner' });
-      db.createObjectStore('settings');
+let opened: Promise<AppDatabase> | undefined;
+
+export function database(): Promise<AppDatabase> {
+  opened ??= openDB<Schema>('gagwright', 2, {
+    // Each version adds to the one before; nothing a phone has kept is ever dropped here.
+    upgrade(db, from) {
+      if (from < 1) {
+        db.createObjectStore('reads', { keyPath: 'key' });
+        db.createObjectStore('outbox', { keyPath: 'id' });
+        db.createObjectStore('keys', { keyPath: 'owner' });
+        db.createObjectStore('settings');
+      }
+      if (from < 2) {
+        db.createObjectStore('handed', { keyPath: 'key' });
+        db.createObjectStore('drafts', { keyPath: 'key' });
+      }
+    },
+    // A newer version of the app in another tab must not wait for this one to be closed.
+    blocking(_from, _to, event) {
+      (event.target as IDBDatabase).close();
+      opened = undefined;
     },
     terminated() {
       opened = undefined;
     },
   });
+  // A failure to open is not kept: the next call tries again.
+  opened.catch(() => {
+    opened = undefined;
+  });
   return opened;
+}
+
+/** Closes it, so that a test may open it as an older or a newer version. */
+export async function closeDatabase(): Promise<void> {
+  const db = await opened;
+  opened = undefined;
+  db?.close();
 }
 
 export async function getSetting<T>(name: string): Promise<T | undefined> {
