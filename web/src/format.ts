@@ -4,9 +4,7 @@ import type { Quantity } from './api/types.ts';
 import { core } from './core/core.svelte.ts';
 import { session } from './session.svelte.ts';
 import { settings } from './settings.svelte.ts';
-import { t } from './texts/index.ts';
-
-const LANGUAGE = 'en-GB';
+import { inUse, t } from './texts/index.ts';
 
 function zone(): string | undefined {
   return session.production?.time_zone || undefined;
@@ -14,10 +12,10 @@ function zone(): string | undefined {
 
 function formatter(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
   try {
-    return new Intl.DateTimeFormat(LANGUAGE, { ...options, timeZone: zone() });
+    return new Intl.DateTimeFormat(inUse.tag, { ...options, timeZone: zone() });
   } catch {
     // A zone this browser does not know: its own zone, rather than no time at all.
-    return new Intl.DateTimeFormat(LANGUAGE, options);
+    return new Intl.DateTimeFormat(inUse.tag, options);
   }
 }
 
@@ -25,7 +23,7 @@ function formatter(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
 export function day(date: string): string {
   const at = new Date(`${date}T12:00:00Z`);
   if (Number.isNaN(at.getTime())) return date;
-  return new Intl.DateTimeFormat(LANGUAGE, {
+  return new Intl.DateTimeFormat(inUse.tag, {
     weekday: 'short',
     day: 'numeric',
     month: 'short',
@@ -47,15 +45,14 @@ export function clock(at: Date): string {
   return formatter({ hour: '2-digit', minute: '2-digit' }).format(at);
 }
 
-const RELATIVE = new Intl.RelativeTimeFormat(LANGUAGE, { numeric: 'auto' });
-
 export function ago(at: number | string, now: Date): string {
   const then = typeof at === 'number' ? at : Date.parse(at);
+  const relative = new Intl.RelativeTimeFormat(inUse.tag, { numeric: 'auto' });
   const minutes = Math.round((then - now.getTime()) / 60_000);
   if (Math.abs(minutes) < 1) return t.kept.justNow;
-  if (Math.abs(minutes) < 60) return RELATIVE.format(minutes, 'minute');
-  if (Math.abs(minutes) < 48 * 60) return RELATIVE.format(Math.round(minutes / 60), 'hour');
-  return RELATIVE.format(Math.round(minutes / 1440), 'day');
+  if (Math.abs(minutes) < 60) return relative.format(minutes, 'minute');
+  if (Math.abs(minutes) < 48 * 60) return relative.format(Math.round(minutes / 60), 'hour');
+  return relative.format(Math.round(minutes / 1440), 'day');
 }
 
 /** An SI number as people read it, in the units this phone shows. */

@@ -1,6 +1,7 @@
-// Choices of this phone: theme and units. Kept here, sent nowhere.
+// Choices of this phone: theme, units and language. Kept here, sent nowhere.
 
 import { getSetting, setSetting } from './storage/database.ts';
+import type { LanguageWish } from './texts/language.ts';
 
 export type Theme = 'system' | 'slate' | 'daylight';
 export type Units = 'metric' | 'imperial';
@@ -8,10 +9,12 @@ export type Units = 'metric' | 'imperial';
 class Settings {
   theme = $state<Theme>('system');
   units = $state<Units>('metric');
+  language = $state<LanguageWish>('system');
 
   async start(): Promise<void> {
     this.#apply((await getSetting<Theme>('theme')) ?? 'system');
     this.units = (await getSetting<Units>('units')) ?? 'metric';
+    this.language = (await getSetting<LanguageWish>('language')) ?? 'system';
   }
 
   #apply(theme: Theme): void {
@@ -27,6 +30,12 @@ class Settings {
   async setUnits(units: Units): Promise<void> {
     this.units = units;
     await setSetting('units', units);
+  }
+
+  /** Sentences are read once at the start, so a change is kept and the page is loaded again. */
+  async setLanguage(language: LanguageWish): Promise<void> {
+    await setSetting('language', language);
+    location.reload();
   }
 }
 

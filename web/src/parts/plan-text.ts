@@ -6,12 +6,12 @@ import type {
   InputValue,
   Parameter,
   Quantity,
+  ReadingKind,
   Requirement,
   TechniqueDescription,
 } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { day, moment, plainName, quantity, withNamesIsolated } from '../format.ts';
-import { readingQuantity } from '../texts/en/words.ts';
 import { t } from '../texts/index.ts';
 
 /** Numbers in facets that are quantities, by the last two parts of where they stand. */
@@ -19,6 +19,15 @@ const QUANTITIES: Record<string, Quantity> = {
   working_load: 'force',
   stand_off: 'length',
   kit_mass: 'mass',
+};
+
+/** Which kind of quantity a reading is; light has none and is read in lux. */
+export const readingQuantity: Record<ReadingKind, Quantity | undefined> = {
+  wind: 'speed',
+  gust: 'speed',
+  air_temperature: 'temperature',
+  water_temperature: 'temperature',
+  light: undefined,
 };
 
 export function techniqueOf(name: string): TechniqueDescription | undefined {

@@ -1,8 +1,5 @@
-// The language in use. Screens read `t`; which language it holds is settled once, before the first screen is
-// drawn, and changing it loads the page again.
+// The sentences of the app, as screens read them. English is in the first bundle; another language is a chunk of
+// its own, read before the first screen is drawn. Changing the language loads the page again.
 
-import { en, type Texts } from './en/index.ts';
-
-export type { Texts };
-
-export const t: Texts = { ...en };
+export type { Texts } from './en/index.ts';
+export { inUse, t } from './language.ts';

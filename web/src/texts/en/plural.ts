@@ -1,3 +1,5 @@
 // One or many, in English.
 
-export const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+import { pluralOf } from '../plural.ts';
+
+export const plural = pluralOf('en');

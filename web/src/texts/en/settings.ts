@@ -7,6 +7,8 @@ export const settings = {
   production: 'Production',
   theme: 'Theme',
   themes: { system: 'As the device', slate: 'Dark slate', daylight: 'Daylight' },
+  language: 'Language',
+  languageSystem: 'As the device',
   units: 'Units',
   signOut: 'Sign out',
   outbox: 'Entries from this device',

@@ -1,13 +1,13 @@
 // What the machine names of states, facets, roles and the rest are called on screen, in English.
 
 import type {
+  Check,
   ClearanceState,
   Decision,
   Facet,
   Hazard,
   Measurement,
   Outcome,
-  Quantity,
   ReadingKind,
   Role,
   RoleState,
@@ -106,15 +106,6 @@ const reading: Record<ReadingKind, string> = {
   light: 'Light',
 };
 
-/** Which kind of quantity a reading is; light has none and is read in lux. */
-export const readingQuantity: Record<ReadingKind, Quantity | undefined> = {
-  wind: 'speed',
-  gust: 'speed',
-  air_temperature: 'temperature',
-  water_temperature: 'temperature',
-  light: undefined,
-};
-
 const measurement: Record<Measurement, string> = {
   height: 'Height',
   mass: 'Mass',
@@ -135,21 +126,21 @@ const decision: Record<Decision, string> = {
   decline: 'Decline',
 };
 
-const standing = {
+const standing: Record<Check['source']['standing'], string> = {
   published: 'published',
   from_memory: 'from memory, read it again before relying on it',
   common_practice: 'common practice',
-} as const;
+};
 
 /** Skill levels, as graded. */
-const level = [
+const level: readonly string[] = [
   'untested',
   'trained, closely supervised',
   'performs known versions with supervision',
   'performs independently and adapts',
   'designs and leads',
   'assesses others',
-] as const;
+];
 
 /** What each field of a facet is called; keyed by its machine name. */
 const field: Record<string, string> = {

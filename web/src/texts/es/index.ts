@@ -1,0 +1,44 @@
+// Every sentence the app says, in Spanish. Loaded only where Spanish is the language in use.
+
+import type { Texts } from '../en/index.ts';
+import { day, dayHelp, hold } from './day.ts';
+import { edit } from './edit.ts';
+import { invitation, setUp, signIn } from './entry.ts';
+import { app, device, kept, nav, problem, write } from './frame.ts';
+import { cast, figures, gag, requirement, signOffs } from './gag.ts';
+import { people, roster } from './people.ts';
+import { settings } from './settings.ts';
+import { sign } from './sign.ts';
+import { gags, newGag, today } from './today.ts';
+import { trail } from './trail.ts';
+import { words } from './words.ts';
+
+export const es: Texts = {
+  words,
+  app,
+  kept,
+  problem,
+  write,
+  nav,
+  device,
+  signIn,
+  setUp,
+  invitation,
+  today,
+  gags,
+  newGag,
+  gag,
+  figures,
+  cast,
+  requirement,
+  signOffs,
+  sign,
+  hold,
+  dayHelp,
+  day,
+  edit,
+  people,
+  roster,
+  trail,
+  settings,
+};

@@ -1,0 +1,5 @@
+// One or many, in Spanish.
+
+import { pluralOf } from '../plural.ts';
+
+export const plural = pluralOf('es');

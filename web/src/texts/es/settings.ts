@@ -1,0 +1,42 @@
+// What is said of settings and this device, in Spanish.
+
+import type { Texts } from '../en/index.ts';
+
+export const settings: Texts['settings'] = {
+  title: 'Ajustes',
+  signedInAs: (name, email) => `Sesión de ${name}, ${email}`,
+  hats: 'Sus cargos',
+  production: 'Producción',
+  theme: 'Aspecto',
+  themes: { system: 'Como el dispositivo', slate: 'Pizarra oscura', daylight: 'Luz de día' },
+  language: 'Idioma',
+  languageSystem: 'Como el dispositivo',
+  units: 'Unidades',
+  signOut: 'Salir',
+  outbox: 'Anotaciones de este dispositivo',
+  outboxEmpty: 'No hay nada por enviar.',
+  sendNow: 'Enviar ahora',
+  states: { waiting: 'En espera', sent: 'Enviada', refused: 'Rechazada' },
+  kinds: {
+    sign_off: 'Firma',
+    hold: 'Alto',
+    release: 'Acuerdo para levantar el alto',
+    reading: 'Medición',
+    run: 'Ensayo',
+    revision: 'Revisión nueva',
+    gag: 'Acción nueva',
+    device: 'Este dispositivo',
+    condition: 'Condición cumplida',
+    person: 'Persona',
+    members: 'Cargos',
+    invitation: 'Invitación',
+  },
+  dismiss: 'Quitar de la lista',
+  compare: 'Ver las dos versiones',
+  key: 'Clave de firma',
+  keyNone: 'Este dispositivo todavía no tiene clave. La primera firma la crea.',
+  keyHere: (name, id) => `${name}, ${id}`,
+  keyRevoke: 'Revocar este dispositivo',
+  version: (app) => `Servidor ${app}`,
+  api: 'La interfaz HTTP',
+};
