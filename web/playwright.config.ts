@@ -20,6 +20,7 @@ export default defineConfig({
   use: {
     baseURL: address,
     viewport: { width: 360, height: 740 },
+    locale: 'en-GB',
     hasTouch: true,
     ignoreHTTPSErrors: true,
     trace: 'retain-on-failure',
