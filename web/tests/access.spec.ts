@@ -24,7 +24,7 @@ for (const theme of ['Dark slate', 'Daylight']) {
     await expect(page.getByText('Demo sign-ins')).toBeVisible();
     await inspect(page, 'sign in');
     await signIn(page, /coordinator/i);
-    await page.goto('/settings');
+    await page.goto('/settings/phone');
     await page.getByText(theme, { exact: true }).tap();
     const gag = await newGag(page);
     await page.getByLabel('Drop height').fill('12 m');
@@ -58,7 +58,15 @@ for (const theme of ['Dark slate', 'Daylight']) {
       ['import', '/people/import', 'Table'],
       ['trail', '/trail', 'Root'],
       ['holds', '/holds', /hold/i],
-      ['settings', '/settings', 'Signing key'],
+      ['settings', '/settings', 'Devices that sign'],
+      ['this phone', '/settings/phone', 'Daylight'],
+      ['entries', '/settings/entries', /entr|sent/i],
+      ['account', '/settings/account', 'Sign out'],
+      ['devices', '/settings/devices', 'Signing key'],
+      ['access', '/settings/people', 'signs in'],
+      ['about', '/settings/about', 'Cautions'],
+      ['help', '/help', 'Sign a plan'],
+      ['help on a task', '/help/hold', /Tap Hold/],
     ];
     for (const [name, path, sign] of screens) {
       await page.goto(path);

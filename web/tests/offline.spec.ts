@@ -35,7 +35,7 @@ test('a sign-out with no signal stays one when the signal is back', async ({ pag
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.reload();
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-  await page.goto('/settings');
+  await page.goto('/settings/account');
   await context.setOffline(true);
   await page.getByRole('button', { name: 'Sign out' }).tap();
   await expect(page.getByRole('button', { name: 'Sign in', exact: true })).toBeVisible();
@@ -56,7 +56,7 @@ test('a tab of one person does not go on with the sign-in of another', async ({ 
   const mine = await page.getByRole('link', { name: /^Settings and sign out/ }).getAttribute('aria-label');
   // The other person signs in in a second tab, as after a sign-out this tab has not heard of.
   const second = await context.newPage();
-  await second.goto('/settings');
+  await second.goto('/settings/account');
   await second.getByRole('button', { name: 'Sign out' }).tap();
   await second.getByRole('button').filter({ hasText: 'medic' }).first().tap();
   await expect(second.getByRole('button', { name: 'Hold' })).toBeVisible();

@@ -23,6 +23,7 @@ import type { Units } from '../settings.svelte.ts';
 /** What the built package exports. Documents are JSON text; errors are thrown with a sentence. */
 interface Package {
   default(): Promise<unknown>;
+  version(): string;
   techniques(): string;
   assess(technique: string, inputs: string): string;
   judge_slot(slot: string, person: string, context: string): string;
@@ -69,6 +70,11 @@ class Core {
     // Reading `ready` makes whatever shows a figure draw itself again once the core has come.
     if (!this.ready || !this.#package) throw new Error(this.failed || 'the core is still loading');
     return this.#package;
+  }
+
+  /** Which rules this phone runs; nothing while they are not loaded. */
+  version(): string | undefined {
+    return this.ready ? this.#package?.version() : undefined;
   }
 
   techniques(): TechniqueDescription[] {

@@ -12,6 +12,7 @@ export const app = {
   yes: 'Yes',
   no: 'No',
   close: 'Close',
+  cancel: 'Cancel',
   remove: 'Remove',
   none: 'None',
   unknown: 'not known',

@@ -5,8 +5,9 @@ import { edit } from './edit.ts';
 import { invitation, setUp, signIn } from './entry.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
+import { help } from './help.ts';
 import { people, roster } from './people.ts';
-import { settings } from './settings.ts';
+import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
 import { trail } from './trail.ts';
@@ -40,6 +41,8 @@ export const en = {
   roster,
   trail,
   settings,
+  about,
+  help,
 };
 
 export type Texts = typeof en;

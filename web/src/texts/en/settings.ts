@@ -1,9 +1,18 @@
 // What is said of settings and this device, in English.
 
+import { plural } from './plural.ts';
+
 export const settings = {
   title: 'Settings',
-  signedInAs: (name: string, email: string) => `Signed in as ${name}, ${email}`,
-  hats: 'Your hats',
+  parts: {
+    phone: { name: 'This phone', about: 'Theme and units' },
+    entries: { name: 'Entries of this phone', about: 'What was written here and where it stands' },
+    account: { name: 'Account', about: 'Password, production, sign out' },
+    devices: { name: 'Devices that sign', about: 'The keys you sign with' },
+    people: { name: 'Who has access', about: 'Hats and invitations' },
+    about: { name: 'About', about: 'Versions, cautions, the HTTP interface' },
+  },
+  phoneLead: 'Kept on this phone alone.',
   production: 'Production',
   theme: 'Theme',
   themes: { system: 'As the device', slate: 'Dark slate', daylight: 'Daylight' },
@@ -35,6 +44,38 @@ export const settings = {
   keyNone: 'No key on this device yet. The first signature makes one.',
   keyHere: (name: string, id: string) => `${name}, ${id}`,
   keyRevoke: 'Revoke this device',
-  version: (app: string) => `Server ${app}`,
+  revoke: 'Revoke',
+  revokeAsk:
+    'It can sign no more. What it has signed before stands. This cannot be undone; the next signature makes a new key.',
+  revokeYes: 'Yes, revoke it',
+  revoked: 'Revoked. It can sign no more.',
+  thisOne: 'this one',
+  noDevices: 'No device of yours has signed yet.',
+  password: 'Change the password',
+  currentPassword: 'Password now',
+  newPassword: 'New password',
+  changePassword: 'Change the password',
+  passwordChanged: 'Changed. Your other sign-ins have ended.',
+  signOutLead: 'What this phone has read is forgotten. What it has not sent is kept for you.',
+  signOutWaiting: (n: number) =>
+    `${plural(n, 'entry waits', 'entries wait')} to be sent. Signing in again here sends it.`,
+  accessLead: 'Everyone with a hat on this production. A hat says what they may do and what they sign.',
+  accessHow: 'Open a person to give or take hats, or to invite them.',
+  signsIn: 'signs in',
+  noAccount: 'no account yet',
   api: 'The HTTP interface',
+};
+
+export const about = {
+  server: 'Server',
+  rules: 'Rules on this phone',
+  policy: 'Policy of the production',
+  cautions: [
+    'A planning aid. Local law and licensed people decide.',
+    'Every figure has a source and a tolerance. A figure is no better than what was measured.',
+    'Nothing here computes a charge. The licensed operator gives it.',
+    'What is not known is said to be not known. It never counts as within.',
+  ],
+  apiLead: 'Everything this app does, another program may do: the interface is described in full.',
+  apiOpen: 'Open the description',
 };
