@@ -13,6 +13,7 @@ export const app: Texts['app'] = {
   yes: 'Sí',
   no: 'No',
   close: 'Cerrar',
+  cancel: 'Cancelar',
   remove: 'Quitar',
   none: 'Ninguno',
   unknown: 'sin dato',

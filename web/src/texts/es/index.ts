@@ -6,8 +6,9 @@ import { edit } from './edit.ts';
 import { invitation, setUp, signIn } from './entry.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
+import { help } from './help.ts';
 import { people, roster } from './people.ts';
-import { settings } from './settings.ts';
+import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
 import { trail } from './trail.ts';
@@ -41,4 +42,6 @@ export const es: Texts = {
   roster,
   trail,
   settings,
+  about,
+  help,
 };

@@ -1,11 +1,19 @@
 // What is said of settings and this device, in Spanish.
 
 import type { Texts } from '../en/index.ts';
+import { plural } from './plural.ts';
 
 export const settings: Texts['settings'] = {
   title: 'Ajustes',
-  signedInAs: (name, email) => `Sesión de ${name}, ${email}`,
-  hats: 'Sus cargos',
+  parts: {
+    phone: { name: 'Este teléfono', about: 'Aspecto, idioma y unidades' },
+    entries: { name: 'Anotaciones de este teléfono', about: 'Qué se escribió aquí y cómo está' },
+    account: { name: 'Cuenta', about: 'Contraseña, producción, salir' },
+    devices: { name: 'Dispositivos que firman', about: 'Las claves con las que usted firma' },
+    people: { name: 'Quién tiene acceso', about: 'Cargos e invitaciones' },
+    about: { name: 'Acerca de', about: 'Versiones, advertencias, la interfaz HTTP' },
+  },
+  phoneLead: 'Se guarda solo en este teléfono.',
   production: 'Producción',
   theme: 'Aspecto',
   themes: { system: 'Como el dispositivo', slate: 'Pizarra oscura', daylight: 'Luz de día' },
@@ -37,6 +45,38 @@ export const settings: Texts['settings'] = {
   keyNone: 'Este dispositivo todavía no tiene clave. La primera firma la crea.',
   keyHere: (name, id) => `${name}, ${id}`,
   keyRevoke: 'Revocar este dispositivo',
-  version: (app) => `Servidor ${app}`,
+  revoke: 'Revocar',
+  revokeAsk:
+    'Ya no podrá firmar. Lo que firmó antes sigue vigente. No se puede deshacer; la próxima firma crea otra clave.',
+  revokeYes: 'Sí, revocarlo',
+  revoked: 'Revocado. Ya no puede firmar.',
+  thisOne: 'este',
+  noDevices: 'Ningún dispositivo suyo ha firmado todavía.',
+  password: 'Cambiar la contraseña',
+  currentPassword: 'Contraseña actual',
+  newPassword: 'Contraseña nueva',
+  changePassword: 'Cambiar la contraseña',
+  passwordChanged: 'Cambiada. Sus otras sesiones se han cerrado.',
+  signOutLead: 'Se olvida lo que este teléfono ha leído. Lo que no ha enviado se guarda para usted.',
+  signOutWaiting: (n) =>
+    `${plural(n, 'anotación espera', 'anotaciones esperan')} a enviarse. Al entrar aquí de nuevo se envía.`,
+  accessLead: 'Todas las personas con cargo en esta producción. El cargo dice qué pueden hacer y qué firman.',
+  accessHow: 'Abra una persona para dar o quitar cargos, o para invitarla.',
+  signsIn: 'con cuenta',
+  noAccount: 'aún sin cuenta',
   api: 'La interfaz HTTP',
+};
+
+export const about: Texts['about'] = {
+  server: 'Servidor',
+  rules: 'Reglas en este teléfono',
+  policy: 'Normas de la producción',
+  cautions: [
+    'Una ayuda para planificar. Deciden la ley del lugar y las personas con licencia.',
+    'Cada cifra tiene su fuente y su tolerancia. Una cifra no es mejor que lo que se midió.',
+    'Aquí no se calcula ninguna carga. La indica el operador con licencia.',
+    'De lo que no se sabe se dice que no se sabe. Nunca cuenta como dentro del límite.',
+  ],
+  apiLead: 'Todo lo que hace esta aplicación lo puede hacer otro programa: la interfaz está descrita entera.',
+  apiOpen: 'Abrir la descripción',
 };
