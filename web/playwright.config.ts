@@ -1,27 +1,31 @@
-// Browser tests against a running demo server. They use the Chromium of the system; nothing is fetched.
+// Browser tests in three sizes, each test with a demo server of its own (tests/demo.ts). They use the Chromium of
+// the system; nothing is fetched.
 
 import { defineConfig } from '@playwright/test';
 
-const address = process.env.GAGWRIGHT_URL;
-if (!address)
-  throw new Error(
-    'Set GAGWRIGHT_URL to the address of a running demo server, for example http://127.0.0.1:8080',
-  );
+// Everything runs on the phone; what is about size and reach runs on the other two as well.
+const everySize = /(access|screens|sign|hold|edit)\.spec\.ts$/;
 
 export default defineConfig({
   testDir: 'tests',
   outputDir: '../tests/out/browser',
-  fullyParallel: false,
-  workers: 1,
+  fullyParallel: true,
+  workers: 2,
   retries: 0,
   timeout: 60_000,
   expect: { timeout: 10_000 },
   reporter: 'list',
+  projects: [
+    { name: 'phone', use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } },
+    {
+      name: 'tablet',
+      testMatch: everySize,
+      use: { viewport: { width: 768, height: 1024 }, hasTouch: true, isMobile: true },
+    },
+    { name: 'desk', testMatch: everySize, use: { viewport: { width: 1440, height: 900 } } },
+  ],
   use: {
-    baseURL: address,
-    viewport: { width: 360, height: 740 },
     locale: 'en-GB',
-    hasTouch: true,
     ignoreHTTPSErrors: true,
     trace: 'retain-on-failure',
     launchOptions: {

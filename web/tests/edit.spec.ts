@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, press, test } from './demo.ts';
 import { approve, newGag, signIn } from './steps.ts';
 
 test('a changed parameter shows what it would lapse before it is saved, and lapses exactly that', async ({
@@ -23,14 +23,14 @@ test('a changed parameter shows what it would lapse before it is saved, and laps
   await page.getByLabel('Catcher depth').fill('2.4 m');
   await expect(page.getByRole('region', { name: 'Figures as you type' })).toContainText('m/s');
 
-  await page.getByText('Imperial').tap();
+  await press(page.getByText('Imperial'));
   await expect(page.getByRole('region', { name: 'Figures as you type' })).toContainText(/ft\/s|mph/);
-  await page.getByText('Metric').tap();
+  await press(page.getByText('Metric'));
   await height.blur();
   await expect(height).toHaveValue('12.2 m');
 
   await page.getByLabel('Why it changes').fill('The ledge is twelve metres up.');
-  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await press(page.getByRole('button', { name: 'Save as a new revision' }));
   await page.waitForURL(new RegExp(`/gags/${gag.id}$`));
   await expect(page.getByText('Lapsed').first()).toBeVisible();
 
@@ -40,7 +40,7 @@ test('a changed parameter shows what it would lapse before it is saved, and laps
 
   // Two signatures on revision 2; the rig is in what one of them covers and not in the other.
   await approve(page, gag);
-  const other = await browser.newContext({ hasTouch: true });
+  const other = await browser.newContext();
   const second = await other.newPage();
   await signIn(second, /first assistant director/i);
   await approve(second, gag, 'first_ad');
@@ -50,7 +50,7 @@ test('a changed parameter shows what it would lapse before it is saved, and laps
   await expect(panel).toContainText('Stunt coordinator');
   await expect(panel).not.toContainText('First assistant director');
   await page.getByLabel('Why it changes').fill('A deeper bag came.');
-  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await press(page.getByRole('button', { name: 'Save as a new revision' }));
   await page.waitForURL(new RegExp(`/gags/${gag.id}$`));
   await page.goto(`/gags/${gag.id}/sign-offs`);
   const role = (title: string) =>
@@ -64,25 +64,25 @@ test('two people on one revision: the second sees both sides and chooses', async
   const gag = await newGag(page);
   await expect(page.getByLabel('Drop height')).toBeVisible();
 
-  const other = await browser.newContext({ hasTouch: true });
+  const other = await browser.newContext();
   const second = await other.newPage();
   await signIn(second, /coordinator/i);
   await second.goto(`/gags/${gag.id}/edit`);
   await second.getByLabel('Drop height').fill('14 m');
   await second.getByLabel('Why it changes').fill('Measured on the scout.');
-  await second.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await press(second.getByRole('button', { name: 'Save as a new revision' }));
   await second.waitForURL(new RegExp(`/gags/${gag.id}$`));
   await other.close();
 
   await page.getByLabel('Drop height').fill('16 m');
   await page.getByLabel('Why it changes').fill('The director asks for more.');
-  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await press(page.getByRole('button', { name: 'Save as a new revision' }));
   await expect(page.getByRole('heading', { name: 'Someone saved another revision first' })).toBeVisible();
   await expect(page.getByText('14 m', { exact: false }).first()).toBeVisible();
   await expect(page.getByText('16 m', { exact: false }).first()).toBeVisible();
   await expect(page.getByRole('button', { name: 'Go on editing with these' })).toBeDisabled();
   await page.getByRole('radio', { name: 'Take theirs' }).check();
-  await page.getByRole('button', { name: 'Go on editing with these' }).tap();
+  await press(page.getByRole('button', { name: 'Go on editing with these' }));
   await expect(page.getByText('Based on revision 2.')).toBeVisible();
   await expect(page.getByLabel('Drop height')).toHaveValue(/14/);
 });

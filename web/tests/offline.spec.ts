@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './demo.ts';
 import { newGag, signIn } from './steps.ts';
 
 test('with no signal a reload still shows today and a gag that was read', async ({ page, context }) => {

@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './demo.ts';
 import { signIn } from './steps.ts';
 
 test('a roster with a bad row is refused whole, row by row, and the trail proves itself', async ({

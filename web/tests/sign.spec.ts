@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, press, test } from './demo.ts';
 import { approve, newGag, signIn, watchForFaults } from './steps.ts';
 
 test('a coordinator signs a gag on a phone, with a key that cannot be read out', async ({ page }) => {
@@ -8,20 +8,20 @@ test('a coordinator signs a gag on a phone, with a key that cannot be read out',
 
   await page.goto(`/gags/${gag.id}`);
   await expect(page.getByText(/^Signatures standing: 0 of \d+$/)).toBeVisible();
-  await page.getByRole('link', { name: /^Sign as/ }).tap();
+  await press(page.getByRole('link', { name: /^Sign as/ }));
   await expect(page.locator('blockquote')).not.toBeEmpty();
 
   const sign = page.getByRole('button', { name: /^(Choose|Sign:)/ });
   await expect(sign).toBeDisabled();
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
-  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await press(page.getByRole('button', { name: 'Sign: approve' }));
   await expect(page.getByText('Signed', { exact: true })).toBeVisible();
   await expect(page.getByText('The gag is now:')).toBeVisible();
 
-  await page.getByRole('link', { name: 'To the gag' }).tap();
-  await page.getByRole('link', { name: 'Signatures' }).tap();
+  await press(page.getByRole('link', { name: 'To the gag' }));
+  await press(page.getByRole('link', { name: 'Signatures' }));
   await expect(page.getByText('Stands').first()).toBeVisible();
-  await page.getByText('Every signature ever made').tap();
+  await press(page.getByText('Every signature ever made'));
   await expect(page.getByText('Signature verified on this device')).toBeVisible();
 
   const extractable = await page.evaluate(async () => {
@@ -44,10 +44,10 @@ test('a decline needs a reason, and stands with it', async ({ page }) => {
   const gag = await newGag(page);
   await page.goto(`/gags/${gag.id}/sign?role=coordinator`);
   await page.getByRole('radio', { name: 'Decline' }).check();
-  await page.getByRole('button', { name: 'Sign: decline' }).tap();
+  await press(page.getByRole('button', { name: 'Sign: decline' }));
   await expect(page.getByText('Say why, so that it can be put right.')).toBeVisible();
   await page.getByLabel('Why you decline').fill('The ledge has not been surveyed.');
-  await page.getByRole('button', { name: 'Sign: decline' }).tap();
+  await press(page.getByRole('button', { name: 'Sign: decline' }));
   await expect(page.getByText('Signed', { exact: true })).toBeVisible();
   await page.goto(`/gags/${gag.id}/sign-offs`);
   await expect(page.getByText('Declined').first()).toBeVisible();
@@ -67,9 +67,9 @@ test('a signature made with no signal waits on the phone, counts there at once, 
   await expect(page.getByText('Setting').first()).toBeVisible();
   await context.setOffline(true);
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
-  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await press(page.getByRole('button', { name: 'Sign: approve' }));
   await expect(page.getByText('It goes to the server when there is a connection.')).toBeVisible();
-  await page.getByRole('link', { name: 'To the gag' }).tap();
+  await press(page.getByRole('link', { name: 'To the gag' }));
   await expect(page.getByText('not sent yet, counted here')).toBeVisible();
   await expect(page.getByRole('link', { name: '1 entry to send' })).toBeVisible();
   await context.setOffline(false);
@@ -88,29 +88,29 @@ test('a plan that changes while it is read cannot be signed before it is read ag
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
   await expect(page.getByRole('button', { name: 'Sign: approve' })).toBeEnabled();
 
-  const other = await browser.newContext({ hasTouch: true });
+  const other = await browser.newContext();
   const second = await other.newPage();
   await signIn(second, /coordinator/i);
   await second.goto(`/gags/${gag.id}/edit`);
   await second.getByLabel('Drop height').fill('14 m');
   await second.getByLabel('Why it changes').fill('Measured on the scout.');
-  await second.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await press(second.getByRole('button', { name: 'Save as a new revision' }));
   await second.waitForURL(new RegExp(`/gags/${gag.id}$`));
   await other.close();
 
   await expect(page.getByText('The plan changed while you were reading: read it again.')).toBeVisible();
   await expect(page.getByRole('radio', { name: 'Approve', exact: true })).not.toBeChecked();
   // What is on the page is still what was there to read, and it cannot be signed.
-  await page.locator('summary', { hasText: 'Action' }).tap();
+  await press(page.locator('summary', { hasText: 'Action' }));
   await expect(page.getByText('14 m')).toHaveCount(0);
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
   await expect(page.getByRole('button', { name: 'Sign: approve' })).toBeDisabled();
 
-  await page.getByRole('button', { name: 'Read the plan as it is now' }).tap();
+  await press(page.getByRole('button', { name: 'Read the plan as it is now' }));
   await expect(page.getByText('14 m').first()).toBeVisible();
   await expect(page.getByText('The plan changed while you were reading')).toHaveCount(0);
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
-  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await press(page.getByRole('button', { name: 'Sign: approve' }));
   await expect(page.getByText('Signed', { exact: true })).toBeVisible();
   await page.goto(`/gags/${gag.id}/sign-offs`);
   await expect(page.getByText(/on revision 2/).first()).toBeVisible();

@@ -1,6 +1,6 @@
 // What several tests do first, said once: sign in as someone of the demo, make a gag of one's own.
 
-import { expect, type Page } from '@playwright/test';
+import { expect, type Page, press } from './demo.ts';
 
 export interface Gag {
   id: string;
@@ -10,7 +10,7 @@ export interface Gag {
 /** Signs in by tapping a demo sign-in whose occupation passes. */
 export async function signIn(page: Page, occupation: RegExp): Promise<void> {
   await page.goto('/');
-  await page.getByRole('button').filter({ hasText: occupation }).first().tap();
+  await press(page.getByRole('button').filter({ hasText: occupation }).first());
   await expect(page.getByRole('button', { name: 'Hold' })).toBeVisible();
   await expect(page.getByText('Demo', { exact: true })).toBeVisible();
 }
@@ -22,7 +22,7 @@ export async function newGag(page: Page, technique = 'High fall'): Promise<Gag> 
   await page.getByLabel('Code').fill(code);
   await page.getByLabel('Title').fill(`Test fall ${code}`);
   await page.getByLabel('How it is done').selectOption({ label: technique });
-  await page.getByRole('button', { name: 'Create the gag' }).tap();
+  await press(page.getByRole('button', { name: 'Create the gag' }));
   await page.waitForURL(/\/gags\/[0-9a-f-]{36}\/edit$/);
   const id = /gags\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';
   return { id, code };
@@ -46,6 +46,6 @@ export function watchForFaults(page: Page): string[] {
 export async function approve(page: Page, gag: Gag, role = 'coordinator'): Promise<void> {
   await page.goto(`/gags/${gag.id}/sign?role=${role}`);
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
-  await page.getByRole('button', { name: 'Sign: approve' }).tap();
+  await press(page.getByRole('button', { name: 'Sign: approve' }));
   await expect(page.getByText('Signed', { exact: true })).toBeVisible();
 }
