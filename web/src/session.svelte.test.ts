@@ -60,7 +60,7 @@ it('leaves a sign-in that came after alone', async () => {
   signal = false;
   await session.signOut();
   signal = true;
-  adoptSession(ada);
+  await adoptSession(ada);
   await vi.waitFor(async () => expect(await getSetting('signed_out')).toBeUndefined());
   window.dispatchEvent(new Event('online'));
   await new Promise((done) => setTimeout(done, 20));

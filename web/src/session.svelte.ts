@@ -62,11 +62,11 @@ class SessionState {
     this.productionId = (await getSetting<string>('production')) ?? '';
     const leaving = (await getSetting<boolean>(SIGNED_OUT)) ?? false;
     if (leaving) {
-      adoptSession(undefined);
+      await adoptSession(undefined);
       void this.#leave();
     }
     const kept = leaving ? undefined : await getSetting<Kept>('session');
-    const resumed = kept !== undefined && resumeToken();
+    const resumed = kept !== undefined && (await resumeToken(kept.account.id));
     if (kept) {
       // Show what the phone has at once; the server confirms or ends the sign-in behind it.
       await this.#adopt(kept);
@@ -103,6 +103,7 @@ class SessionState {
     const known = this.account?.id === session.account.id;
     const kept: Kept = { account: session.account, memberships: session.memberships };
     await setSetting('session', kept);
+    await rememberName(kept.account);
     await this.#adopt(kept);
     if (known) void outbox.flush();
   }
@@ -131,7 +132,7 @@ class SessionState {
     await setSetting(SIGNED_OUT, true);
     await forgetReads();
     this.#leaving = true;
-    adoptSession(undefined);
+    await adoptSession(undefined);
     this.#leaving = false;
     await this.#leave();
   }
@@ -160,6 +161,13 @@ class SessionState {
     await setSetting('session', kept);
     location.reload();
   }
+}
+
+/** Names of those who signed in on this phone, for saying whose entries wait. */
+async function rememberName(account: Session['account']): Promise<void> {
+  const names = (await getSetting<Record<string, string>>('account_names')) ?? {};
+  if (names[account.id] === account.name) return;
+  await setSetting('account_names', { ...names, [account.id]: account.name });
 }
 
 export const session = new SessionState();

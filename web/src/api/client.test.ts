@@ -1,4 +1,5 @@
 import { beforeEach, expect, it, vi } from 'vitest';
+import { setSetting } from '../storage/database.ts';
 import { accessToken, adoptSession, getJson, resumeToken, send, serverNow, watchSession } from './client.ts';
 import { Problem, Unreachable } from './problem.ts';
 import type { Session } from './types.ts';
@@ -22,19 +23,39 @@ function serve(answer: (path: string, token: string) => Response) {
 }
 const refusal = (status: number, code: string) => Response.json({ title: code, status, code }, { status });
 
-beforeEach(() => adoptSession(session('old')));
+beforeEach(async () => {
+  await adoptSession(session('old'));
+});
+
+it('takes the token another tab has just renewed, rather than spend the cookie again', async () => {
+  await adoptSession(session('old', 5_000));
+  await setSetting('token', { account: 'a', value: 'from the other tab', until: Date.now() + 900_000 });
+  serve(() => Response.json({}));
+  await getJson('/today');
+  expect(calls).toEqual(['/today from the other tab']);
+});
+
+it('renews for itself when the token of the other tab is the one that was refused', async () => {
+  serve((path, token) => {
+    if (path === '/sessions/refresh') return Response.json(session('new'));
+    return token === 'new' ? Response.json({ ok: 1 }) : refusal(401, 'token_expired');
+  });
+  expect(await getJson('/today')).toEqual({ ok: 1 });
+  expect(calls).toEqual(['/today old', '/sessions/refresh', '/today new']);
+});
 
 it('renews first when it has no token, rather than be refused', async () => {
-  adoptSession(undefined);
+  await adoptSession(undefined);
   serve((path) => Response.json(path === '/sessions/refresh' ? session('new') : {}));
   await getJson('/today');
   expect(calls).toEqual(['/sessions/refresh', '/today new']);
 });
 
-it('takes up the token of the same tab after a reload, and forgets it at the end of the sign-in', () => {
-  expect(resumeToken()).toBe(true);
-  adoptSession(undefined);
-  expect(resumeToken()).toBe(false);
+it('takes up the phone’s token after a reload, as the same person, and forgets it at the end of the sign-in', async () => {
+  expect(await resumeToken('b')).toBe(false);
+  expect(await resumeToken('a')).toBe(true);
+  await adoptSession(undefined);
+  expect(await resumeToken('a')).toBe(false);
 });
 
 it('counts the life of a token on a clock that is hours wrong', async () => {
@@ -42,7 +63,10 @@ it('counts the life of a token on a clock that is hours wrong', async () => {
   const server = () => new Date(Date.now() + ahead);
   serve(() => new Response('{}', { headers: { date: server().toUTCString() } }));
   await getJson('/status');
-  adoptSession({ ...session('mine'), expires_at: new Date(server().getTime() + 900_000).toISOString() });
+  await adoptSession({
+    ...session('mine'),
+    expires_at: new Date(server().getTime() + 900_000).toISOString(),
+  });
   await getJson('/today');
   expect(calls).toEqual(['/status old', '/today mine']);
   expect(Math.abs(serverNow().getTime() - server().getTime())).toBeLessThan(2_000);
@@ -81,7 +105,7 @@ it('sends nothing with the token of somebody else who signed in in another tab',
     settle: async () => {},
     someoneElse: (other) => seen.push(other.account.id),
   });
-  adoptSession(session('old', 5_000));
+  await adoptSession(session('old', 5_000));
   const theirs = {
     ...session('theirs'),
     account: { id: 'b', name: 'Bo', email: 'bo@salt-meridian.example' },
@@ -94,7 +118,7 @@ it('sends nothing with the token of somebody else who signed in in another tab',
 });
 
 it('renews before the token runs out rather than after', async () => {
-  adoptSession(session('old', 5_000));
+  await adoptSession(session('old', 5_000));
   serve((path) => Response.json(path === '/sessions/refresh' ? session('new') : {}));
   await getJson('/today');
   expect(calls).toEqual(['/sessions/refresh', '/today new']);

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { GagPage } from '../api/types.ts';
 import { forecast } from '../screens/edit/forecast.ts';
 import type { QueuedWrite } from '../storage/database.ts';
-import { withPending } from '../storage/overlay.ts';
+import { overlay } from '../storage/overlay.ts';
 import { uuidv7 } from '../storage/uuid.ts';
 import { COORDINATOR, emptyCase, MEDIC, pageOf, signed, startCore } from '../testing/case.ts';
 import { core } from './core.svelte.ts';
@@ -72,10 +73,13 @@ describe('writes not sent yet', () => {
     queued_at: now.getTime(),
   });
 
+  const lay = (page: GagPage, writes: QueuedWrite[], me: string) =>
+    overlay(page, { writes, handed: [], me, devices: [], hashes: (facets) => core.facetHashes(facets) });
+
   it('hold a gag here at once, and only the gag they name or all', () => {
     const page = pageOf(emptyCase());
     const held = (one: QueuedWrite) => {
-      const laid = withPending(page, [one], COORDINATOR);
+      const laid = lay(page, [one], COORDINATOR);
       return core.clearance(laid.page.case, now).state;
     };
     expect(held(write('hold', page.gag.id, { id: uuidv7(), gag: page.gag.id }))).toBe('held');
@@ -88,7 +92,7 @@ describe('writes not sent yet', () => {
     const before = emptyCase();
     const after = await signed(before, 'medic', MEDIC);
     const page = pageOf({ ...before, devices: after.devices });
-    const laid = withPending(page, [write('sign_off', page.gag.id, { jws: after.signoffs[0]?.jws })], MEDIC);
+    const laid = lay(page, [write('sign_off', page.gag.id, { jws: after.signoffs[0]?.jws })], MEDIC);
     expect(laid.counted).toBe(1);
     expect(stateOf(laid.page.case, 'medic')).toBe('standing');
     expect(page.case.signoffs).toHaveLength(0);
@@ -106,7 +110,7 @@ describe('writes not sent yet', () => {
       }),
       write('run', page.gag.id, { id: uuidv7(), rung: 'bag', good: true, note: '' }),
     ];
-    const laid = withPending(page, writes, MEDIC);
+    const laid = lay(page, writes, MEDIC);
     expect(laid.counted).toBe(2);
     expect(() => core.clearance(laid.page.case, now)).not.toThrow();
   });

@@ -67,6 +67,7 @@ export interface HandedItem {
   /** The author's name, where this phone knows it. */
   from?: string;
   state: WriteState;
+  settled_at?: number;
   problem?: ProblemBody;
 }
 

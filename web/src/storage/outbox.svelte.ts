@@ -1,12 +1,17 @@
-// Writes on their way to the server. Each is kept with its key until the server has answered, so closing
-// the app, losing signal or sending twice loses nothing and doubles nothing.
+// Writes on their way to the server, as screens see them. Each is kept with its key until the server has
+// answered, so closing the app, losing signal or sending twice loses nothing and doubles nothing. What happens to
+// them is decided in `sync.ts` and carried out in `sending.ts`.
 
-import { send } from '../api/client.ts';
-import { isPassing, Problem } from '../api/problem.ts';
 import type { ProblemBody } from '../api/types.ts';
-import { database, type QueuedWrite, type WriteLabel } from './database.ts';
+import { t } from '../texts/index.ts';
+import { getSetting, type HandedItem, type QueuedWrite, type WriteLabel } from './database.ts';
+import { inOrder } from './json.ts';
 import { refreshReads } from './reads.svelte.ts';
-import { uuidv7 } from './uuid.ts';
+import { apply, OUTBOX, readState, sendAll, sendOne, type Told } from './sending.ts';
+import { keptSafely } from './storage.svelte.ts';
+import { GIVEN_UP, type SyncEvent, type SyncState } from './sync.ts';
+import { timeOfUuidv7, uuidv7 } from './uuid.ts';
+import { type WaitsFor, waitsFor } from './waiting.ts';
 
 export interface Write {
   method?: 'POST' | 'PUT' | 'DELETE';
@@ -22,14 +27,25 @@ export type Outcome =
   | { state: 'waiting' }
   | { state: 'refused'; problem: ProblemBody };
 
-const SENT_IS_SHOWN_FOR = 24 * 60 * 60 * 1000;
+/** Another account of this phone, and how many entries of theirs wait here. */
+export interface OthersWaiting {
+  account: string;
+  name: string;
+  count: number;
+}
+
 const TRY_EVERY = 20_000;
+/** A screen waits this long for the server's word; after that the write goes on its way without the screen. */
+const PATIENCE = 10_000;
 
 class Outbox {
   items = $state.raw<QueuedWrite[]>([]);
+  handed = $state.raw<HandedItem[]>([]);
+  others = $state.raw<OthersWaiting[]>([]);
   #account = '';
-  #channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('outbox');
+  #channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(OUTBOX);
   #answers = new Map<string, unknown>();
+  #wanted = new Set<string>();
 
   get waiting(): QueuedWrite[] {
     return this.items.filter((item) => item.state === 'waiting');
@@ -37,6 +53,17 @@ class Outbox {
 
   get refused(): QueuedWrite[] {
     return this.items.filter((item) => item.state === 'refused');
+  }
+
+  /** What holds a waiting write back besides the network, and why. */
+  waitsFor(item: QueuedWrite): WaitsFor | undefined {
+    return waitsFor(item, this.items);
+  }
+
+  /** Why it was refused, in words: the server's, or this phone's own where it never reached the server. */
+  problemOf(item: QueuedWrite): ProblemBody | undefined {
+    if (item.problem?.code !== GIVEN_UP) return item.problem;
+    return { ...item.problem, title: t.outbox.givenUp(item.problem.detail ?? ''), detail: undefined };
   }
 
   /** Watches every moment at which the network may be back; the `online` event alone is not enough. */
@@ -47,9 +74,10 @@ class Outbox {
       if (document.visibilityState === 'visible') flush();
     });
     setInterval(() => {
-      if (this.waiting.length > 0) flush();
+      if (this.waiting.length + this.handed.length > 0) flush();
     }, TRY_EVERY);
-    this.#channel?.addEventListener('message', () => void this.#load());
+    this.#channel?.addEventListener('message', (event: MessageEvent<Told>) => void this.#hear(event.data));
+    void this.#load();
   }
 
   async belongTo(account: string): Promise<void> {
@@ -58,89 +86,122 @@ class Outbox {
     if (account) void this.flush();
   }
 
-  async #load(): Promise<void> {
-    const all = await (await database()).getAll('outbox');
-    this.items = all.filter((item) => item.account === this.#account);
-  }
-
-  async #put(item: QueuedWrite): Promise<void> {
-    await (await database()).put('outbox', item);
-    await this.#changed();
-  }
-
-  async #changed(): Promise<void> {
+  async #hear(told: Told): Promise<void> {
     await this.#load();
-    this.#channel?.postMessage('changed');
+    if (told.kind === 'sent') {
+      if (this.#wanted.has(told.key)) this.#answers.set(told.key, told.answer);
+      refreshReads(told.gag);
+    }
   }
 
-  /** Keeps the write, tries to send everything that waits, and says how this one stands. */
+  #tell(told: Told): void {
+    this.#channel?.postMessage(told);
+    void this.#hear(told);
+  }
+
+  async #load(): Promise<void> {
+    await this.#show(await readState());
+  }
+
+  async #show(state: SyncState): Promise<void> {
+    this.items = state.writes.filter((item) => item.account === this.#account);
+    this.handed = state.handed.filter((item) => item.account === this.#account);
+    const counts = new Map<string, number>();
+    for (const item of [...state.writes, ...state.handed]) {
+      if (item.account === this.#account || item.state !== 'waiting') continue;
+      counts.set(item.account, (counts.get(item.account) ?? 0) + 1);
+    }
+    const names = counts.size > 0 ? ((await getSetting<Record<string, string>>('account_names')) ?? {}) : {};
+    this.others = [...counts].map(([account, count]) => ({ account, name: names[account] ?? '', count }));
+  }
+
+  async #apply(event: SyncEvent): Promise<SyncState> {
+    const state = await apply(event);
+    await this.#show(state);
+    this.#channel?.postMessage({ kind: 'changed' } satisfies Told);
+    return state;
+  }
+
+  /** Keeps the write, tries to send everything that waits, and says how this one stands. Throws `NotKept` when
+   *  the phone has no room for it. */
   async post(write: Write): Promise<Outcome> {
+    // Keys sort by the order of writing even when the device's clock was set back in between.
+    const latest = this.items.reduce((time, one) => Math.max(time, timeOfUuidv7(one.id)), 0);
     const item: QueuedWrite = {
-      id: uuidv7(),
+      id: uuidv7(Math.max(Date.now(), latest)),
       account: this.#account,
       method: write.method ?? 'POST',
       path: write.path,
-      // A plain copy: what is queued must not change when a form does.
-      body: write.body === undefined ? undefined : JSON.parse(JSON.stringify(write.body)),
+      // A plain copy, in the one order: what is queued must not change when a form does, and is sent the same
+      // bytes whoever carries it.
+      body: write.body === undefined ? undefined : inOrder(JSON.parse(JSON.stringify(write.body))),
       headers: write.headers ?? {},
       label: write.label,
       state: 'waiting',
       queued_at: Date.now(),
     };
-    await this.#put(item);
-    await this.flush();
-    const now = await (await database()).get('outbox', item.id);
-    if (now?.state === 'refused')
-      return { state: 'refused', problem: now.problem ?? { title: '', status: 0 } };
-    if (now?.state === 'waiting') return { state: 'waiting' };
-    const answer = this.#answers.get(item.id);
-    this.#answers.delete(item.id);
-    return { state: 'sent', answer };
-  }
-
-  /** Sends what waits, oldest first. One tab at a time; stops at the first sign of no network. */
-  async flush(): Promise<void> {
-    if (!this.#account) return;
-    await navigator.locks.request('outbox', async () => {
-      const db = await database();
-      const all = (await db.getAll('outbox')).filter((item) => item.account === this.#account);
-      const old = Date.now() - SENT_IS_SHOWN_FOR;
-      for (const item of all) {
-        if (item.state === 'sent' && (item.settled_at ?? 0) < old) await db.delete('outbox', item.id);
-      }
-      for (const item of all.filter((one) => one.state === 'waiting')) {
-        if (!(await this.#sendOne(item))) break;
-      }
-    });
-  }
-
-  /** False when nothing more can be sent now. */
-  async #sendOne(item: QueuedWrite): Promise<boolean> {
+    this.#wanted.add(item.id);
     try {
-      const response = await send(item.path, {
-        method: item.method,
-        json: item.body,
-        headers: { ...item.headers, 'Idempotency-Key': item.id },
-      });
-      const answer = response.status === 204 ? undefined : await response.json();
-      this.#answers.set(item.id, answer);
-      await this.#put({ ...item, state: 'sent', settled_at: Date.now() });
-      refreshReads(item.label.gag);
-      return true;
-    } catch (error) {
-      // Only the server's own refusal settles a write. A connection lost while the answer arrives, an answer
-      // that is not the server's, a sign-in that ran out: the same key makes sending it again safe.
-      if (!(error instanceof Problem) || error.status === 401 || isPassing(error.status)) return false;
-      await this.#put({ ...item, state: 'refused', settled_at: Date.now(), problem: error.body });
-      return true;
+      await keptSafely(() => this.#apply({ kind: 'queued', write: item }));
+      const late = new Promise<void>((done) => setTimeout(done, PATIENCE));
+      await Promise.race([this.flush(), late]);
+      return await this.#standing(item);
+    } finally {
+      this.#wanted.delete(item.id);
+      this.#answers.delete(item.id);
     }
   }
 
-  /** Takes a refused or sent write off the list. */
-  async dismiss(id: string): Promise<void> {
-    await (await database()).delete('outbox', id);
-    await this.#changed();
+  async #standing(item: QueuedWrite): Promise<Outcome> {
+    const now = this.items.find((one) => one.id === item.id);
+    if (now?.state === 'waiting') return { state: 'waiting' };
+    if (now?.state === 'refused')
+      return { state: 'refused', problem: this.problemOf(now) ?? { title: '', status: 0 } };
+    if (!this.#answers.has(item.id)) {
+      // The background worker sent it and was not heard: the server gives the answer it kept with the key.
+      const headers = { ...item.headers, 'Idempotency-Key': item.id };
+      const again = await sendOne({ ...item, key: item.id, headers, gag: item.label.gag });
+      this.#answers.set(item.id, again.answer);
+    }
+    return { state: 'sent', answer: this.#answers.get(item.id) };
   }
+
+  /** Keeps what another phone handed over. False when this phone has it already. */
+  async receive(item: HandedItem): Promise<boolean> {
+    const before = this.handed.length;
+    await keptSafely(() => this.#apply({ kind: 'received', item: { ...item, account: this.#account } }));
+    const fresh = this.handed.length > before;
+    void this.flush();
+    return fresh;
+  }
+
+  /** Sends what waits. Where the browser can, it goes on doing so when the app is closed. */
+  async flush(): Promise<void> {
+    if (!this.#account) return;
+    const all = await sendAll(this.#account, (told) => this.#tell(told));
+    await this.#load();
+    if (!all) await askForBackground();
+  }
+
+  /** Takes a refused or sent write off the list. What was built on a refused one is then refused with it. */
+  async dismiss(id: string): Promise<void> {
+    await this.#apply({ kind: 'dismissed', key: id, at: Date.now() });
+  }
+
+  /** Sends a refused one again, under its own key. */
+  async again(id: string): Promise<void> {
+    await this.#apply({ kind: 'again', key: id });
+    await this.flush();
+  }
+}
+
+/** Asks the browser to wake the worker when there is signal, where it can. */
+async function askForBackground(): Promise<void> {
+  if (!('serviceWorker' in navigator)) return;
+  const registration = await navigator.serviceWorker.getRegistration();
+  const sync = (registration as unknown as { sync?: { register(tag: string): Promise<void> } })?.sync;
+  // Refused in some browsing modes; every other moment at which the app sends remains.
+  await sync?.register(OUTBOX).catch(() => {});
 }
 
 export const outbox = new Outbox();

@@ -35,7 +35,7 @@ beforeEach(async () => {
     return reply;
   });
   await (await database()).clear('outbox');
-  adoptSession({
+  await adoptSession({
     access_token: 'token',
     expires_at: new Date(Date.now() + 900_000).toISOString(),
     account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },

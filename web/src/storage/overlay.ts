@@ -1,48 +1,251 @@
-// What this phone has written and not yet sent, laid over what the server last said, so that a hold raised
-// with no signal shows as held here at once. It adds records; the judge in the core gives the answer.
+// What this phone has written and not yet sent, and what other phones handed it, laid over what the server last
+// said: a hold raised with no signal shows as held here at once. A pure function that gives the same page in
+// whatever order things arrived, and counts once what the server has by now. It adds records; the judge in the
+// core gives the answer.
 
-import type { GagPage, Hold, Reading, RehearsalRun } from '../api/types.ts';
-import { core } from '../core/core.svelte.ts';
-import type { QueuedWrite } from './database.ts';
+import type {
+  Case,
+  Device,
+  FacetHashes,
+  Facets,
+  GagPage,
+  Hold,
+  Plan,
+  Reading,
+  RehearsalRun,
+} from '../api/types.ts';
+import { payloadOf } from '../sign/jws.ts';
+import type { HandedItem, QueuedWrite } from './database.ts';
 
-type Body = Record<string, unknown>;
-
-function concerns(write: QueuedWrite, page: GagPage): boolean {
-  if (write.state !== 'waiting') return false;
-  if (write.label.gag) return write.label.gag === page.gag.id;
-  return write.label.kind === 'hold';
+export interface Overlaid {
+  page: GagPage;
+  /** How many records were added to what the server said. */
+  counted: number;
+  /** Revisions that wait and were made on another revision than the one shown: a choice is to come. */
+  apart: string[];
 }
 
-/** The page as it will be once these writes are sent, and how many of them it counts. */
-export function withPending(
-  page: GagPage,
-  writes: QueuedWrite[],
-  me: string,
-): { page: GagPage; counted: number } {
-  const mine = writes.filter((write) => concerns(write, page));
-  if (mine.length === 0) return { page, counted: 0 };
-  const one = {
-    ...page.case,
-    signoffs: [...page.case.signoffs],
-    holds: [...page.case.holds],
-    readings: [...page.case.readings],
-    runs: [...page.case.runs],
+/** What is laid over the page, and what it takes to read it. */
+export interface Laid {
+  writes: readonly QueuedWrite[];
+  handed: readonly HandedItem[];
+  /** Who wrote the writes. */
+  me: string;
+  /** Keys this phone knows besides those on the page: its own, and those of people who handed something over. */
+  devices: readonly Device[];
+  /** The core's own hashing, for a run made on a revision that is not yet sent. */
+  hashes: (facets: Facets) => FacetHashes;
+}
+
+/** A write of this phone or of another, in one form. */
+interface Addition {
+  key: string;
+  kind: string;
+  gag: string | undefined;
+  by: string;
+  at: string;
+  path: string;
+  ifMatch: string | undefined;
+  body: Record<string, unknown>;
+  jws: string | undefined;
+}
+
+interface Request {
+  key: string;
+  person: string;
+  made_at: string;
+  path: string;
+  if_match?: string;
+  body: Record<string, unknown>;
+}
+
+function ofWrite(write: QueuedWrite, me: string): Addition {
+  const body = (write.body ?? {}) as Record<string, unknown>;
+  return {
+    key: write.id,
+    kind: write.label.kind,
+    gag: write.label.gag,
+    by: me,
+    at: new Date(write.queued_at).toISOString(),
+    path: write.path,
+    ifMatch: write.headers['If-Match'],
+    body,
+    jws: write.label.kind === 'sign_off' ? String(body.jws) : undefined,
   };
-  let counted = 0;
-  for (const write of mine) {
-    const body = write.body as Body;
-    const at = new Date(write.queued_at).toISOString();
-    if (write.label.kind === 'hold') {
-      one.holds.push({ agreements: [], ...body, raised_at: at, raised_by: me } as unknown as Hold);
-    } else if (write.label.kind === 'reading') {
-      one.readings.push({ ...body, by: me } as unknown as Reading);
-    } else if (write.label.kind === 'run') {
-      const facets = core.facetHashes(page.plan.facets);
-      one.runs.push({ ...body, facets, at, by: me } as unknown as RehearsalRun);
-    } else if (write.label.kind === 'sign_off') {
-      one.signoffs.push({ jws: String(body.jws), received_at: at, leaf: page.trail.size, met: [] });
-    } else continue;
-    counted += 1;
+}
+
+function ofHanded(item: HandedItem): Addition[] {
+  if (item.kind === 'sign_off') {
+    const at = new Date(item.received_at).toISOString();
+    const { key, kind, gag, jws } = item;
+    return [{ key, kind, gag, by: '', at, path: '', ifMatch: undefined, body: {}, jws }];
   }
-  return { page: { ...page, case: one }, counted };
+  try {
+    const request = payloadOf<Request>(item.jws);
+    return [
+      {
+        key: item.key,
+        kind: item.kind,
+        gag: item.gag,
+        by: request.person,
+        at: request.made_at,
+        path: request.path,
+        ifMatch: request.if_match,
+        body: request.body ?? {},
+        jws: undefined,
+      },
+    ];
+  } catch {
+    // Whatever verified it must have read it; what cannot be read adds nothing.
+    return [];
+  }
+}
+
+function concerns(one: Addition, page: GagPage): boolean {
+  return one.gag === page.gag.id || (one.kind === 'hold' && !one.gag);
+}
+
+/** The page as it will be once these are sent. */
+export function overlay(page: GagPage, laid: Laid): Overlaid {
+  const waiting = <T extends { state: string }>(one: T) => one.state === 'waiting';
+  const all = [
+    ...laid.writes.filter(waiting).map((one) => ofWrite(one, laid.me)),
+    ...laid.handed.filter(waiting).flatMap(ofHanded),
+  ].filter((one) => concerns(one, page));
+  // One key is one thing, and keys sort by the time they were made, whatever came first.
+  const additions = [...new Map(all.map((one) => [one.key, one])).values()].toSorted((a, b) =>
+    a.key < b.key ? -1 : 1,
+  );
+  const desk = new Desk(page, laid);
+  for (const one of additions) desk.lay(one);
+  if (desk.counted === 0) return { page, counted: 0, apart: desk.apart };
+  const over = { ...page, plan: desk.one.plan, case: desk.one };
+  return { page: over, counted: desk.counted, apart: desk.apart };
+}
+
+/** A copy of the case being added to. */
+class Desk {
+  readonly one: Case;
+  readonly apart: string[] = [];
+  counted = 0;
+  readonly #page: GagPage;
+  readonly #hashes: Laid['hashes'];
+
+  constructor(page: GagPage, laid: Laid) {
+    this.#page = page;
+    this.#hashes = laid.hashes;
+    const { signoffs, holds, readings, runs, devices } = page.case;
+    const more = laid.devices.filter((one) => !devices.some((known) => known.id === one.id));
+    this.one = {
+      ...page.case,
+      signoffs: [...signoffs],
+      holds: [...holds],
+      readings: [...readings],
+      runs: [...runs],
+      devices: [...devices, ...more],
+    };
+  }
+
+  lay(one: Addition): void {
+    if (this.#add(one)) this.counted += 1;
+  }
+
+  #add(one: Addition): boolean {
+    const { body, by, at } = one;
+    switch (one.kind) {
+      case 'sign_off':
+        return this.#signOff(one);
+      case 'hold':
+        return addNew(this.one.holds, {
+          agreements: [],
+          ...body,
+          raised_at: at,
+          raised_by: by,
+        } as unknown as Hold);
+      case 'reading':
+        return addNew(this.one.readings, { ...body, by } as unknown as Reading);
+      case 'run': {
+        const facets = this.#hashes(this.one.plan.facets);
+        return addNew(this.one.runs, { ...body, facets, at, by } as unknown as RehearsalRun);
+      }
+      case 'release':
+        return this.#release(one);
+      case 'revision':
+        return this.#revise(one);
+      default:
+        return false;
+    }
+  }
+
+  #signOff(one: Addition): boolean {
+    const jws = one.jws ?? '';
+    const id = idOf(jws);
+    if (this.one.signoffs.some((known) => known.jws === jws || idOf(known.jws) === id)) return false;
+    this.one.signoffs.push({ jws, received_at: one.at, leaf: this.#page.trail.size, met: [] });
+    return true;
+  }
+
+  /** An agreement is added to the hold it is about; whether that releases it is for others to say. */
+  #release(one: Addition): boolean {
+    const at = this.one.holds.findIndex((hold) => one.path === `/holds/${hold.id}/agreements`);
+    const hold = this.one.holds[at];
+    if (!hold) return false;
+    const agreements = hold.agreements ?? [];
+    const made = { role: one.body.role, cause: one.body.cause, person: one.by, at: one.at };
+    if (agreements.some((known) => known.role === made.role && known.person === made.person)) return false;
+    this.one.holds[at] = { ...hold, agreements: [...agreements, made as (typeof agreements)[number]] };
+    return true;
+  }
+
+  #revise(one: Addition): boolean {
+    const { plan } = this.one;
+    const base = Number(one.ifMatch?.replaceAll('"', ''));
+    const facets = one.body.facets as Facets;
+    // The answer was lost on its way, and the page has it already.
+    if (plan.revision === base + 1 && same(plan.facets, facets)) return false;
+    if (plan.revision !== base) {
+      this.apart.push(one.key);
+      return false;
+    }
+    const next: Plan = {
+      ...plan,
+      facets,
+      technique: String(one.body.technique ?? plan.technique),
+      note: String(one.body.note ?? ''),
+      revision: base + 1,
+      author: one.by,
+      written_at: one.at,
+    };
+    this.one.plan = next;
+    return true;
+  }
+}
+
+function addNew<T extends { id: string }>(list: T[], made: T): boolean {
+  if (list.some((one) => one.id === made.id)) return false;
+  list.push(made);
+  return true;
+}
+
+function idOf(jws: string): string {
+  try {
+    return payloadOf<{ id: string }>(jws).id;
+  } catch {
+    return jws;
+  }
+}
+
+/** Two JSON values that say the same. A field left out and one given as nothing are the same to the server. */
+function same(a: unknown, b: unknown): boolean {
+  if (a === b || (empty(a) && empty(b))) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [one, other] = [a as Record<string, unknown>, b as Record<string, unknown>];
+  return [...new Set([...Object.keys(one), ...Object.keys(other)])].every((key) =>
+    same(one[key], other[key]),
+  );
+}
+
+function empty(value: unknown): boolean {
+  if (value === undefined || value === null || value === '') return true;
+  return typeof value === 'object' && Object.values(value).every(empty);
 }

@@ -6,7 +6,7 @@ import { forgetReads, keepForLater, Read, read, readsBelongTo, refreshReads } fr
 let answer: () => Response | 'no signal';
 
 beforeEach(async () => {
-  adoptSession({
+  await adoptSession({
     access_token: 'token',
     expires_at: new Date(Date.now() + 900_000).toISOString(),
     account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },

@@ -27,3 +27,8 @@ export function uuidv7(now: number = Date.now()): string {
   const hex = Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
   return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
 }
+
+/** The time an id was minted at, in milliseconds since 1970. */
+export function timeOfUuidv7(id: string): number {
+  return Number.parseInt(id.replaceAll('-', '').slice(0, 12), 16) || 0;
+}

@@ -1,0 +1,221 @@
+// What happens to unsent writes and handed-over things, as a pure function: a state and an event give the next
+// state. It does no input or output, reads no clock and knows no screen; the page and the background worker
+// run the same one.
+
+import type { ProblemBody } from '../api/types.ts';
+import type { HandedItem, QueuedWrite } from './database.ts';
+import { buildsOn, waitsFor } from './waiting.ts';
+
+export interface SyncState {
+  /** In the order they were written: their keys sort by time. */
+  writes: readonly QueuedWrite[];
+  handed: readonly HandedItem[];
+}
+
+/** What came of sending one. */
+export type Reply =
+  /** An answer that is the server's own: done, or a refusal in its own form. */
+  | { kind: 'answer'; status: number; problem?: ProblemBody }
+  /** No answer, half an answer, or one that is not the server's. */
+  | { kind: 'lost' }
+  /** The sign-in has ended, or is somebody else's. */
+  | { kind: 'signed_out' };
+
+export type SyncEvent =
+  | { kind: 'queued'; write: QueuedWrite }
+  | { kind: 'received'; item: HandedItem }
+  | { kind: 'replied'; key: string; reply: Reply; at: number }
+  /** A person takes a refused or a sent one off the list. */
+  | { kind: 'dismissed'; key: string; at: number }
+  /** A person sends a refused one again, under its own key. */
+  | { kind: 'again'; key: string }
+  | { kind: 'aged'; at: number };
+
+/** One thing to send. */
+export interface Sending {
+  key: string;
+  method: string;
+  path: string;
+  body: unknown;
+  headers: Record<string, string>;
+  gag: string | undefined;
+}
+
+/** How far a reply settles the one it answers, and whether others may still be tried. */
+export type Settled = 'sent' | 'refused' | 'later_this' | 'later_all';
+
+const SENT_IS_SHOWN_FOR = 24 * 60 * 60 * 1000;
+
+/** Refusals that say nothing about what was asked. */
+const PASSING = new Set([408, 425, 429, 502, 503, 504]);
+
+export function settledBy(reply: Reply): Settled {
+  if (reply.kind !== 'answer') return 'later_all';
+  const { status, problem } = reply;
+  if (status >= 200 && status < 300) return 'sent';
+  if (status === 401 || PASSING.has(status)) return 'later_all';
+  // A fault of the server over this one write must not keep a hold behind it from being heard.
+  if (status >= 500) return 'later_this';
+  // Only the server's own refusal, in its own form, settles a write: a network that wants a sign-in of its own
+  // answers too.
+  return problem && status >= 400 ? 'refused' : 'later_all';
+}
+
+/** The things to send, in order, that wait for nothing but the network. Writes of other people never appear. */
+export function toSend(state: SyncState, account: string): Sending[] {
+  const writes = state.writes.filter((one) => one.account === account && one.state === 'waiting');
+  const free = writes.filter((one) => waitsFor(one, state.writes) === undefined);
+  // A stop is heard first: on one bar of signal each request ahead of it costs seconds.
+  const first = free.filter((one) => one.label.kind === 'hold');
+  const rest = free.filter((one) => one.label.kind !== 'hold');
+  const handed = state.handed.filter((one) => one.account === account && one.state === 'waiting');
+  const stops = handed.filter((one) => one.kind === 'hold');
+  const others = handed.filter((one) => one.kind !== 'hold');
+  return [
+    ...first.map(sendingOf),
+    ...stops.map(handedSending),
+    ...rest.map(sendingOf),
+    ...others.map(handedSending),
+  ];
+}
+
+function sendingOf(write: QueuedWrite): Sending {
+  return {
+    key: write.id,
+    method: write.method,
+    path: write.path,
+    body: write.body,
+    headers: { ...write.headers, 'Idempotency-Key': write.id },
+    gag: write.label.gag,
+  };
+}
+
+/** A sign-off proves itself and goes to its own door; anything else goes as the signed request it is. */
+function handedSending(item: HandedItem): Sending {
+  return {
+    key: item.key,
+    method: 'POST',
+    path: item.kind === 'sign_off' ? `/gags/${item.gag}/signoffs` : '/handed',
+    body: { jws: item.jws },
+    headers: { 'Idempotency-Key': item.key },
+    gag: item.gag,
+  };
+}
+
+const byKey =
+  <T>(key: (one: T) => string) =>
+  (a: T, b: T) =>
+    key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0;
+const sortedWrites = (writes: QueuedWrite[]) => writes.toSorted(byKey((one) => one.id));
+const sortedHanded = (items: HandedItem[]) => items.toSorted(byKey((one) => one.key));
+
+export function step(state: SyncState, event: SyncEvent): SyncState {
+  switch (event.kind) {
+    case 'queued': {
+      if (state.writes.some((one) => one.id === event.write.id)) return state;
+      return { ...state, writes: sortedWrites([...state.writes, event.write]) };
+    }
+    case 'received': {
+      // What this phone itself wrote goes by its own outbox.
+      if (state.writes.some((one) => one.id === event.item.key)) return state;
+      const known = state.handed.find((one) => one.key === event.item.key);
+      if (!known) return { ...state, handed: sortedHanded([...state.handed, event.item]) };
+      // Twice is once. Anybody may carry it: whoever has it before them now does.
+      if (known.account === event.item.account || known.state !== 'waiting') return state;
+      const carried = { ...known, account: event.item.account };
+      return { ...state, handed: state.handed.map((one) => (one === known ? carried : one)) };
+    }
+    case 'replied':
+      return replied(state, event.key, event.reply, event.at);
+    case 'dismissed':
+      return dismissed(state, event.key, event.at);
+    case 'again':
+      return {
+        writes: state.writes.map((one) => (one.id === event.key ? waitingAgain(one) : one)),
+        handed: state.handed.map((one) => (one.key === event.key ? waitingAgain(one) : one)),
+      };
+    case 'aged':
+      return {
+        ...state,
+        writes: state.writes.filter(
+          (one) => one.state !== 'sent' || (one.settled_at ?? 0) >= event.at - SENT_IS_SHOWN_FOR,
+        ),
+      };
+  }
+}
+
+function waitingAgain<T extends QueuedWrite | HandedItem>(one: T): T {
+  if (one.state !== 'refused') return one;
+  const { problem: _problem, ...rest } = { ...one, state: 'waiting' as const };
+  return rest as T;
+}
+
+function replied(state: SyncState, key: string, reply: Reply, at: number): SyncState {
+  const settled = settledBy(reply);
+  if (settled === 'later_all' || settled === 'later_this') return state;
+  const problem = reply.kind === 'answer' ? reply.problem : undefined;
+  // A reply that comes late, to a write settled in the meantime, changes a refusal to sent and never the reverse.
+  const settle = <T extends QueuedWrite | HandedItem>(one: T): T => {
+    if (one.state === 'sent') return one;
+    if (settled === 'refused') return { ...one, state: 'refused', settled_at: at, problem };
+    const { problem: _problem, ...rest } = one;
+    return { ...rest, state: 'sent', settled_at: at } as T;
+  };
+  return {
+    writes: state.writes.map((one) => (one.id === key ? settle(one) : one)),
+    handed: state.handed.map((one) => (one.key === key ? settle(one) : one)),
+  };
+}
+
+/** The code of a write that was given up here, because what it built on was refused and taken off the list. */
+export const GIVEN_UP = 'built_on_refused';
+
+function dismissed(state: SyncState, key: string, at: number): SyncState {
+  const gone = state.writes.find((one) => one.id === key);
+  // What waits is never taken off: it would be lost without a word.
+  if (gone && gone.state === 'waiting') return state;
+  const handed = state.handed.filter((one) => one.key !== key || one.state === 'waiting');
+  if (!gone) return { ...state, handed };
+  const orphaned = (one: QueuedWrite) =>
+    gone.state === 'refused' &&
+    one.state === 'waiting' &&
+    one.account === gone.account &&
+    one.id > gone.id &&
+    buildsOn(one, gone);
+  return {
+    handed,
+    writes: state.writes
+      .filter((one) => one.id !== key)
+      .map((one) =>
+        orphaned(one)
+          ? {
+              ...one,
+              state: 'refused' as const,
+              settled_at: at,
+              problem: { title: '', status: 0, code: GIVEN_UP, detail: gone.label.about },
+            }
+          : one,
+      ),
+  };
+}
+
+/** What changed between two states: what the shell has to write and to delete. */
+export interface Difference {
+  putWrites: QueuedWrite[];
+  dropWrites: string[];
+  putHanded: HandedItem[];
+  dropHanded: string[];
+}
+
+export function difference(before: SyncState, after: SyncState): Difference {
+  const writes = new Map(before.writes.map((one) => [one.id, one]));
+  const handed = new Map(before.handed.map((one) => [one.key, one]));
+  const nowWrites = new Set(after.writes.map((one) => one.id));
+  const nowHanded = new Set(after.handed.map((one) => one.key));
+  return {
+    putWrites: after.writes.filter((one) => writes.get(one.id) !== one),
+    dropWrites: before.writes.filter((one) => !nowWrites.has(one.id)).map((one) => one.id),
+    putHanded: after.handed.filter((one) => handed.get(one.key) !== one),
+    dropHanded: before.handed.filter((one) => !nowHanded.has(one.key)).map((one) => one.key),
+  };
+}
