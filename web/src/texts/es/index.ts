@@ -7,6 +7,7 @@ import { invitation, setUp, signIn } from './entry.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
 import { help } from './help.ts';
+import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
 import { people, roster } from './people.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
@@ -44,4 +45,11 @@ export const es: Texts = {
   settings,
   about,
   help,
+  alarm,
+  clock,
+  draft,
+  outbox,
+  ready,
+  storage,
+  update,
 };
