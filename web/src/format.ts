@@ -4,7 +4,7 @@ import type { Quantity } from './api/types.ts';
 import { core } from './core/core.svelte.ts';
 import { session } from './session.svelte.ts';
 import { settings } from './settings.svelte.ts';
-import { inUse, t } from './texts/index.ts';
+import { inUse, said, t } from './texts/index.ts';
 
 function zone(): string | undefined {
   return session.production?.time_zone || undefined;
@@ -55,16 +55,61 @@ export function ago(at: number | string, now: Date): string {
   return relative.format(Math.round(minutes / 1440), 'day');
 }
 
+function decimalMark(): string {
+  return new Intl.NumberFormat(inUse.tag).format(0.5).charAt(1);
+}
+
+/** A number the core wrote, with the decimal mark of the language. The core writes no thousands. */
+function marked(text: string): string {
+  const mark = decimalMark();
+  return mark === '.' ? text : text.replaceAll(/(?<=\d)\.(?=\d)/g, mark);
+}
+
 /** An SI number as people read it, in the units this phone shows. */
 export function quantity(kind: Quantity, si: number): string {
   if (!core.ready) return '…';
-  return core.format(kind, si, settings.units);
+  return marked(core.format(kind, si, settings.units));
+}
+
+/** A plain number as people read it. */
+export function number(value: number): string {
+  return new Intl.NumberFormat(inUse.tag, { maximumSignificantDigits: 15, useGrouping: false }).format(value);
+}
+
+/**
+ * What a person wrote, as SI; throws with a sentence that says what would be right. Where the comma is the
+ * decimal mark, comma and point change places for the core: what could be read two ways is refused there as here.
+ */
+export function readQuantity(kind: Quantity, text: string): number {
+  const swapped =
+    decimalMark() === ',' ? text.replaceAll(/[.,]/g, (mark) => (mark === ',' ? '.' : ',')) : text;
+  try {
+    return core.parse(kind, swapped);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new Error(said(why).replaceAll(swapped, text), { cause: error });
+  }
+}
+
+/** "a, b and c". */
+export function listed(items: readonly string[]): string {
+  return new Intl.ListFormat(inUse.tag, { type: 'conjunction' }).format(items);
+}
+
+/** For sorting what people read, by the rules of the language in use: G9 before G10, á with a. */
+export function inOrder(): (a: string, b: string) => number {
+  return new Intl.Collator(inUse.tag, { numeric: true, sensitivity: 'base' }).compare;
+}
+
+/** Text as a search compares it: capitals and accents do not matter. */
+export function folded(text: string): string {
+  return text.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLocaleLowerCase(inUse.tag);
 }
 
 /** `high_fall` as people read it. */
 export function plainName(name: string): string {
   const spaced = name.replaceAll(/[_-]/g, ' ');
-  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+  return said(spaced.charAt(0).toUpperCase() + spaced.slice(1));
 }
 
 /** A run of letters that are read from the right, with the spaces and points inside it. */

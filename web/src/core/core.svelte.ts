@@ -19,6 +19,7 @@ import type {
   Verdict,
 } from '../api/types.ts';
 import type { Units } from '../settings.svelte.ts';
+import { spokenAssessment, spokenClearance, spokenTechnique, spokenVerdict } from '../texts/spoken.ts';
 
 /** What the built package exports. Documents are JSON text; errors are thrown with a sentence. */
 interface Package {
@@ -45,6 +46,8 @@ class Core {
   failed = $state('');
   #package: Package | undefined;
   #starting: Promise<void> | undefined;
+  /** They never change while the core is the same. */
+  #techniques: TechniqueDescription[] | undefined;
 
   start(): Promise<void> {
     this.#starting ??= this.#load();
@@ -78,11 +81,13 @@ class Core {
   }
 
   techniques(): TechniqueDescription[] {
-    return JSON.parse(this.#use.techniques());
+    const use = this.#use;
+    this.#techniques ??= (JSON.parse(use.techniques()) as TechniqueDescription[]).map(spokenTechnique);
+    return this.#techniques;
   }
 
   assess(technique: string, inputs: Inputs): Assessment {
-    return JSON.parse(this.#use.assess(technique, JSON.stringify(inputs)));
+    return spokenAssessment(JSON.parse(this.#use.assess(technique, JSON.stringify(inputs))));
   }
 
   judgeSlot(
@@ -90,13 +95,13 @@ class Core {
     person: Person,
     context: { gag: string; revision: number; day: string; call?: string | null },
   ): Verdict {
-    return JSON.parse(
-      this.#use.judge_slot(JSON.stringify(slot), JSON.stringify(person), JSON.stringify(context)),
+    return spokenVerdict(
+      JSON.parse(this.#use.judge_slot(JSON.stringify(slot), JSON.stringify(person), JSON.stringify(context))),
     );
   }
 
   clearance(one: Case, now: Date): Clearance {
-    return JSON.parse(this.#use.clearance(JSON.stringify(one), now.toISOString()));
+    return spokenClearance(JSON.parse(this.#use.clearance(JSON.stringify(one), now.toISOString())));
   }
 
   diffFacets(a: Facets, b: Facets): FacetChange[] {

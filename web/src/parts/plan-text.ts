@@ -11,7 +11,7 @@ import type {
   TechniqueDescription,
 } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
-import { day, moment, plainName, quantity, withNamesIsolated } from '../format.ts';
+import { day, moment, number, plainName, quantity, withNamesIsolated } from '../format.ts';
 import { t } from '../texts/index.ts';
 
 /** Numbers in facets that are quantities, by the last two parts of where they stand. */
@@ -63,7 +63,7 @@ export function bandText(band: Band): string {
 
 export function readingText(kind: Band['reading'], value: number): string {
   const unit = readingQuantity[kind];
-  return unit ? quantity(unit, value) : `${value} ${t.day.lux}`;
+  return unit ? quantity(unit, value) : `${number(value)} ${t.day.lux}`;
 }
 
 export function fieldLabel(name: string): string {

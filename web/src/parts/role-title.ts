@@ -3,9 +3,9 @@
 
 import type { Role } from '../api/types.ts';
 import { session } from '../session.svelte.ts';
-import { t } from '../texts/index.ts';
+import { said, t } from '../texts/index.ts';
 
 export function roleTitle(role: Role): string {
   const named = session.page?.value?.policy.roles.find((one) => one.role === role);
-  return named?.title ?? t.words.role[role] ?? role;
+  return (named && said(named.title)) ?? t.words.role[role] ?? role;
 }

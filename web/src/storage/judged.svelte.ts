@@ -6,6 +6,7 @@ import { core } from '../core/core.svelte.ts';
 import { live } from '../live.svelte.ts';
 import { session } from '../session.svelte.ts';
 import { existingKey, publicKey } from '../sign/device-key.ts';
+import { spokenClearance } from '../texts/spoken.ts';
 import { outbox } from './outbox.svelte.ts';
 import { overlay } from './overlay.ts';
 import type { Read } from './reads.svelte.ts';
@@ -55,7 +56,13 @@ export function judged(read: Read<GagPage>): Judged | undefined {
   const page = read.value;
   if (!page) return undefined;
   const now = live.now;
-  const asSaid = { page, clearance: page.clearance, pending: 0, apart: [], judgedAt: undefined };
+  const asSaid = {
+    page,
+    clearance: spokenClearance(page.clearance),
+    pending: 0,
+    apart: [],
+    judgedAt: undefined,
+  };
   if (!core.ready) return asSaid;
   try {
     const me = session.membership?.person.id ?? '';

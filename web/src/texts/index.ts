@@ -3,3 +3,4 @@
 
 export type { Texts } from './en/index.ts';
 export { inUse, t } from './language.ts';
+export { said } from './said.ts';

@@ -2,6 +2,7 @@
 // once, before the first screen; knows nothing of where the choice is kept.
 
 import { en, type Texts } from './en/index.ts';
+import { learn, type Said } from './said.ts';
 
 export type Language = 'en' | 'es';
 export type LanguageWish = 'system' | Language;
@@ -12,8 +13,17 @@ export const LANGUAGES: Record<Language, { title: string; dir: 'ltr' | 'rtl'; re
   es: { title: 'Español', dir: 'ltr', region: 'es-ES' },
 };
 
-const others: Record<Exclude<Language, 'en'>, () => Promise<Texts>> = {
-  es: async () => (await import('./es/index.ts')).es,
+/** Another language's sentences, and what it makes of those the core and the server say themselves. */
+interface Other {
+  texts: Texts;
+  said: Said;
+}
+
+const others: Record<Exclude<Language, 'en'>, () => Promise<Other>> = {
+  es: async () => {
+    const [{ es }, { said }] = await Promise.all([import('./es/index.ts'), import('./es/said/index.ts')]);
+    return { texts: es, said };
+  },
 };
 
 export function isLanguage(name: string): name is Language {
@@ -42,8 +52,13 @@ export const t: Texts = { ...en };
 export async function settleLanguage(wish: LanguageWish): Promise<void> {
   const found = languageFor(wish, navigator.languages ?? [navigator.language]);
   try {
-    Object.assign(t, found.language === 'en' ? en : await others[found.language]());
+    const { texts, said } =
+      found.language === 'en'
+        ? { texts: en, said: { rules: [], trail: [] } }
+        : await others[found.language]();
+    Object.assign(t, texts);
     Object.assign(inUse, found);
+    learn(said, found.tag);
   } catch {
     Object.assign(inUse, languageFor('en', navigator.languages));
   }

@@ -1,0 +1,17 @@
+// Everything the core and the server say in sentences of their own, in Spanish.
+
+import type { Said } from '../../said.ts';
+import { casting } from './casting.ts';
+import { clearance } from './clearance.ts';
+import { fullBurn } from './full-burn.ts';
+import { highFall } from './high-fall.ts';
+import { mechanics } from './mechanics.ts';
+import { ratchetPull } from './ratchet-pull.ts';
+import { roster } from './roster.ts';
+import { trail } from './trail.ts';
+import { wireFlight } from './wire-flight.ts';
+
+export const said: Said = {
+  rules: [highFall, ratchetPull, wireFlight, fullBurn, mechanics, casting, clearance, roster],
+  trail: [trail],
+};

@@ -1,0 +1,53 @@
+// What the core says of any technique's figures and of quantities as they are written, in Spanish.
+
+export const mechanics: Record<string, string> = {
+  'The model gives no answer for these inputs; see the cautions.':
+    'El modelo no da respuesta con estos datos; vea las advertencias.',
+  'Not known until entered: {list}.': 'Sin dato hasta indicar: {list}.',
+  'Nothing is computed before these are entered: {list}.': 'No se calcula nada hasta indicar: {list}.',
+  'these inputs together give no finite value for this figure; check the largest and smallest of them':
+    'con estos datos juntos esta cifra no tiene un valor finito; revise el mayor y el menor',
+  'common practice': 'práctica habitual',
+  '{name}: is not a finite number; give a {quantity} from {range}':
+    '{name}: no es un número finito; indique {quantity} de {range}',
+  '{name}: {value} is outside what this model covers; give a {quantity} from {range}':
+    '{name}: {value} queda fuera de lo que abarca este modelo; indique {quantity} de {range}',
+  '{name}: give one of: {list}': '{name}: indique una de: {list}',
+  '{#low} to {#high} ({#from} to {#to})': '{low} a {high} ({from} a {to})',
+  '{#low} to {#high}': '{low} a {high}',
+  'nothing was written; give a {quantity}, in {units}': 'no hay nada escrito; indique {quantity}, en {units}',
+  '"{text}" does not start with a number; give a {quantity}, in {units}':
+    '«{text}» no empieza por un número; indique {quantity}, en {units}',
+  '"{text}" is not a finite number; give an ordinary {quantity}, in {units}':
+    '«{text}» no es un número finito; indique {quantity} corriente, en {units}',
+  '"{text}": the comma could be read as {decimal} or as {thousands}; write one of those':
+    '«{text}»: se puede leer como {decimal} o como {thousands}; escriba uno de los dos',
+  '"{text}" has no unit; write it with one of {units}': 'A «{text}» le falta la unidad; use una de {units}',
+  '"{unit}" in "{text}" is a unit of {other}, not of {quantity}; use {units}':
+    '«{unit}» en «{text}» es unidad de {other}, no de {quantity}; use {units}',
+  '"{unit}" in "{text}" is not a unit of {quantity}; use {units}':
+    '«{unit}» en «{text}» no es unidad de {quantity}; use {units}',
+  'the tolerance in "{text}": {problem}': 'la tolerancia de «{text}»: {problem}',
+  '"{text}" is below absolute zero (-273.15 °C); check the number and its unit':
+    '«{text}» está por debajo del cero absoluto (-273,15 °C); revise el número y su unidad',
+  '"{text}" is not a whole number of things; write 0, 1, 2 and so on':
+    '«{text}» no es un número entero; escriba 0, 1, 2, etc.',
+  length: 'longitud',
+  mass: 'masa',
+  time: 'tiempo',
+  speed: 'velocidad',
+  acceleration: 'aceleración',
+  force: 'fuerza',
+  pressure: 'presión',
+  temperature: 'temperatura',
+  energy: 'energía',
+  'heat flux': 'flujo de calor',
+  angle: 'ángulo',
+  stiffness: 'rigidez',
+  volume: 'volumen',
+  area: 'área',
+  'mass per area': 'masa por área',
+  'sonic conductance': 'conductancia sónica',
+  ratio: 'proporción',
+  count: 'cantidad',
+};

@@ -1,0 +1,49 @@
+// What entries of the trail say happened, in Spanish, keyed by the server's own English sentences.
+
+export const trail: Record<string, string> = {
+  'Somebody with no account': 'Alguien sin cuenta',
+  'Somebody no longer on the roster': 'Alguien que ya no está en la lista',
+  'The production was started, with {who} as {roles}': 'Empezó la producción, con {who} como {roles}',
+  '{who} added {person} on the roster': '{who} añadió a {person} a la lista',
+  '{who} changed {person} on the roster': '{who} cambió a {person} en la lista',
+  '{who} imported the roster table {table}: {new} new, {changed} changed, {same} as before':
+    '{who} importó la tabla {table} de la lista: {new} nuevas, {changed} cambiadas, {same} iguales',
+  '{who} wrote revision {n} of {code}': '{who} escribió la revisión {n} de {code}',
+  '{who} declined as {role} on revision {n} of {code}':
+    '{who} no dio su conformidad como {role} a la revisión {n} de {code}',
+  '{who} signed as {role} on revision {n} of {code}, with conditions':
+    '{who} firmó como {role} la revisión {n} de {code}, con condiciones',
+  '{who} signed as {role} on revision {n} of {code}': '{who} firmó como {role} la revisión {n} de {code}',
+  '{who} said that a condition of {role} on {code} is met':
+    '{who} dijo que se cumple una condición de {role} en {code}',
+  '{who} held the whole production': '{who} dio el alto a toda la producción',
+  '{who} held {code}': '{who} dio el alto a {code}',
+  '{who} agreed as {role}, and the hold on {code} was released':
+    '{who} estuvo de acuerdo como {role} y se levantó el alto de {code}',
+  '{who} agreed as {role} to release the hold on {code}':
+    '{who} está de acuerdo como {role} en levantar el alto de {code}',
+  'the production': 'la producción',
+  '{who} logged a {kind} reading for {code}': '{who} anotó una medición de {kind} para {code}',
+  '{who} logged a good run of rung {rung} on {code}':
+    '{who} anotó un ensayo bueno del escalón {rung} en {code}',
+  '{who} logged a bad run of rung {rung} on {code}':
+    '{who} anotó un ensayo malo del escalón {rung} en {code}',
+  '{who} registered a device to sign with': '{who} registró un dispositivo para firmar',
+  '{who} revoked a device of {person}': '{who} revocó un dispositivo de {person}',
+  '{who} gave {person} the roles: {roles}': '{who} dio a {person} los cargos: {roles}',
+  '{who} invited {person}': '{who} invitó a {person}',
+  '{who} accepted their invitation': '{who} aceptó su invitación',
+  '{who} added {code}': '{who} añadió {code}',
+  wind: 'viento',
+  none: 'ninguno',
+  people: 'personas',
+  certificates: 'certificados',
+  skills: 'habilidades',
+  availability: 'disponibilidad',
+  coordinator: 'coordinador de especialistas',
+  marine: 'supervisor marítimo y de buceo',
+  animals: 'adiestrador de animales',
+  guardian: 'tutor o profesor de rodaje',
+  production: 'jefe de producción',
+  observer: 'observador',
+};

@@ -1,0 +1,61 @@
+// The core's and the server's answers with their own sentences in the language in use. Only what they say
+// themselves is touched: what people wrote, and everything that is hashed or signed, stays as it is.
+
+import type { Assessment, Clearance, Finding, TechniqueDescription, Verdict } from '../api/types.ts';
+import { said } from './said.ts';
+
+export function spokenTechnique(one: TechniqueDescription): TechniqueDescription {
+  return {
+    ...one,
+    title: said(one.title),
+    summary: said(one.summary),
+    parameters: one.parameters.map((parameter) => ({
+      ...parameter,
+      title: said(parameter.title),
+      help: said(parameter.help),
+      kind:
+        parameter.kind.kind === 'choice'
+          ? {
+              ...parameter.kind,
+              options: parameter.kind.options.map((option) => ({ ...option, title: said(option.title) })),
+            }
+          : parameter.kind,
+    })),
+    figures: one.figures.map((figure) => ({ ...figure, title: said(figure.title), help: said(figure.help) })),
+  };
+}
+
+export function spokenAssessment(one: Assessment): Assessment {
+  const titled = <T extends { title: string }>(thing: T): T => ({ ...thing, title: said(thing.title) });
+  return {
+    ...one,
+    figures: one.figures.map(titled),
+    checks: one.checks.map((check) => ({ ...titled(check), detail: said(check.detail) })),
+    traces: one.traces.map((trace) => ({ ...titled(trace), x: titled(trace.x), y: trace.y.map(titled) })),
+    zones: one.zones.map((zone) => ({ ...titled(zone), reason: said(zone.reason) })),
+    cautions: one.cautions.map((caution) => ({ ...caution, text: said(caution.text) })),
+  };
+}
+
+function spokenFinding(one: Finding): Finding {
+  return { ...one, reason: said(one.reason), cure: one.cure && { ...one.cure, what: said(one.cure.what) } };
+}
+
+export function spokenVerdict(one: Verdict): Verdict {
+  return { ...one, findings: one.findings.map(spokenFinding) };
+}
+
+export function spokenClearance(one: Clearance): Clearance {
+  return {
+    ...one,
+    roles: one.roles.map((role) => ({
+      ...role,
+      title: said(role.title),
+      because: said(role.because),
+      reasons: role.reasons?.map((one) => said(one)),
+    })),
+    slots: one.slots.map((slot) => ({ ...slot, verdict: slot.verdict && spokenVerdict(slot.verdict) })),
+    blocks: one.blocks.map((block) => ({ ...block, reason: said(block.reason), remedy: said(block.remedy) })),
+    assessment: one.assessment && spokenAssessment(one.assessment),
+  };
+}
