@@ -28,6 +28,16 @@ pub fn techniques() -> Answer<String> {
     write(&gagwright_mechanics::descriptions())
 }
 
+/// The kinds of certificate and the skills that casting knows, with their titles, for lists and forms.
+#[wasm_bindgen]
+pub fn catalogue() -> Answer<String> {
+    let known = Catalogue::built_in();
+    write(&serde_json::json!({
+        "certificates": known.certificates().collect::<Vec<_>>(),
+        "skills": known.skills().collect::<Vec<_>>(),
+    }))
+}
+
 /// Figures, checks, traces, zones and cautions for a technique's inputs.
 #[wasm_bindgen]
 pub fn assess(technique: &str, inputs: &str) -> Answer<String> {

@@ -240,6 +240,18 @@ export interface Verdict {
   findings: Finding[];
 }
 
+/** What casting knows of each kind of certificate and each skill; more than forms show stays in the core. */
+export interface Catalogue {
+  certificates: {
+    kind: string;
+    title: string;
+    scheme: string;
+    validity: { months: number } | 'no_expiry' | 'as_printed';
+    categories: string[];
+  }[];
+  skills: { name: string; title: string; group: string; recency_days: number }[];
+}
+
 export interface Certificate {
   id: string;
   kind: string;

@@ -4,6 +4,7 @@
 import type {
   Assessment,
   Case,
+  Catalogue,
   Clearance,
   FacetChange,
   FacetHashes,
@@ -25,6 +26,8 @@ import { spokenAssessment, spokenClearance, spokenTechnique, spokenVerdict } fro
 interface Package {
   default(): Promise<unknown>;
   version(): string;
+  /** Missing from packages built before it was added. */
+  catalogue?(): string;
   techniques(): string;
   assess(technique: string, inputs: string): string;
   judge_slot(slot: string, person: string, context: string): string;
@@ -48,6 +51,7 @@ class Core {
   #starting: Promise<void> | undefined;
   /** They never change while the core is the same. */
   #techniques: TechniqueDescription[] | undefined;
+  #catalogue: Catalogue | undefined;
 
   start(): Promise<void> {
     this.#starting ??= this.#load();
@@ -78,6 +82,12 @@ class Core {
   /** Which rules this phone runs; nothing while they are not loaded. */
   version(): string | undefined {
     return this.ready ? this.#package?.version() : undefined;
+  }
+
+  /** The kinds of certificate and the skills that casting knows. */
+  catalogue(): Catalogue {
+    this.#catalogue ??= JSON.parse(this.#use.catalogue?.() ?? '{"certificates":[],"skills":[]}') as Catalogue;
+    return this.#catalogue;
   }
 
   techniques(): TechniqueDescription[] {

@@ -13,6 +13,7 @@ import type {
 import { core } from '../core/core.svelte.ts';
 import { day, moment, number, plainName, quantity, withNamesIsolated } from '../format.ts';
 import { t } from '../texts/index.ts';
+import { certificateTitle, skillTitle } from './catalogue.ts';
 
 /** Numbers in facets that are quantities, by the last two parts of where they stand. */
 const QUANTITIES: Record<string, Quantity> = {
@@ -85,9 +86,9 @@ export function fieldText(name: string, value: unknown): string {
 export function requirementText(one: Requirement): string {
   switch (one.kind) {
     case 'skill':
-      return t.requirement.skill(plainName(one.name), one.level, one.within_days ?? undefined);
+      return t.requirement.skill(skillTitle(one.name), one.level, one.within_days ?? undefined);
     case 'certificate':
-      return t.requirement.certificate(one.any_of.map(plainName), one.category ?? undefined);
+      return t.requirement.certificate(one.any_of.map(certificateTitle), one.category ?? undefined);
     case 'measurement': {
       const kind: Quantity | undefined =
         one.of === 'shoe' ? undefined : one.of === 'mass' ? 'mass' : 'length';
@@ -105,7 +106,7 @@ export function requirementText(one: Requirement): string {
     case 'rest':
       return t.requirement.rest(one.hours);
     case 'daily_exposure':
-      return t.requirement.dailyExposure(plainName(one.exposure), one.max);
+      return t.requirement.dailyExposure(skillTitle(one.exposure), one.max);
     case 'consent':
       return t.requirement.consent;
   }

@@ -30,7 +30,9 @@ export const people = {
   hiddenMedical: 'Medical clearance is not visible to your role.',
   issued: (on: string) => `from ${on}`,
   expires: (on: string) => `until ${on}`,
-  noExpiry: 'no expiry',
+  noExpiry: 'does not run out',
+  noEndRecorded: 'no end date recorded',
+  new: 'New person',
   withdrawn: (on: string) => `withdrawn ${on}`,
   checked: (by: string, how: string, on: string) => `Checked by ${by}, ${how}, ${on}`,
   notChecked: 'Evidence not checked.',
@@ -44,6 +46,11 @@ export const people = {
   invitedWaiting: 'The invitation is sent when there is a connection.',
   inviteRoles: 'Hats',
   changeRoles: 'Change the hats',
+  choose: 'Choose a person from the list.',
+  show: 'Show',
+  emptyDo: 'Import a CSV file with everyone at once, or add a person: a code and a name are enough to begin.',
+  count: (shown: number, all: number) =>
+    shown === all ? plural(all, 'person', 'people') : `${shown} of ${plural(all, 'person', 'people')}`,
   saveRoles: 'Save the hats',
 };
 

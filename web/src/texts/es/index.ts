@@ -4,11 +4,13 @@ import type { Texts } from '../en/index.ts';
 import { day, dayHelp, hold } from './day.ts';
 import { edit } from './edit.ts';
 import { invitation, setUp, signIn } from './entry.ts';
+import { find } from './find.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
 import { help } from './help.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
 import { people, roster } from './people.ts';
+import { person } from './person.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
@@ -52,4 +54,6 @@ export const es: Texts = {
   ready,
   storage,
   update,
+  find,
+  person,
 };

@@ -32,6 +32,8 @@ export const people: Texts['people'] = {
   issued: (on) => `desde el ${on}`,
   expires: (on) => `hasta el ${on}`,
   noExpiry: 'sin vencimiento',
+  noEndRecorded: 'no consta vencimiento',
+  new: 'Persona nueva',
   withdrawn: (on) => `retirado el ${on}`,
   checked: (by, how, on) => `Comprobado por ${by}, ${how}, ${on}`,
   notChecked: 'Justificante sin comprobar.',
@@ -45,6 +47,12 @@ export const people: Texts['people'] = {
   invitedWaiting: 'La invitación se envía cuando haya conexión.',
   inviteRoles: 'Cargos',
   changeRoles: 'Cambiar los cargos',
+  choose: 'Elija una persona de la lista.',
+  show: 'Mostrar',
+  emptyDo:
+    'Importe un archivo CSV con todo el mundo a la vez, o añada una persona: bastan un código y un nombre.',
+  count: (shown, all) =>
+    shown === all ? plural(all, 'persona', 'personas') : `${shown} de ${plural(all, 'persona', 'personas')}`,
   saveRoles: 'Guardar los cargos',
 };
 
