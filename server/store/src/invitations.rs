@@ -29,6 +29,8 @@ pub struct Invitation {
     pub expires_at: Timestamp,
     /// When it was accepted, if it was.
     pub accepted_at: Option<Timestamp>,
+    /// When it was withdrawn, if it was.
+    pub withdrawn_at: Option<Timestamp>,
 }
 
 #[derive(Queryable, Selectable, Insertable)]
@@ -41,6 +43,7 @@ struct Row {
     token_hash: Vec<u8>,
     expires_at: Moment,
     accepted_at: Option<Moment>,
+    withdrawn_at: Option<Moment>,
 }
 
 impl Row {
@@ -53,6 +56,7 @@ impl Row {
             token_hash: self.token_hash,
             expires_at: self.expires_at.time()?,
             accepted_at: time_of(self.accepted_at)?,
+            withdrawn_at: time_of(self.withdrawn_at)?,
         })
     }
 }
@@ -70,6 +74,7 @@ pub fn insert(conn: &mut Connection, invitation: &Invitation) -> Result<(), Stor
         token_hash: invitation.token_hash.clone(),
         expires_at: invitation.expires_at.into(),
         accepted_at: invitation.accepted_at.map(Moment::from),
+        withdrawn_at: invitation.withdrawn_at.map(Moment::from),
     };
     guard::insert(
         conn,
@@ -115,6 +120,40 @@ pub fn accept(conn: &mut Connection, id: Uuid, at: Timestamp) -> Result<(), Stor
             detail: "it was accepted before, or was never made".to_owned(),
         });
     }
+    Ok(())
+}
+
+/// One invitation of a production, accepted or not, run out or not.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn get(
+    conn: &mut Connection,
+    production: ProductionId,
+    id: Uuid,
+) -> Result<Option<Invitation>, StoreError> {
+    invitations::table
+        .find(Id(id))
+        .filter(invitations::production.eq(Id(production.0)))
+        .select(Row::as_select())
+        .first(conn)
+        .optional()?
+        .map(Row::invitation)
+        .transpose()
+}
+
+/// Marks an invitation withdrawn. One withdrawn before keeps the earlier moment.
+///
+/// # Errors
+/// When the database cannot be written.
+pub fn withdraw(conn: &mut Connection, id: Uuid, at: Timestamp) -> Result<(), StoreError> {
+    diesel::update(
+        invitations::table
+            .filter(invitations::id.eq(Id(id)))
+            .filter(invitations::withdrawn_at.is_null()),
+    )
+    .set(invitations::withdrawn_at.eq(Some(Moment::from(at))))
+    .execute(conn)?;
     Ok(())
 }
 

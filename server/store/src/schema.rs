@@ -27,6 +27,8 @@ diesel::table! {
         expires_at -> BigInt,
         used_at -> Nullable<BigInt>,
         revoked_at -> Nullable<BigInt>,
+        browser -> Nullable<Text>,
+        system -> Nullable<Text>,
     }
 }
 
@@ -70,6 +72,7 @@ diesel::table! {
         token_hash -> Binary,
         expires_at -> BigInt,
         accepted_at -> Nullable<BigInt>,
+        withdrawn_at -> Nullable<BigInt>,
     }
 }
 

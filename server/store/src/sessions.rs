@@ -2,6 +2,8 @@
 //! again as long as what followed it was never used; two copies that both live give themselves away, and
 //! then the sign-in ends. The store keeps a token's hash and never the token.
 
+use std::collections::BTreeMap;
+
 use diesel::prelude::*;
 use jiff::Timestamp;
 use uuid::Uuid;
@@ -32,6 +34,32 @@ pub struct Session {
     pub used_at: Option<Timestamp>,
     /// When it was revoked, if it was.
     pub revoked_at: Option<Timestamp>,
+    /// What it was asked for with.
+    pub agent: Agent,
+}
+
+/// The browser and the system a sign-in is used from, as far as they say so.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Agent {
+    /// The browser's name.
+    pub browser: Option<String>,
+    /// The system's name.
+    pub system: Option<String>,
+}
+
+/// One sign-in that still counts: a family of refresh tokens.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SignIn {
+    /// Which.
+    pub family: Uuid,
+    /// When its first token still kept was given out.
+    pub started_at: Timestamp,
+    /// When its last token was given out.
+    pub last_used_at: Timestamp,
+    /// Until when it lasts if it is not used again.
+    pub expires_at: Timestamp,
+    /// What it was last used with.
+    pub agent: Agent,
 }
 
 /// What became of a token that was presented.
@@ -60,6 +88,8 @@ struct Row {
     expires_at: Moment,
     used_at: Option<Moment>,
     revoked_at: Option<Moment>,
+    browser: Option<String>,
+    system: Option<String>,
 }
 
 impl Row {
@@ -73,6 +103,10 @@ impl Row {
             expires_at: self.expires_at.time()?,
             used_at: time_of(self.used_at)?,
             revoked_at: time_of(self.revoked_at)?,
+            agent: Agent {
+                browser: self.browser,
+                system: self.system,
+            },
         })
     }
 }
@@ -91,6 +125,8 @@ pub fn insert(conn: &mut Connection, session: &Session) -> Result<(), StoreError
         expires_at: session.expires_at.into(),
         used_at: session.used_at.map(Moment::from),
         revoked_at: session.revoked_at.map(Moment::from),
+        browser: session.agent.browser.clone(),
+        system: session.agent.system.clone(),
     };
     guard::insert(
         conn,
@@ -175,6 +211,73 @@ fn family(conn: &mut Connection, family: Uuid) -> Result<Vec<Session>, StoreErro
         .into_iter()
         .map(Row::session)
         .collect()
+}
+
+/// The family a presented token belongs to, by its hash, whatever became of the token.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn family_of(conn: &mut Connection, hash: &[u8]) -> Result<Option<Uuid>, StoreError> {
+    let family: Option<Id> = sessions::table
+        .filter(sessions::token_hash.eq(hash))
+        .select(sessions::family)
+        .first(conn)
+        .optional()?;
+    Ok(family.map(|id| id.0))
+}
+
+/// Whose sign-in a family of tokens is.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn account_of(conn: &mut Connection, family: Uuid) -> Result<Option<Uuid>, StoreError> {
+    let account: Option<Id> = sessions::table
+        .filter(sessions::family.eq(Id(family)))
+        .select(sessions::account)
+        .first(conn)
+        .optional()?;
+    Ok(account.map(|id| id.0))
+}
+
+/// The sign-ins of an account that still count, the one used last first.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn sign_ins(
+    conn: &mut Connection,
+    account: Uuid,
+    now: Timestamp,
+) -> Result<Vec<SignIn>, StoreError> {
+    let rows: Vec<Row> = sessions::table
+        .filter(sessions::account.eq(Id(account)))
+        .order((sessions::issued_at, sessions::id))
+        .select(Row::as_select())
+        .load(conn)?;
+    let mut families: BTreeMap<Uuid, (SignIn, bool)> = BTreeMap::new();
+    for row in rows {
+        let token = row.session()?;
+        let lives = token.revoked_at.is_none() && token.expires_at > now;
+        let (sign_in, living) = families.entry(token.family).or_insert_with(|| {
+            let first = SignIn {
+                family: token.family,
+                started_at: token.issued_at,
+                last_used_at: token.issued_at,
+                expires_at: token.expires_at,
+                agent: Agent::default(),
+            };
+            (first, false)
+        });
+        sign_in.last_used_at = token.issued_at;
+        sign_in.expires_at = token.expires_at;
+        sign_in.agent = token.agent;
+        *living |= lives;
+    }
+    let mut counted: Vec<SignIn> = families
+        .into_values()
+        .filter_map(|(sign_in, living)| living.then_some(sign_in))
+        .collect();
+    counted.sort_by_key(|one| (std::cmp::Reverse(one.last_used_at), one.family));
+    Ok(counted)
 }
 
 /// Revokes every token of one sign-in; gives how many were still good.

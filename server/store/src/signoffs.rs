@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 
 use diesel::prelude::*;
 use gagwright_casting::{GagId, PersonId, ProductionId};
-use gagwright_clearance::{SignOff, SignOffId, Statement, signoff::ConditionMet};
+use gagwright_clearance::{DeviceId, SignOff, SignOffId, Statement, signoff::ConditionMet};
+use jiff::Timestamp;
 
 use crate::{
     Connection, StoreError,
@@ -135,6 +136,25 @@ pub fn for_gags(
         by_gag.entry(gag).or_default().push(signoff);
     }
     Ok(by_gag)
+}
+
+/// When the last sign-off made on each device of a production was received.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn last_by_device(
+    conn: &mut Connection,
+    production: ProductionId,
+) -> Result<BTreeMap<DeviceId, Timestamp>, StoreError> {
+    let rows: Vec<(Id, Option<Moment>)> = signoffs::table
+        .filter(signoffs::production.eq(Id(production.0)))
+        .group_by(signoffs::device)
+        .select((signoffs::device, diesel::dsl::max(signoffs::received_at)))
+        .load(conn)?;
+    rows.into_iter()
+        .filter_map(|(device, at)| Some((device, at?)))
+        .map(|(device, at)| Ok((DeviceId(device.0), at.time()?)))
+        .collect()
 }
 
 /// One sign-off of any production, and its gag.

@@ -1,6 +1,6 @@
 //! Hats and invitations: who may do what, and how somebody on the roster comes by an account.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::Role;
@@ -151,6 +151,7 @@ pub fn invite(
         token_hash: new.token_hash,
         expires_at: new.expires_at,
         accepted_at: None,
+        withdrawn_at: None,
     };
     record::Leaf::new("invitation.made", now, Some(actor))
         .fact("invitation", json!(invitation.id))
@@ -170,6 +171,71 @@ pub fn invite(
     )?;
     gagwright_store::invitations::insert(conn, &invitation)?;
     Ok(invitation)
+}
+
+/// The invitations that can still be accepted: of several to one person only the newest is good.
+///
+/// # Errors
+/// When the store fails.
+pub fn open_invitations(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+) -> Result<Vec<Invitation>, CommandError> {
+    actor.require(Permission::ManageMembers)?;
+    let mut newest: BTreeMap<PersonId, Invitation> = BTreeMap::new();
+    for one in gagwright_store::invitations::list(conn, actor.production)? {
+        if one.accepted_at.is_none() {
+            // The list has the one that runs out last first.
+            newest.entry(one.person).or_insert(one);
+        }
+    }
+    let mut open = Vec::new();
+    for one in newest.into_values() {
+        let member = gagwright_store::members::get(conn, actor.production, one.person)?;
+        let seated = member.is_some_and(|member| member.account.is_some());
+        if one.withdrawn_at.is_none() && one.expires_at > now && !seated {
+            open.push(one);
+        }
+    }
+    Ok(open)
+}
+
+/// Withdraws an invitation: its letter is void from now on. The hats it promised stay with the person on the
+/// roster, who has no account to use them with.
+///
+/// # Errors
+/// Without [`Permission::ManageMembers`], when the production has no such invitation, or when it can no longer
+/// be accepted anyway.
+pub fn withdraw_invitation(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    id: Uuid,
+) -> Result<(), CommandError> {
+    let open = open_invitations(conn, actor, now)?;
+    let Some(invitation) = open.iter().find(|one| one.id == id) else {
+        return Err(
+            match gagwright_store::invitations::get(conn, actor.production, id)? {
+                Some(_) => CommandError::Conflict {
+                    what: "invitation",
+                    detail: "it was accepted, withdrawn, followed by a newer one or has run out; nothing \
+                             is left to withdraw"
+                        .into(),
+                },
+                None => CommandError::NotFound {
+                    what: "invitation",
+                    id: id.to_string(),
+                },
+            },
+        );
+    };
+    record::Leaf::new("invitation.withdrawn", now, Some(actor))
+        .fact("invitation", json!(invitation.id))
+        .fact("person", json!(invitation.person))
+        .append(conn)?;
+    gagwright_store::invitations::withdraw(conn, id, now)?;
+    Ok(())
 }
 
 /// The account that accepts an invitation.
@@ -211,6 +277,12 @@ pub fn accept(
         return Err(CommandError::Conflict {
             what: "invitation",
             detail: "it was accepted already; sign in instead".into(),
+        });
+    }
+    if invitation.withdrawn_at.is_some() {
+        return Err(CommandError::Conflict {
+            what: "invitation",
+            detail: "it was withdrawn; ask for a new one".into(),
         });
     }
     if invitation.expires_at <= now {

@@ -2,6 +2,7 @@
 //! This side knows HTTP, accounts and sessions; every rule of the trade lives behind the commands and
 //! views that it calls.
 
+pub mod agent;
 pub mod answer;
 pub mod api;
 mod assets;

@@ -24,6 +24,9 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(holds::raise_by_code::raise_hold_by_code);
     // For anyone signed in.
     api.service(me::password::change_password)
+        .service(sessions::list::list_sign_ins)
+        .service(sessions::end_one::end_other_sign_ins)
+        .service(sessions::end_one::end_sign_in)
         .service(techniques::list::list_techniques)
         .service(techniques::assess::assess_technique);
     // For members of the production, by permission.
@@ -49,9 +52,13 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(people::put::put_person)
         .service(people::import::import_roster)
         .service(people::export::export_roster)
+        .service(devices::list::list_devices)
         .service(devices::register::register_device)
         .service(devices::revoke::revoke_device)
+        .service(invitations::list::list_invitations)
         .service(invitations::create::invite)
+        .service(invitations::withdraw::withdraw_invitation)
+        .service(members::list::list_members)
         .service(members::put::set_roles)
         .service(trail::changes::read_changes)
         .service(trail::page::read_trail)

@@ -96,6 +96,7 @@ pub fn open(
     keys: &tokens::TokenKeys,
     account: Account,
     family: Option<Uuid>,
+    agent: sessions::Agent,
     now: Timestamp,
 ) -> Result<Opened, CommandError> {
     let refresh = tokens::secret();
@@ -110,6 +111,7 @@ pub fn open(
             expires_at: now + tokens::REFRESH_LIFE,
             used_at: None,
             revoked_at: None,
+            agent,
         },
     )?;
     let memberships = memberships(conn, account.id)?;

@@ -1,6 +1,7 @@
 //! What people read: the answers of the API and the terminal, put together from the store and judged by
 //! the pure crates. Views write nothing; they must not know HTTP, a terminal or a clock.
 
+mod accounts;
 pub(crate) mod gags;
 pub(crate) mod gathering;
 mod matches;
@@ -13,6 +14,9 @@ mod trail;
 pub mod types;
 pub mod withheld;
 
+pub use accounts::{
+    DeviceSummary, MemberAccount, OpenInvitation, device_list, member_accounts, open_invitations,
+};
 pub use gags::{gag_list, gag_page, shown};
 pub use gathering::case;
 pub use matches::matches;

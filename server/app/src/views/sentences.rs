@@ -119,6 +119,12 @@ pub fn sentence(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
                 name(fact("person").and_then(Value::as_str))
             )
         }
+        "invitation.withdrawn" => {
+            format!(
+                "{who} withdrew the invitation of {}",
+                name(fact("person").and_then(Value::as_str))
+            )
+        }
         "invitation.accepted" => format!("{who} accepted their invitation"),
         other => format!("{who}: {other}"),
     }

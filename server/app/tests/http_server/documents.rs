@@ -13,6 +13,9 @@ POST /setup
 POST /sessions
 DELETE /sessions
 POST /sessions/refresh
+GET /sessions
+DELETE /sessions/{session}
+DELETE /sessions/others
 PUT /me/password
 GET /techniques
 POST /techniques/{name}/assessment
@@ -38,10 +41,14 @@ GET /productions/{production}/people/{person}
 PUT /productions/{production}/people/{person}
 GET /productions/{production}/roster/{table}
 POST /productions/{production}/roster/{table}
+GET /productions/{production}/devices
 POST /productions/{production}/devices
 DELETE /productions/{production}/devices/{device}
+GET /productions/{production}/invitations
 POST /productions/{production}/invitations
+DELETE /productions/{production}/invitations/{invitation}
 POST /invitations/accept
+GET /productions/{production}/members
 PUT /productions/{production}/members/{person}
 GET /gags/{gag}/packet
 GET /productions/{production}/changes

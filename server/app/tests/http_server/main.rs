@@ -10,6 +10,7 @@ mod holds;
 mod live;
 mod refusals;
 mod roster;
+mod settings;
 mod signing;
 mod starting;
 mod support;

@@ -13,7 +13,7 @@ use gagwright_store::{
     members,
     members::MemberRow,
     productions, sessions,
-    sessions::{Session, Taken},
+    sessions::{Agent, Session, Taken},
 };
 use jiff::Timestamp;
 use uuid::Uuid;
@@ -44,6 +44,7 @@ fn token(number: u8, family: Uuid, account: Uuid) -> Session {
         expires_at: at(1000),
         used_at: None,
         revoked_at: None,
+        agent: Agent::default(),
     }
 }
 
@@ -164,6 +165,43 @@ fn two_live_copies_end_the_sign_in_for_both() {
             matches!(rotate(&store, 90, 91, at(6)), Taken::Fresh(_)),
             "{name}: another sign-in is untouched"
         );
+    }
+}
+
+#[test]
+fn sign_ins_are_told_from_their_tokens() {
+    for database in databases() {
+        let name = &database.name;
+        let store = two_sign_ins(&database);
+        rotate(&store, 1, 2, at(10));
+        let told = store
+            .read(|conn| sessions::sign_ins(conn, id(1), at(20)))
+            .unwrap();
+        let families: Vec<_> = told
+            .iter()
+            .map(|one| (one.family, one.started_at, one.last_used_at))
+            .collect();
+        assert_eq!(
+            families,
+            [(id(301), at(0), at(10)), (id(302), at(0), at(0))],
+            "{name}"
+        );
+        // The used token's family is told by either of its tokens.
+        for number in [1, 2] {
+            let family = store.read(|conn| sessions::family_of(conn, &[number; 32]));
+            assert_eq!(family.unwrap(), Some(id(301)), "{name}");
+        }
+        store
+            .write(|conn| sessions::revoke_family(conn, id(301), at(30)))
+            .unwrap();
+        let left = |now| {
+            let left = store.read(|conn| sessions::sign_ins(conn, id(1), now));
+            left.unwrap().len()
+        };
+        assert_eq!((left(at(31)), left(at(1000))), (1, 0), "{name}");
+        let owner = |family| store.read(|conn| sessions::account_of(conn, family));
+        assert_eq!(owner(id(302)).unwrap(), Some(id(1)), "{name}");
+        assert_eq!(owner(id(999)).unwrap(), None, "{name}");
     }
 }
 
@@ -343,6 +381,7 @@ fn an_invitation_is_accepted_once() {
             token_hash: vec![7; 32],
             expires_at: at(500),
             accepted_at: None,
+            withdrawn_at: None,
         };
         let sent = invitation.clone();
         store
@@ -372,6 +411,36 @@ fn an_invitation_is_accepted_once() {
             .read(|conn| invitations::list(conn, stage.production))
             .unwrap();
         assert_eq!(listed[0].accepted_at, Some(at(20)), "{}", database.name);
+    }
+}
+
+#[test]
+fn an_invitation_is_withdrawn_where_it_was_made() {
+    for database in databases() {
+        let store = database.ready();
+        let stage = build::stage(&store);
+        let invitation = Invitation {
+            id: id(400),
+            production: stage.production,
+            person: stage.two,
+            email: "thandeka@example.org".to_owned(),
+            token_hash: vec![7; 32],
+            expires_at: at(500),
+            accepted_at: None,
+            withdrawn_at: None,
+        };
+        store
+            .write(move |conn| {
+                invitations::insert(conn, &invitation)?;
+                invitations::withdraw(conn, id(400), at(20))?;
+                invitations::withdraw(conn, id(400), at(30))
+            })
+            .unwrap();
+        let get = |production| store.read(|conn| invitations::get(conn, production, id(400)));
+        let kept = get(stage.production).unwrap().unwrap();
+        assert_eq!(kept.withdrawn_at, Some(at(20)), "{}", database.name);
+        let elsewhere = get(gagwright_casting::ProductionId(id(999))).unwrap();
+        assert_eq!(elsewhere, None, "{}", database.name);
     }
 }
 

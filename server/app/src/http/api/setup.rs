@@ -20,6 +20,7 @@ use crate::{
     commands::{self, CommandError, FieldProblem, Founder, NewProduction},
     entropy,
     http::{
+        agent::SentWith,
         answer::Answer,
         limits,
         openapi::OpenRefusals,
@@ -64,7 +65,11 @@ pub struct Setup {
     security(())
 )]
 #[post("/setup", wrap = "from_fn(limits::sign_in)")]
-pub async fn set_up(app: App, Plain(Json(setup)): Plain<Json<Setup>>) -> Answer {
+pub async fn set_up(
+    app: App,
+    SentWith(agent): SentWith,
+    Plain(Json(setup)): Plain<Json<Setup>>,
+) -> Answer {
     let token_hash = setup_hash(&setup.token);
     let hash = token_hash.clone();
     if !read(&app, move |conn| is_open(conn, &hash)).await? {
@@ -81,7 +86,7 @@ pub async fn set_up(app: App, Plain(Json(setup)): Plain<Json<Setup>>) -> Answer 
             return Ok(None);
         }
         let account = found(conn, now, setup, password_hash)?;
-        session::open(conn, &keys, account, None, now).map(Some)
+        session::open(conn, &keys, account, None, agent, now).map(Some)
     })
     .await?;
     made.ok_or_else(closed)?

@@ -1,4 +1,5 @@
 //! Devices that hold signing keys.
 
+pub mod list;
 pub mod register;
 pub mod revoke;

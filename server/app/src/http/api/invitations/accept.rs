@@ -13,6 +13,7 @@ use crate::{
         members::{self, NewAccount},
     },
     http::{
+        agent::SentWith,
         answer::Answer,
         limits,
         openapi::OpenRefusals,
@@ -51,7 +52,11 @@ pub struct Accept {
     security(())
 )]
 #[post("/invitations/accept", wrap = "from_fn(limits::sign_in)")]
-pub async fn accept_invitation(app: App, Plain(Json(accept)): Plain<Json<Accept>>) -> Answer {
+pub async fn accept_invitation(
+    app: App,
+    SentWith(agent): SentWith,
+    Plain(Json(accept)): Plain<Json<Accept>>,
+) -> Answer {
     let token_hash = tokens::secret_hash(&accept.token);
     let account = read(&app, move |conn| {
         let unknown = || CommandError::NotFound {
@@ -74,7 +79,7 @@ pub async fn accept_invitation(app: App, Plain(Json(accept)): Plain<Json<Accept>
             password_hash,
         };
         let (account, _) = members::accept(conn, now, &token_hash, new)?;
-        session::open(conn, &keys, account, None, now)
+        session::open(conn, &keys, account, None, agent, now)
     })
     .await
     .inspect(|_| app.feed.wrote())?

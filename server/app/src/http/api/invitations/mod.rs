@@ -2,3 +2,5 @@
 
 pub mod accept;
 pub mod create;
+pub mod list;
+pub mod withdraw;

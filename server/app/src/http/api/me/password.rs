@@ -8,6 +8,7 @@ use utoipa::ToSchema;
 use crate::{
     clock,
     http::{
+        agent::SentWith,
         answer::Answer,
         caller::Caller,
         openapi::Refusals,
@@ -46,6 +47,7 @@ pub struct ChangePassword {
 pub async fn change_password(
     app: App,
     caller: Caller,
+    SentWith(agent): SentWith,
     Plain(Json(change)): Plain<Json<ChangePassword>>,
 ) -> Answer {
     let account = read(&app, move |conn| Ok(accounts::by_id(conn, caller.account)?))
@@ -60,7 +62,7 @@ pub async fn change_password(
     let opened = write(&app, move |conn| {
         accounts::set_password(conn, account.id, &password_hash)?;
         sessions::revoke_account(conn, account.id, now)?;
-        session::open(conn, &keys, account, None, now)
+        session::open(conn, &keys, account, None, agent, now)
     })
     .await?;
     Ok(HttpResponse::NoContent()

@@ -1,3 +1,4 @@
 //! Hats.
 
+pub mod list;
 pub mod put;

@@ -8,6 +8,7 @@ use utoipa::ToSchema;
 use crate::{
     clock,
     http::{
+        agent::SentWith,
         answer::Answer,
         limits,
         openapi::OpenRefusals,
@@ -43,7 +44,11 @@ pub struct SignIn {
     security(())
 )]
 #[post("/sessions", wrap = "from_fn(limits::sign_in)")]
-pub async fn sign_in(app: App, Plain(Json(who)): Plain<Json<SignIn>>) -> Answer {
+pub async fn sign_in(
+    app: App,
+    SentWith(agent): SentWith,
+    Plain(Json(who)): Plain<Json<SignIn>>,
+) -> Answer {
     app.limits.sign_in_to(&who.email)?;
     let email = who.email.trim().to_owned();
     let account = read(&app, move |conn| Ok(accounts::by_email(conn, &email)?)).await?;
@@ -58,7 +63,7 @@ pub async fn sign_in(app: App, Plain(Json(who)): Plain<Json<SignIn>>) -> Answer 
     let keys = app.tokens.clone();
     let now = clock::now();
     write(&app, move |conn| {
-        session::open(conn, &keys, checked, None, now)
+        session::open(conn, &keys, checked, None, agent, now)
     })
     .await?
     .into_answer(&app, StatusCode::OK)

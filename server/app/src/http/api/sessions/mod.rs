@@ -2,4 +2,6 @@
 
 pub mod create;
 pub mod end;
+pub mod end_one;
+pub mod list;
 pub mod refresh;

@@ -8,6 +8,7 @@ use crate::{
     clock,
     commands::CommandError,
     http::{
+        agent::SentWith,
         answer::Answer,
         limits,
         openapi::OpenRefusals,
@@ -33,14 +34,14 @@ use crate::{
     security(("refresh_cookie" = []))
 )]
 #[post("/sessions/refresh", wrap = "from_fn(limits::sign_in)")]
-pub async fn refresh_session(app: App, request: HttpRequest) -> Answer {
+pub async fn refresh_session(app: App, SentWith(agent): SentWith, request: HttpRequest) -> Answer {
     let Some(cookie) = request.cookie(COOKIE) else {
         return Err(over("No refresh cookie was sent; sign in."));
     };
     let hash = secret_hash(cookie.value());
     let keys = app.tokens.clone();
     let now = clock::now();
-    match write(&app, move |conn| carry_on(conn, &keys, &hash, now)).await? {
+    match write(&app, move |conn| carry_on(conn, &keys, &hash, agent, now)).await? {
         Ok(opened) => opened.into_answer(&app, StatusCode::OK),
         Err(why) => Err(over(why)),
     }
@@ -51,11 +52,19 @@ fn carry_on(
     conn: &mut Connection,
     keys: &TokenKeys,
     hash: &[u8],
+    agent: sessions::Agent,
     now: Timestamp,
 ) -> Result<Result<Opened, &'static str>, CommandError> {
     Ok(match sessions::take(conn, hash, now)? {
         sessions::Taken::Fresh(taken) => match accounts::by_id(conn, taken.account)? {
-            Some(account) => Ok(session::open(conn, keys, account, Some(taken.family), now)?),
+            Some(account) => Ok(session::open(
+                conn,
+                keys,
+                account,
+                Some(taken.family),
+                agent,
+                now,
+            )?),
             None => Err("The account is gone."),
         },
         sessions::Taken::Reused(taken) => {
