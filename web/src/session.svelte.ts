@@ -1,6 +1,7 @@
 // Who is signed in, on which production, and what they may do. What they may do is the server's word,
 // used here only to leave out buttons that would be refused.
 
+import { at } from './api/address.ts';
 import { actAs, adoptSession, end, getJson, renew, resumeToken, watchSession } from './api/client.ts';
 import { Unreachable } from './api/problem.ts';
 import type { Membership, Permission, ProductionPage, ServerStatus, Session } from './api/types.ts';
@@ -79,7 +80,7 @@ class SessionState {
 
   async #meetServer(resumed: boolean): Promise<void> {
     try {
-      this.status = await getJson<ServerStatus>('/status');
+      this.status = await getJson(at('/status'));
       await setSetting('status', this.status);
       if (!resumed) await renew();
     } catch (error) {

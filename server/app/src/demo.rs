@@ -59,6 +59,7 @@ const WRITTEN: &str = "2026-11-02T08:00:00Z";
 
 /// How somebody signs in to the demo.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, utoipa::ToSchema)]
+#[schema(as = DemoSignIn)]
 pub struct SignIn {
     /// Address.
     pub email: String,

@@ -132,7 +132,7 @@ pub struct RehearsalRun {
     pub rung: String,
     /// Hash of the action, rigging, effects and vehicles facets rehearsed, as in the plan then
     /// current: a run counts while the facets it rehearsed are unchanged.
-    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<String, String>))]
+    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<gagwright_mechanics::Facet, String>))]
     pub facets: FacetHashes,
     /// Whether it went as planned.
     pub good: bool,
@@ -157,7 +157,7 @@ pub struct Clearance {
     /// Its digest.
     pub plan_digest: String,
     /// Each facet's hash.
-    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<String, String>))]
+    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<gagwright_mechanics::Facet, String>))]
     pub facets: FacetHashes,
     /// The answer in a word.
     pub state: ClearanceState,
@@ -168,6 +168,7 @@ pub struct Clearance {
     /// Everything that stops it, worst first. Empty exactly when `state` is `cleared`.
     pub blocks: Vec<Block>,
     /// The figures and checks it was judged by; none when the inputs were refused.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub assessment: Option<Assessment>,
     /// Hazards present.
     pub hazards: Vec<Hazard>,
@@ -257,8 +258,10 @@ pub struct SlotStanding {
     /// Its name.
     pub name: String,
     /// Who is cast.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub person: Option<PersonId>,
     /// The verdict on them; none when nobody is cast or the person is not in the case.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub verdict: Option<Verdict>,
 }
 

@@ -25,10 +25,10 @@ pub struct FieldChange {
     /// JSON pointer inside the facet: in the new contents, or in the old for what was removed.
     pub pointer: String,
     /// What it was; none: it is new.
-    #[cfg_attr(feature = "openapi", schema(value_type = Option<Object>))]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<Value>))]
     pub before: Option<Value>,
     /// What it is; none: it was removed.
-    #[cfg_attr(feature = "openapi", schema(value_type = Option<Object>))]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<Value>))]
     pub after: Option<Value>,
 }
 

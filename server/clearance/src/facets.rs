@@ -39,7 +39,7 @@ pub struct Setting {
     pub light: String,
     /// The technique's parameters about the place.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -61,7 +61,7 @@ pub struct Action {
     pub abort: String,
     /// The technique's parameters about the action.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -113,7 +113,7 @@ pub struct Rigging {
     pub rescue: Rescue,
     /// The technique's parameters about the rig.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -149,7 +149,7 @@ pub struct Effects {
     pub suppression: String,
     /// The technique's parameters about the effect.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -162,7 +162,7 @@ pub struct Vehicles {
     pub method: String,
     /// The technique's parameters about vehicles.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -176,7 +176,7 @@ pub struct Cast {
     pub slots: Vec<Slot>,
     /// The technique's parameters about bodies.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -195,7 +195,7 @@ pub struct Medical {
     pub hospital: String,
     /// The technique's parameters about medical cover.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -226,7 +226,7 @@ pub struct Camera {
     pub notes: String,
     /// The technique's parameters about cameras.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 
@@ -261,7 +261,7 @@ pub struct Conditions {
     pub stop_on: Vec<String>,
     /// The technique's parameters about conditions.
     #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, InputValue>))]
     pub parameters: Parameters,
 }
 

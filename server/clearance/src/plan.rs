@@ -46,15 +46,25 @@ pub struct Plan {
 #[serde(deny_unknown_fields, default)]
 #[allow(missing_docs)] // each type says what it is
 pub struct Facets {
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub setting: Setting,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub action: Action,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub rigging: Rigging,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub effects: Effects,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub vehicles: Vehicles,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub cast: Cast,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub medical: Medical,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub camera: Camera,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub conditions: Conditions,
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub rehearsals: Rehearsals,
 }
 

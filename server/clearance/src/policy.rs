@@ -63,6 +63,7 @@ pub struct Policy {
     /// What each technique brings: hazards, requirements of a slot, a ladder to rehearse.
     pub techniques: BTreeMap<String, TechniquePolicy>,
     /// Pairs that one person may not sign on the same revision.
+    #[cfg_attr(feature = "openapi", schema(value_type = Vec<(Role, Role)>))]
     pub separate: Vec<[Role; 2]>,
     /// Which role owns which hazard, for releasing holds.
     pub owners: BTreeMap<Hazard, Role>,
@@ -149,10 +150,13 @@ pub struct RolePolicy {
 #[serde(deny_unknown_fields, default)]
 pub struct Required {
     /// Every gag.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub always: bool,
     /// Gags with any of these hazards.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub hazards: BTreeSet<Hazard>,
     /// Gags with a check that is marginal, unknown or exceeded.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub doubtful_check: bool,
 }
 
@@ -173,12 +177,15 @@ pub struct Attestation {
 #[serde(deny_unknown_fields, default)]
 pub struct TechniquePolicy {
     /// Hazards it always has.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub hazards: BTreeSet<Hazard>,
     /// Roles that must sign it whatever its hazards.
     #[serde(skip_serializing_if = "BTreeSet::is_empty")]
     pub roles: BTreeSet<Role>,
     /// What a slot needs unless the plan says otherwise.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub requirements: Vec<Requirement>,
     /// The ladder a new plan starts with.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub rungs: Vec<Rung>,
 }

@@ -37,12 +37,13 @@ pub struct Statement {
     /// RFC 6962 root over the facets in table order, hex.
     pub plan_digest: String,
     /// Hashes of the facets covered.
-    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<String, String>))]
+    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<gagwright_mechanics::Facet, String>))]
     pub facets: FacetHashes,
     /// The hat it is signed under.
     pub role: Role,
     /// The performer's slot; only with [`Role::Performer`].
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub slot: Option<SlotId>,
     /// The decision.
     pub decision: Decision,
@@ -51,6 +52,7 @@ pub struct Statement {
     pub conditions: Vec<String>,
     /// Why, with `decline`.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub reason: Option<String>,
     /// Id of the attestation text shown.
     pub attestation: String,
@@ -63,7 +65,7 @@ pub struct Statement {
     pub signed_at: jiff::Timestamp,
     /// Until when it counts.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime))]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime, nullable = false))]
     pub good_until: Option<jiff::Timestamp>,
 }
 

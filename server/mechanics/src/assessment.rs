@@ -49,12 +49,16 @@ pub struct Check {
     /// What people read: what is being held against what.
     pub title: String,
     /// The figure's name, where the check is about one figure.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub figure: Option<String>,
     /// The figure's value when it was checked, SI; none when an input it needs is unknown.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub value: Option<f64>,
     /// Low end of the figure's interval, SI.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub low: Option<f64>,
     /// High end of the figure's interval, SI.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub high: Option<f64>,
     /// The limit.
     pub limit: Limit,
@@ -98,8 +102,10 @@ pub struct Source {
     /// The document, or "common practice".
     pub document: String,
     /// Clause, table or section, where one is known.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub clause: Option<String>,
     /// Where it applies, if anywhere in particular.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub jurisdiction: Option<String>,
     /// How far the value can be leaned on.
     pub standing: Standing,

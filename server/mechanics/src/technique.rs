@@ -57,6 +57,7 @@ pub enum ParameterKind {
         /// The kind of quantity.
         quantity: Quantity,
         /// The default; none where guessing would be dangerous.
+        #[cfg_attr(feature = "openapi", schema(required = true))]
         default: Option<f64>,
         /// Smallest value accepted.
         min: f64,
@@ -70,6 +71,7 @@ pub enum ParameterKind {
         /// The options.
         options: &'static [Choice],
         /// The default's name; none where guessing would be dangerous.
+        #[cfg_attr(feature = "openapi", schema(required = true))]
         default: Option<&'static str>,
     },
 }
@@ -115,6 +117,7 @@ pub enum InputValue {
         value: f64,
         /// Plus or minus; the parameter's own default when left out.
         #[serde(default, skip_serializing_if = "Option::is_none")]
+        #[cfg_attr(feature = "openapi", schema(nullable = false))]
         tolerance: Option<f64>,
     },
     /// An option's machine name.

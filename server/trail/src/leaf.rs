@@ -24,15 +24,18 @@ pub struct Entry {
     pub production: String,
     /// The gag, where it is about one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub gag: Option<String>,
     /// Id of the person who did it; none when nobody was signed in.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub actor: Option<String>,
     /// Facts that may stand in the clear: ids, revisions, hashes, roles, the JWS of a sign-off.
-    #[cfg_attr(feature = "openapi", schema(value_type = Object))]
+    #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<String, serde_json::Value>))]
     pub facts: serde_json::Map<String, serde_json::Value>,
     /// `SHA-256(salt || canonical bytes)` of the personal part, hex; none when there is none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub commitment: Option<String>,
 }
 

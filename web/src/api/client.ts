@@ -1,6 +1,7 @@
 // One way for screens to talk to the server: what comes back is a good answer, or a problem in words. Knows
 // nothing of screens, caches or queues; tokens and waiting are the wire's.
 
+import type { Address, Answer, RouteOf } from './address.ts';
 import { isPassing, Problem, problemFrom, Unreachable } from './problem.ts';
 import type { Session } from './types.ts';
 import * as wire from './wire.ts';
@@ -38,8 +39,8 @@ export async function send(path: string, options: wire.Call = {}): Promise<Respo
   return response;
 }
 
-export async function getJson<T>(path: string): Promise<T> {
-  return (await (await send(path)).json()) as T;
+export async function getJson<R extends RouteOf<'get'>>(address: Address<R>): Promise<Answer<R>> {
+  return (await (await send(address)).json()) as Answer<R>;
 }
 
 /** Sign-in, set-up and invitations: the answers that begin a session. */

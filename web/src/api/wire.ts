@@ -164,7 +164,7 @@ export function request(path: string, options: Call): Promise<Response> {
 }
 
 /** Addresses that need no sign-in. */
-const OPEN = /^\/(sessions|setup|status|invitations|hold-codes)\b/;
+const OPEN = /^\/(setup|status|invitations|hold-codes)\b/;
 
 /** Sends one request as whoever is signed in and gives back whatever answer came. Throws when none did. */
 export async function transmit(path: string, options: Call = {}): Promise<Response> {

@@ -1,7 +1,8 @@
 // Reads that appear at once from the phone's database and are refreshed behind. One copy of a read is
 // shared by every screen that shows it.
 
-import { getJson } from '../api/client.ts';
+import type { Address, Answer, RouteOf } from '../api/address.ts';
+import { send } from '../api/client.ts';
 import { Problem, Unreachable } from '../api/problem.ts';
 import type { ProblemBody } from '../api/types.ts';
 import { database } from './database.ts';
@@ -81,7 +82,7 @@ export class Read<T> {
     this.loading = true;
     const key = this.#key;
     try {
-      const value = await getJson<T>(this.path);
+      const value = (await (await send(this.path)).json()) as T;
       if (this.#letGo) return;
       await this.#keep(key, value);
       this.unreachable = false;
@@ -130,6 +131,8 @@ function outsideReactions<T>(make: () => T): T {
 const ENOUGH = 4000;
 
 /** The shared read of a path; it starts itself. */
+export function read<R extends RouteOf<'get'>>(address: Address<R>): Read<Answer<R>>;
+export function read<T>(path: string): Read<T>;
 export function read<T>(path: string): Read<T> {
   let found = live.get(path) as Read<T> | undefined;
   if (!found) {

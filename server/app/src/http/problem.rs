@@ -8,6 +8,7 @@ use actix_web::{
     HttpResponse, ResponseError,
     http::{StatusCode, header},
 };
+use gagwright_clearance::{Facet, Facets, Plan};
 use gagwright_mechanics::AssessError;
 use gagwright_store::StoreError;
 use serde::Serialize;
@@ -15,7 +16,10 @@ use serde_json::{Map, Value, json};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
-use crate::commands::{CellProblem, CommandError, FieldProblem, StalePlan};
+use crate::{
+    commands::{CellProblem, CommandError, FieldProblem, StalePlan},
+    permissions::Permission,
+};
 
 /// Every code the API refuses with. Clients switch on these, so they never change meaning.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
@@ -390,7 +394,29 @@ pub struct ProblemDocument {
     /// The stable code.
     pub code: Code,
     /// Each field that is wrong, with its fix. Rosters give `row` and `column` instead of `pointer`.
+    #[schema(nullable = false)]
     pub errors: Option<Vec<ProblemError>>,
+    /// With `forbidden`: the permission that is needed.
+    #[schema(nullable = false)]
+    pub permission: Option<Permission>,
+    /// With `internal`: what the log has the cause under.
+    #[schema(nullable = false)]
+    pub incident: Option<Uuid>,
+    /// With `stale_plan`: the revision the change was made from.
+    #[schema(nullable = false)]
+    pub expected: Option<u32>,
+    /// With `stale_plan`: the plan as it is now.
+    #[schema(nullable = false)]
+    pub current: Option<Plan>,
+    /// With `stale_plan`: the contents that were refused.
+    #[schema(nullable = false)]
+    pub yours: Option<Facets>,
+    /// With `stale_plan`: the facets that others changed since.
+    #[schema(nullable = false)]
+    pub changed_theirs: Option<Vec<Facet>>,
+    /// With `stale_plan`: the facets that the refused change changes.
+    #[schema(nullable = false)]
+    pub changed_yours: Option<Vec<Facet>>,
 }
 
 /// One thing wrong inside the request.

@@ -82,6 +82,10 @@ pub(crate) enum Subcommand {
         gagwright migrate --database postgres://gagwright@db/gagwright --json"
     )]
     Migrate(MigrateArguments),
+    /// Print the API's description (OpenAPI 3.1), for programs that talk to the server
+    #[command(after_help = "Example:\n  gagwright describe-api > openapi.json\n\n\
+        A running server gives the same at /api/v1/openapi.json, and shows it at /api/docs/.")]
+    DescribeApi,
 }
 
 /// Which database and which production.

@@ -5,6 +5,7 @@
 mod arguments;
 mod assess;
 mod database;
+mod describe_api;
 mod fault;
 mod import;
 mod matching;
@@ -52,6 +53,7 @@ fn run_subcommand(subcommand: Option<Subcommand>) -> Result<(), Fault> {
         Some(Subcommand::Packet(arguments)) => packet::run(&arguments),
         Some(Subcommand::Verify(arguments)) => verify::run(&arguments),
         Some(Subcommand::Migrate(arguments)) => migrate::run(&arguments),
+        Some(Subcommand::DescribeApi) => describe_api::run(),
     }
 }
 

@@ -57,7 +57,7 @@ pub struct GagSummary {
     /// The unit that shoots it.
     pub unit: String,
     /// The shooting day.
-    #[schema(value_type = Option<String>, format = Date)]
+    #[schema(required = true, value_type = Option<String>, format = Date)]
     pub day: Option<Date>,
     /// The current revision.
     pub revision: u32,
@@ -68,8 +68,10 @@ pub struct GagSummary {
     /// How many of them stand.
     pub roles_standing: u32,
     /// The worst check; none when the inputs were refused.
+    #[schema(required = true)]
     pub worst_check: Option<Status>,
     /// The first thing that stops it, in a sentence.
+    #[schema(required = true)]
     pub top_block: Option<String>,
     /// Holds not yet released, those on the whole production included.
     pub open_holds: u32,
@@ -151,6 +153,7 @@ pub struct ToSign {
     /// The hat as people read it.
     pub role_title: String,
     /// The performer's slot.
+    #[schema(required = true)]
     pub slot: Option<SlotId>,
     /// How the role stands now.
     pub state: RoleState,
@@ -164,6 +167,7 @@ pub struct HeldItem {
     /// The hold.
     pub hold: Hold,
     /// The gag; none: the whole production.
+    #[schema(required = true)]
     pub gag: Option<GagRef>,
     /// Who still has to agree before it is released, by hat.
     pub needs: Vec<Role>,
@@ -235,7 +239,7 @@ pub struct Matches {
     /// The slot.
     pub slot: Slot,
     /// The shooting day judged for.
-    #[schema(value_type = Option<String>, format = Date)]
+    #[schema(required = true, value_type = Option<String>, format = Date)]
     pub day: Option<Date>,
     /// The candidates.
     pub items: Vec<Candidate>,
@@ -264,6 +268,7 @@ pub struct Draft {
     /// The facets it covers.
     pub covers: Vec<Facet>,
     /// What this role signed last, if anything.
+    #[schema(required = true)]
     pub previous: Option<PreviousSignOff>,
     /// What changed in the covered facets since then.
     pub changes: Vec<FacetChange>,
@@ -318,7 +323,7 @@ pub struct PersonSummary {
     /// How many certificates they hold.
     pub certificates: u32,
     /// The next day one of them runs out.
-    #[schema(value_type = Option<String>, format = Date)]
+    #[schema(required = true, value_type = Option<String>, format = Date)]
     pub next_expiry: Option<Date>,
 }
 
@@ -397,6 +402,7 @@ pub struct ProductionPage {
     /// IANA time zone of its call times.
     pub time_zone: String,
     /// The code printed on the brief, for those who may print it.
+    #[schema(required = true)]
     pub hold_code: Option<String>,
     /// Who must sign what.
     pub policy: Policy,
@@ -418,10 +424,13 @@ pub struct ChangeItem {
     /// What kind of command.
     pub kind: String,
     /// The gag, where it is about one.
+    #[schema(required = true)]
     pub gag: Option<String>,
     /// Who did it.
+    #[schema(required = true)]
     pub actor: Option<String>,
     /// Their name, where they are still on the roster.
+    #[schema(required = true)]
     pub actor_name: Option<String>,
 }
 
@@ -442,6 +451,7 @@ pub struct TrailItem {
     /// Its hash, hex.
     pub hash: String,
     /// Who did it, where they are still on the roster.
+    #[schema(required = true)]
     pub actor_name: Option<String>,
     /// What happened, in a sentence.
     pub sentence: String,

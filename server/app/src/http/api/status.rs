@@ -18,6 +18,7 @@ use crate::{
 
 /// What the server is.
 #[derive(Serialize, ToSchema)]
+#[schema(as = ServerStatus)]
 pub struct Status {
     /// Version of the program.
     pub version: String,
@@ -32,6 +33,7 @@ pub struct Status {
     pub database: String,
     /// How to sign in to the demo; only in a database marked as demo.
     #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
     pub demo_sign_ins: Option<Vec<SignIn>>,
 }
 

@@ -20,7 +20,6 @@ use crate::http::{
 #[serde(deny_unknown_fields)]
 pub struct Question {
     /// Values by parameter name, SI; what is left out takes the parameter's default.
-    #[schema(value_type = Object)]
     pub inputs: Inputs,
 }
 

@@ -1,0 +1,4887 @@
+// Made from openapi.json by `npm run api`. Changes belong in the server, which describes itself.
+
+export interface paths {
+    "/api/v1/gags/{gag}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a gag
+         * @description Needs `read_production`. The plan, all that bears on it, and the judge's answer, in one request. The
+         *     ETag is the revision, for `If-Match` when revising.
+         */
+        get: operations["read_gag"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/matches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Match people to a slot
+         * @description Needs `read_production`. Everyone who performs, ranked, with the reasons. Reasons that tell of a body or
+         *     of health need `read_personal` or `read_medical`, and are withheld from others.
+         */
+        get: operations["match_slot"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/packet": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Print a gag's packet
+         * @description Needs `read_production`. A PDF with the plan, its figures, its cast, its sign-offs and their
+         *     proof. Masses, measurements, ages and medical dates are on it only for those who may read them.
+         */
+        get: operations["print_packet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/plans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Revise a plan
+         * @description Needs `edit_plans`, and `If-Match` with the revision in hand. When the plan has moved on, the refusal
+         *     shows both sides by facet and nothing is merged.
+         */
+        post: operations["revise_plan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/plans/{revision}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read one revision of a plan
+         * @description Needs `read_production`.
+         */
+        get: operations["read_plan"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Log a reading
+         * @description Needs `log_day`.
+         */
+        post: operations["log_reading"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/runs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Log a rehearsal run
+         * @description Needs `log_day`. It counts while the action, rigging, effects and vehicles rehearsed are unchanged.
+         */
+        post: operations["log_run"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/signoff-draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Draft a sign-off
+         * @description Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
+         *     decision, then signs the statement's RFC 8785 bytes.
+         */
+        get: operations["draft_signoff"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/signoffs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Hand in a sign-off
+         * @description Needs `sign_off`, and the hat itself. Refused with `sign_off_refused` unless the signature verifies
+         *     with the device's key and the statement is for the gag's current content.
+         */
+        post: operations["submit_signoff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/hold-codes/{code}/holds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Raise a hold with the code on the brief
+         * @description Needs no account and no permission.
+         */
+        post: operations["raise_hold_by_code"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/holds/{hold}/agreements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Agree to release a hold
+         * @description Needs `release_hold`, and the hat itself. Released once the coordinator and the hazard's owner agree.
+         */
+        post: operations["agree_to_release"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/invitations/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Accept an invitation
+         * @description Makes the account, or adds the production to the one the address has, whose password is then asked
+         *     for. Works once per link; a repeat says to sign in.
+         */
+        post: operations["accept_invitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Change one's own password
+         * @description Ends every session of the account and starts a new one in the caller's browser, whose refresh cookie comes
+         *     with the answer.
+         */
+        put: operations["change_password"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a production
+         * @description Needs `read_production`. Its rules, its members and what the caller may do on it.
+         */
+        get: operations["read_production"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read what changed
+         * @description Needs `read_production`. At most 500 leaves, oldest first; ask again until `size` is reached.
+         */
+        get: operations["read_changes"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/devices": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List devices
+         * @description Needs `read_production` for one's own devices; those with `manage_members` get everybody's, for they may
+         *     revoke them.
+         */
+        get: operations["list_devices"];
+        put?: never;
+        /**
+         * Register a device
+         * @description Needs `sign_off`. The key was made on the device and its private half never leaves it.
+         */
+        post: operations["register_device"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/devices/{device}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Revoke a device
+         * @description Needs `read_production` for one's own device and `manage_members` for anyone else's. What it signed
+         *     before stays good. Revoked by somebody else, its owner's sessions end too.
+         */
+        delete: operations["revoke_device"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Listen for changes
+         * @description Needs `read_production`. Server-Sent Events: `event: change` with `{index, kind, gag}` for each leaf
+         *     from now on, or after `Last-Event-ID`. The access token may stand in the query here, and only here,
+         *     because a browser's event stream sends no headers. The stream ends with the token's life: connect again
+         *     with the next one.
+         */
+        get: operations["listen"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/gags": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List gags
+         * @description Needs `read_production`. Each with its answer in a word and the first thing that stops it.
+         */
+        get: operations["list_gags"];
+        put?: never;
+        /**
+         * Create a gag
+         * @description Needs `edit_plans`. Facets that are left out start from the policy's defaults for the technique.
+         */
+        post: operations["create_gag"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/holds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List holds
+         * @description Needs `read_production`. Released ones too, in the order they were raised.
+         */
+        get: operations["list_holds"];
+        put?: never;
+        /**
+         * Raise a hold
+         * @description Needs `raise_hold`, which every member has. Nobody has to say why.
+         */
+        post: operations["raise_hold"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List open invitations
+         * @description Needs `manage_members`. Those that can still be accepted; of several to one person only the newest is
+         *     good.
+         */
+        get: operations["list_invitations"];
+        put?: never;
+        /**
+         * Invite somebody on the roster
+         * @description Needs `manage_members`. The link goes to the address on the roster and works once, for a week.
+         */
+        post: operations["invite"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/invitations/{invitation}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Withdraw an invitation
+         * @description Needs `manage_members`. The link in its letter no longer works.
+         */
+        delete: operations["withdraw_invitation"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/members": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List members
+         * @description Needs `manage_members`. Everyone who has a hat, an account or an invitation.
+         */
+        get: operations["list_members"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/members/{person}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Set a person's roles
+         * @description Needs `manage_members`. What they signed under a hat they lose lapses.
+         */
+        put: operations["set_roles"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List people
+         * @description Needs `read_production`.
+         */
+        get: operations["list_people"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/people/{person}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a person
+         * @description Needs `read_production`; personal data needs `read_personal`, medical data `read_medical`, and
+         *     everyone may read all of themselves. The ETag is the version, for `If-Match` when writing.
+         */
+        get: operations["read_person"];
+        /**
+         * Write a person
+         * @description Needs `edit_people`, and `If-Match` with the version in hand, or `If-None-Match: *` for somebody new.
+         */
+        put: operations["put_person"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/roster/{table}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Export a roster table
+         * @description Needs `edit_people`, which carries the right to read all of it. CSV whose cells no spreadsheet takes
+         *     for formulas; importing it again changes nothing.
+         */
+        get: operations["export_roster"];
+        put?: never;
+        /**
+         * Import a roster table
+         * @description Needs `edit_people`. CSV, UTF-8, at most 2 MiB. All rows or none: `roster_refused` lists every wrong
+         *     cell by row and column with its fix. Importing again updates.
+         */
+        post: operations["import_roster"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/today": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read today
+         * @description Needs `read_production`. What the caller is asked to sign, what is held, what comes next and which
+         *     certificates lapse too early.
+         */
+        get: operations["read_today"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the trail
+         * @description Needs `read_trail`. Newest first, each leaf with its hash and told in a sentence.
+         */
+        get: operations["read_trail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/checkpoint": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the signed checkpoint
+         * @description Needs `read_trail`. A C2SP signed note over the trail's size and root; keep it, and a later trail can
+         *     be proved to contain all of today's.
+         */
+        get: operations["read_checkpoint"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/consistency": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Prove that the trail only grew
+         * @description Needs `read_trail`.
+         */
+        get: operations["prove_growth"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Export the trail
+         * @description Needs `read_trail`. Personal parts stay here: the file carries commitments to them. `gagwright verify`
+         *     checks it with no server.
+         */
+        get: operations["export_trail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/proof": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Prove a leaf
+         * @description Needs `read_trail`.
+         */
+        get: operations["prove_leaf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List one's own sign-ins
+         * @description The one used last comes first. The refresh cookie, where it is sent along, tells which one is asking.
+         */
+        get: operations["list_sign_ins"];
+        put?: never;
+        /**
+         * Sign in
+         * @description Answers an access token for 15 minutes and sets the cookie `gagwright_refresh`, which is good once.
+         */
+        post: operations["sign_in"];
+        /**
+         * Sign out
+         * @description Revokes the cookie's whole family and makes the browser forget it. Signing out twice is no failure.
+         */
+        delete: operations["sign_out"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions/others": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * End all of one's other sign-ins
+         * @description Takes the refresh cookie, which tells the one that stays.
+         */
+        delete: operations["end_other_sign_ins"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions/refresh": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Get the next access token
+         * @description Takes the cookie `gagwright_refresh` and sets the next one. If that answer was lost, the same cookie may
+         *     be sent again, as long as nothing was done with what followed. Two copies of a session that are both
+         *     used give themselves away: the whole family is revoked, and signing in is needed.
+         */
+        post: operations["refresh_session"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions/{session}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * End one of one's own sign-ins
+         * @description It is asked for its password again within a quarter of an hour, when its access token runs out. One that has
+         *     ended already is no failure.
+         */
+        delete: operations["end_sign_in"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/setup": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Set the server up
+         * @description Works once, with the token of the link that the server prints while nobody has an account.
+         */
+        post: operations["set_up"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/signoffs/{signoff}/conditions-met": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say that a condition is met
+         * @description Needs `sign_off`, and the hat that set the condition.
+         */
+        post: operations["meet_condition"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/status": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the server is */
+        get: operations["read_status"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/techniques": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List techniques
+         * @description Needs a signed-in account. Forms, tables and plots are drawn from these descriptions.
+         */
+        get: operations["list_techniques"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/techniques/{name}/assessment": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Assess a technique
+         * @description Needs a signed-in account. Computes and stores nothing, so it takes no idempotency key.
+         */
+        post: operations["assess_technique"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        /** @description The link's token, and the account to make. */
+        Accept: {
+            /** @description What stands after the `#` of the link. */
+            token: string;
+            /** @description Name. */
+            name: string;
+            /** @description A password of at least 12 characters; where the address has an account already, its password. */
+            password: string;
+        };
+        /** @description An account by its names. */
+        AccountRef: {
+            /**
+             * Format: uuid
+             * @description Which.
+             */
+            id: string;
+            /** @description Name. */
+            name: string;
+            /** @description Address. */
+            email: string;
+        };
+        /** @description What happens. */
+        Action: {
+            /** @description One paragraph. */
+            summary: string;
+            /** @description The steps in order, with cues. */
+            steps?: string[];
+            /** @description Hazards beyond those the technique always brings. */
+            hazards?: components["schemas"]["Hazard"][];
+            /** @description What makes anyone stop: the abort word, the bail. */
+            abort?: string;
+            /** @description The technique's parameters about the action. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description Under which hat, and what was the cause. */
+        Agree: {
+            /** @description The hat. */
+            role: components["schemas"]["Role"];
+            /** @description The cause and what was done about it. */
+            cause: string;
+        };
+        /** @description One agreement to release a hold. */
+        Agreement: {
+            /** @description The hat. */
+            role: components["schemas"]["Role"];
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description The cause and what was done, said aloud and written. */
+            cause: string;
+        };
+        /** @description Everything a technique has to say about one set of inputs. */
+        Assessment: {
+            /** @description The technique's name, for example `high-fall`. */
+            technique: string;
+            /** @description Computed numbers, the most telling first. */
+            figures: components["schemas"]["Figure"][];
+            /** @description Figures held against limits. */
+            checks: components["schemas"]["Check"][];
+            /** @description Time series for plotting. */
+            traces: components["schemas"]["Trace"][];
+            /** @description Ground that must be clear. */
+            zones: components["schemas"]["Zone"][];
+            /** @description What a reader must know about this very result. */
+            cautions: components["schemas"]["Caution"][];
+        };
+        /** @description What a signer puts their name to. */
+        Attestation: {
+            /** @description Versioned id. */
+            id: string;
+            /** @description The words. */
+            text: string;
+        };
+        /** @description A run of days on which someone can or cannot work. */
+        Availability: {
+            /**
+             * Format: date
+             * @description First day.
+             */
+            from: string;
+            /**
+             * Format: date
+             * @description Last day.
+             */
+            to: string;
+            /** @description Whether they can work. */
+            available: boolean;
+        };
+        /** @description A band that a reading must stay inside. */
+        Band: {
+            /** @description What is read. */
+            reading: components["schemas"]["ReadingKind"];
+            /**
+             * Format: double
+             * @description Least allowed, SI.
+             */
+            min?: number | null;
+            /**
+             * Format: double
+             * @description Most allowed, SI.
+             */
+            max?: number | null;
+            /**
+             * Format: int32
+             * @description How long a reading inside the band may be leaned on before the next one, minutes. A reading
+             *     outside stops the gag until a newer one is inside, however old it grows.
+             */
+            max_age_minutes: number;
+        };
+        /** @description One thing that stops a gag. */
+        Block: {
+            /** @description What kind of thing. */
+            kind: components["schemas"]["BlockKind"];
+            /** @description The role, check, slot, hold, band or rung it is about, by machine name or id. */
+            about: string;
+            /** @description What is wrong, in a sentence. */
+            reason: string;
+            /** @description What would put it right, in a sentence. */
+            remedy: string;
+        };
+        /**
+         * @description What kind of thing stops a gag, worst first.
+         * @enum {string}
+         */
+        BlockKind: "hold" | "check" | "inputs" | "performer" | "condition" | "equipment" | "decline" | "separation" | "lapsed" | "unsigned" | "open_condition" | "uncast" | "undated" | "rehearsal";
+        /**
+         * @description Which side of a limit is allowed.
+         * @enum {string}
+         */
+        Bound: "at_most" | "at_least";
+        /** @description Camera positions. */
+        Camera: {
+            /** @description Each camera. */
+            positions?: components["schemas"]["CameraPosition"][];
+            /** @description What the shot must sell. */
+            notes?: string;
+            /** @description The technique's parameters about cameras. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description One camera. */
+        CameraPosition: {
+            /** @description Letter or name. */
+            name: string;
+            /** @description Where it stands. */
+            place: string;
+            /** @description Lens and frame rate. */
+            lens?: string;
+        };
+        /** @description One person held against a slot. */
+        Candidate: {
+            /** @description Who. */
+            person: components["schemas"]["CandidatePerson"];
+            /** @description How they stand, requirement by requirement. */
+            verdict: components["schemas"]["Verdict"];
+        };
+        /** @description A candidate by their names. */
+        CandidatePerson: {
+            /** @description Who. */
+            id: components["schemas"]["PersonId"];
+            /** @description Name. */
+            name: string;
+            /** @description The production's code for them. */
+            code: string;
+            /** @description What they are called for. */
+            occupation: string;
+        };
+        /** @description Everything that bears on one gag. Owned, so that it travels as one JSON value to a phone. */
+        Case: {
+            /** @description The production. */
+            production: components["schemas"]["ProductionId"];
+            /** @description The current revision. */
+            plan: components["schemas"]["Plan"];
+            /** @description Every sign-off ever made on this gag, any revision, in trail order. */
+            signoffs: components["schemas"]["SignOff"][];
+            /** @description Holds on this gag or on the whole production. */
+            holds: components["schemas"]["Hold"][];
+            /** @description Readings of the conditions. */
+            readings: components["schemas"]["Reading"][];
+            /** @description Rehearsal runs logged on this gag. */
+            runs: components["schemas"]["RehearsalRun"][];
+            /** @description The people cast in the plan's slots. */
+            people: components["schemas"]["Person"][];
+            /** @description Who holds which hats. */
+            members: components["schemas"]["Member"][];
+            /** @description Devices of those who signed. */
+            devices: components["schemas"]["Device"][];
+            /** @description The policy the plan is judged by. */
+            policy: components["schemas"]["Policy"];
+        };
+        /** @description Who performs. */
+        Cast: {
+            /** @description One for each performer. */
+            slots?: components["schemas"]["Slot"][];
+            /** @description The technique's parameters about bodies. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description A sentence a reader must see beside this result. */
+        Caution: {
+            /** @description Machine name. */
+            name: string;
+            /** @description The sentence, specific to the result. */
+            text: string;
+        };
+        /** @description One thing wrong with one cell of a roster, and how to put it right. */
+        CellProblem: {
+            /**
+             * Format: int64
+             * @description Line of the file, counting the header as 1; 0 when it is about the whole file.
+             */
+            row: number;
+            /** @description The column's name; empty when it is about the whole row. */
+            column: string;
+            /** @description What is wrong. */
+            problem: string;
+            /** @description How to put it right. */
+            fix: string;
+        };
+        /** @description A dated, scoped proof from an issuer. */
+        Certificate: {
+            /** @description Which one. */
+            id: components["schemas"]["CertificateId"];
+            /** @description Kind from the catalogue, for example `rope_access_3`. */
+            kind: string;
+            /** @description Category or class inside the kind, where it has them. */
+            category?: string | null;
+            /** @description The number on it. */
+            number?: string | null;
+            /** @description Who issued it. */
+            issuer?: string | null;
+            /**
+             * Format: date
+             * @description First day it counts.
+             */
+            issued: string;
+            /**
+             * Format: date
+             * @description Last day it counts; none where the scheme has no expiry.
+             */
+            expires?: string | null;
+            /**
+             * Format: date
+             * @description Last time the work it covers was done, for schemes whose clock runs on use.
+             */
+            last_used?: string | null;
+            checked?: components["schemas"]["EvidenceCheck"] | null;
+            /**
+             * Format: date
+             * @description When it was withdrawn, if it was.
+             */
+            withdrawn?: string | null;
+        };
+        /** @description A certificate's kind and last day. */
+        CertificateExpiry: {
+            /** @description Kind from the catalogue. */
+            kind: string;
+            /**
+             * Format: date
+             * @description Last day it counts.
+             */
+            expires: string;
+        };
+        /**
+         * Format: uuid
+         * @description A certificate held by a person.
+         */
+        CertificateId: string;
+        /** @description One leaf in the feed of changes. */
+        ChangeItem: {
+            /**
+             * Format: int64
+             * @description Position in the trail.
+             */
+            index: number;
+            /** @description When. */
+            at: string;
+            /** @description What kind of command. */
+            kind: string;
+            /** @description The gag, where it is about one. */
+            gag: string | null;
+            /** @description Who did it. */
+            actor: string | null;
+            /** @description Their name, where they are still on the roster. */
+            actor_name: string | null;
+        };
+        /** @description The password that is, and the one that shall be. */
+        ChangePassword: {
+            /** @description The password signed in with until now. */
+            current: string;
+            /** @description A password of at least 12 characters. */
+            new: string;
+        };
+        /** @description The feed after a position. */
+        Changes: {
+            /**
+             * Format: int64
+             * @description Leaves in the trail.
+             */
+            size: number;
+            /** @description Those after the position asked for, oldest first. */
+            items: components["schemas"]["ChangeItem"][];
+        };
+        /** @description A limit held against a figure. */
+        Check: {
+            /** @description Machine name, unique in the assessment. */
+            name: string;
+            /** @description What people read: what is being held against what. */
+            title: string;
+            /** @description The figure's name, where the check is about one figure. */
+            figure: string | null;
+            /**
+             * Format: double
+             * @description The figure's value when it was checked, SI; none when an input it needs is unknown.
+             */
+            value: number | null;
+            /**
+             * Format: double
+             * @description Low end of the figure's interval, SI.
+             */
+            low: number | null;
+            /**
+             * Format: double
+             * @description High end of the figure's interval, SI.
+             */
+            high: number | null;
+            /** @description The limit. */
+            limit: components["schemas"]["Limit"];
+            /** @description Who says so. */
+            source: components["schemas"]["Source"];
+            /** @description The outcome. */
+            status: components["schemas"]["Status"];
+            /** @description Whether exceeding it stops the gag (true) or is a caution for those who sign (false). */
+            blocking: boolean;
+            /** @description One sentence for a person: what was found, and what would change it. */
+            detail: string;
+        };
+        /** @description One option of a choice parameter. */
+        Choice: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+        };
+        /** @description The answer. */
+        Clearance: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            /**
+             * Format: int32
+             * @description The revision judged.
+             */
+            revision: number;
+            /** @description Its digest. */
+            plan_digest: string;
+            /** @description Each facet's hash. */
+            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
+            /** @description The answer in a word. */
+            state: components["schemas"]["ClearanceState"];
+            /** @description Every role that must sign and how it stands. */
+            roles: components["schemas"]["RoleStanding"][];
+            /** @description Every slot, who is cast and whether they may. */
+            slots: components["schemas"]["SlotStanding"][];
+            /** @description Everything that stops it, worst first. Empty exactly when `state` is `cleared`. */
+            blocks: components["schemas"]["Block"][];
+            assessment: components["schemas"]["Assessment"] | null;
+            /** @description Hazards present. */
+            hazards: components["schemas"]["Hazard"][];
+        };
+        /**
+         * @description The answer in a word, best first; the worst that applies is given.
+         * @enum {string}
+         */
+        ClearanceState: "cleared" | "not_asked" | "waiting" | "lapsed" | "blocked" | "held";
+        /**
+         * @description Every code the API refuses with. Clients switch on these, so they never change meaning.
+         * @enum {string}
+         */
+        Code: "malformed_json" | "invalid_input" | "unknown_id" | "no_such_route" | "method_not_allowed" | "not_signed_in" | "token_expired" | "forbidden" | "stale_plan" | "precondition_required" | "conflict" | "key_reused" | "sign_off_refused" | "body_too_large" | "unsupported_media" | "roster_refused" | "rate_limited" | "unavailable" | "internal";
+        /** @description A condition that was met. */
+        ConditionMet: {
+            /** @description The condition's text, as signed. */
+            condition: string;
+            /** @description Who says it is met: only a holder of the role that set it. */
+            by: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+        };
+        /** @description Limits on the day's conditions. */
+        Conditions: {
+            /** @description Bands for readings. */
+            bands?: components["schemas"]["Band"][];
+            /** @description Anything else that stops work. */
+            stop_on?: string[];
+            /** @description The technique's parameters about conditions. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description Agreement to perform one revision of a gag. */
+        Consent: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            /**
+             * Format: int32
+             * @description The revision agreed to.
+             */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When it was withdrawn, if it was.
+             */
+            withdrawn?: string | null;
+        };
+        /** @description An RFC 6962 consistency proof (section 2.1.2). */
+        ConsistencyProof: {
+            /**
+             * Format: int64
+             * @description Leaves in the smaller tree.
+             */
+            from: number;
+            /**
+             * Format: int64
+             * @description Leaves in the larger tree.
+             */
+            to: number;
+            /** @description The path, hex. */
+            path: string[];
+        };
+        /** @description What would cure an unmet requirement. */
+        Cure: {
+            /** @description What to do: "check-ride before the shooting day". */
+            what: string;
+            /**
+             * Format: date
+             * @description The last day on which doing it still helps.
+             */
+            by: string;
+        };
+        /**
+         * @description Yes, yes if, or no.
+         * @enum {string}
+         */
+        Decision: "approve" | "approve_with_conditions" | "decline";
+        /** @description How somebody signs in to the demo. */
+        DemoSignIn: {
+            /** @description Address. */
+            email: string;
+            /** @description Password, which everybody knows. */
+            password: string;
+            /** @description Name. */
+            name: string;
+            /** @description What they are called for. */
+            occupation: string;
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+        };
+        /** @description A device's public key (JWK, RFC 7517) and its life. */
+        Device: {
+            /** @description Which. */
+            id: components["schemas"]["DeviceId"];
+            /** @description Whose. */
+            person: components["schemas"]["PersonId"];
+            /** @description What its owner calls it. */
+            name: string;
+            /** @description P-256 public key, base64url coordinates. */
+            key: components["schemas"]["PublicKey"];
+            /**
+             * Format: date-time
+             * @description When it was registered.
+             */
+            registered_at: string;
+            /**
+             * Format: date-time
+             * @description When it was revoked, if it was.
+             */
+            revoked_at?: string | null;
+        };
+        /**
+         * Format: uuid
+         * @description A device that holds a signing key.
+         */
+        DeviceId: string;
+        /** @description A device that signs, or signed. */
+        DeviceSummary: {
+            /** @description Which. */
+            id: components["schemas"]["DeviceId"];
+            /** @description What its owner calls it. */
+            name: string;
+            /** @description Whose it is. */
+            owner: components["schemas"]["PersonRef"];
+            /**
+             * Format: date-time
+             * @description When it was registered.
+             */
+            registered_at: string;
+            /**
+             * Format: date-time
+             * @description When it was revoked, if it was.
+             */
+            revoked_at: string | null;
+            /**
+             * Format: date-time
+             * @description When the last sign-off made on it was received.
+             */
+            last_signed_at: string | null;
+        };
+        /**
+         * @description A statement made ready for signing; the device fills in `id`, `device`, `signed_at` and the
+         *     decision with its conditions or reason, then signs its canonical bytes.
+         */
+        Draft: {
+            /** @description What would be signed. */
+            statement: components["schemas"]["Statement"];
+            /** @description The words the signer puts their name to. */
+            attestation: components["schemas"]["Attestation"];
+            /** @description The facets it covers. */
+            covers: components["schemas"]["Facet"][];
+            previous: components["schemas"]["PreviousSignOff"] | null;
+            /** @description What changed in the covered facets since then. */
+            changes: components["schemas"]["FacetChange"][];
+        };
+        /** @description Fire, glass and charges. */
+        Effects: {
+            /** @description What burns, breaks or bangs. */
+            method: string;
+            /** @description Charges as the licensed operator gives them. */
+            charges?: components["schemas"]["GivenCharge"][];
+            /** @description Who puts it out, with what. */
+            suppression?: string;
+            /** @description The technique's parameters about the effect. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description One accepted command, as the tree records it. The leaf's bytes are the entry's RFC 8785 form. */
+        Entry: {
+            /**
+             * Format: int64
+             * @description Position in the tree, from 0; as a number below 2^53.
+             */
+            index: number;
+            /** @description When the server accepted it, RFC 3339 UTC. */
+            at: string;
+            /** @description What kind of command: `gag.created`, `plan.revised`, `signoff.made`, `hold.raised` ... */
+            kind: string;
+            /** @description The production. */
+            production: string;
+            /** @description The gag, where it is about one. */
+            gag?: string;
+            /** @description Id of the person who did it; none when nobody was signed in. */
+            actor?: string;
+            /** @description Facts that may stand in the clear: ids, revisions, hashes, roles, the JWS of a sign-off. */
+            facts: {
+                [key: string]: unknown;
+            };
+            /** @description `SHA-256(salt || canonical bytes)` of the personal part, hex; none when there is none. */
+            commitment?: string;
+        };
+        /** @description One piece of equipment. */
+        Equipment: {
+            /** @description What it is. */
+            name: string;
+            /** @description Serial number. */
+            serial: string;
+            /**
+             * Format: double
+             * @description Stated safe working load, newtons.
+             */
+            working_load?: number | null;
+            /**
+             * Format: date
+             * @description Last day its inspection counts.
+             */
+            inspected_until?: string | null;
+        };
+        /** @description Who looked at a certificate's evidence. */
+        EvidenceCheck: {
+            /** @description Who looked. */
+            by: string;
+            /**
+             * Format: date
+             * @description When.
+             */
+            on: string;
+            /** @description How: register, telephone, sight of original. */
+            method: string;
+        };
+        /** @description What a body took on a day. */
+        Exposure: {
+            /** @description `full_burn`, `partial_burn`, `head_impact`, `high_fall`, `ratchet_pull` ... */
+            kind: string;
+            /**
+             * Format: date
+             * @description The day.
+             */
+            on: string;
+            /**
+             * Format: int32
+             * @description How many.
+             */
+            count: number;
+        };
+        /**
+         * @description A named part of a plan, in the order that plans are hashed and printed.
+         * @enum {string}
+         */
+        Facet: "setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals";
+        /** @description What differs in one facet. */
+        FacetChange: {
+            /** @description The facet. */
+            facet: components["schemas"]["Facet"];
+            /** @description What differs in it; never empty. */
+            fields: components["schemas"]["FieldChange"][];
+        };
+        /** @description The ten facets. */
+        Facets: {
+            /**
+             * @default {
+             *       "call": null,
+             *       "day": null,
+             *       "light": "",
+             *       "location": "",
+             *       "parameters": {},
+             *       "scene": "",
+             *       "unit": ""
+             *     }
+             */
+            setting: components["schemas"]["Setting"];
+            /**
+             * @default {
+             *       "abort": "",
+             *       "hazards": [],
+             *       "parameters": {},
+             *       "steps": [],
+             *       "summary": ""
+             *     }
+             */
+            action: components["schemas"]["Action"];
+            /**
+             * @default {
+             *       "equipment": [],
+             *       "method": "",
+             *       "parameters": {},
+             *       "rescue": {
+             *         "drilled_seconds": null,
+             *         "limit_seconds": null,
+             *         "method": ""
+             *       }
+             *     }
+             */
+            rigging: components["schemas"]["Rigging"];
+            /**
+             * @default {
+             *       "charges": [],
+             *       "method": "",
+             *       "parameters": {},
+             *       "suppression": ""
+             *     }
+             */
+            effects: components["schemas"]["Effects"];
+            /**
+             * @default {
+             *       "method": "",
+             *       "parameters": {}
+             *     }
+             */
+            vehicles: components["schemas"]["Vehicles"];
+            /**
+             * @default {
+             *       "parameters": {},
+             *       "slots": []
+             *     }
+             */
+            cast: components["schemas"]["Cast"];
+            /**
+             * @default {
+             *       "ambulance": "",
+             *       "cover": "",
+             *       "hospital": "",
+             *       "parameters": {}
+             *     }
+             */
+            medical: components["schemas"]["Medical"];
+            /**
+             * @default {
+             *       "notes": "",
+             *       "parameters": {},
+             *       "positions": []
+             *     }
+             */
+            camera: components["schemas"]["Camera"];
+            /**
+             * @default {
+             *       "bands": [],
+             *       "parameters": {},
+             *       "stop_on": []
+             *     }
+             */
+            conditions: components["schemas"]["Conditions"];
+            /**
+             * @default {
+             *       "rungs": []
+             *     }
+             */
+            rehearsals: components["schemas"]["Rehearsals"];
+        };
+        /** @description One value before and after. */
+        FieldChange: {
+            /** @description JSON pointer inside the facet: in the new contents, or in the old for what was removed. */
+            pointer: string;
+            /** @description What it was; none: it is new. */
+            before?: unknown;
+            /** @description What it is; none: it was removed. */
+            after?: unknown;
+        };
+        /** @description One thing wrong with what was given, and how to put it right. */
+        FieldProblem: {
+            /** @description JSON pointer (RFC 6901) to the field. */
+            pointer: string;
+            /** @description What is wrong. */
+            problem: string;
+            /** @description How to put it right. */
+            fix: string;
+        };
+        /** @description One computed number with its interval. */
+        Figure: {
+            /** @description Machine name, unique in the assessment, for example `impact_speed`. */
+            name: string;
+            /** @description What people read, for example "Impact speed". */
+            title: string;
+            /** @description What kind of quantity, which fixes the SI unit of the numbers. */
+            quantity: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description The value, SI.
+             */
+            value: number;
+            /**
+             * Format: double
+             * @description Lower end of the interval that the inputs' tolerances span, SI.
+             */
+            low: number;
+            /**
+             * Format: double
+             * @description Upper end of that interval, SI.
+             */
+            high: number;
+        };
+        /** @description What one figure is. */
+        FigureDescription: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            /** @description The kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            /** @description What it means, in a sentence. */
+            help: string;
+        };
+        /** @description What was found for one requirement. */
+        Finding: {
+            /** @description The requirement. */
+            requirement: components["schemas"]["Requirement"];
+            /** @description Met, curable or not met. */
+            standing: components["schemas"]["FindingStanding"];
+            /** @description One sentence with the margin: "level 4 where 3 is needed, last used 41 days before". */
+            reason: string;
+            cure?: components["schemas"]["Cure"] | null;
+        };
+        /**
+         * @description How a requirement stands.
+         * @enum {string}
+         */
+        FindingStanding: "met" | "curable" | "not_met";
+        /** @description Which gag a page is about. */
+        GagHead: {
+            /** @description Which. */
+            id: components["schemas"]["GagId"];
+            /** @description Its short code. */
+            code: string;
+            /** @description Its title. */
+            title: string;
+            /** @description The production. */
+            production: components["schemas"]["ProductionId"];
+        };
+        /**
+         * Format: uuid
+         * @description A gag.
+         */
+        GagId: string;
+        /** @description Everything about one gag, in one answer. */
+        GagPage: {
+            /** @description Which. */
+            gag: components["schemas"]["GagHead"];
+            /** @description The current plan. */
+            plan: components["schemas"]["Plan"];
+            /**
+             * @description All that bears on it, people cut down to what the reader may see. A phone judges from this and
+             *     comes to the same answer as the server.
+             */
+            case: components["schemas"]["Case"];
+            /** @description The judge's answer, from that very case. */
+            clearance: components["schemas"]["Clearance"];
+            /** @description Every revision, newest first. */
+            history: components["schemas"]["PlanRevision"][];
+            /** @description Names of everyone the page mentions. */
+            names: {
+                [key: string]: string;
+            };
+            /** @description Where the printed packet is. */
+            packet_url: string;
+            /** @description Where it stands in the trail. */
+            trail: components["schemas"]["TrailPlace"];
+        };
+        /** @description A gag by its names. */
+        GagRef: {
+            /** @description Which. */
+            id: components["schemas"]["GagId"];
+            /** @description The short code said over a radio, for example `G07`. */
+            code: string;
+            /** @description What people call it. */
+            title: string;
+        };
+        /** @description One gag in a list. */
+        GagSummary: {
+            /** @description Which. */
+            id: components["schemas"]["GagId"];
+            /** @description Its short code. */
+            code: string;
+            /** @description Its title. */
+            title: string;
+            /** @description The technique's machine name. */
+            technique: string;
+            /** @description The technique as people read it. */
+            technique_title: string;
+            /** @description Scene number. */
+            scene: string;
+            /** @description The place. */
+            location: string;
+            /** @description The unit that shoots it. */
+            unit: string;
+            /**
+             * Format: date
+             * @description The shooting day.
+             */
+            day: string | null;
+            /**
+             * Format: int32
+             * @description The current revision.
+             */
+            revision: number;
+            /** @description The answer in a word. */
+            state: components["schemas"]["ClearanceState"];
+            /**
+             * Format: int32
+             * @description How many sign-offs it needs.
+             */
+            roles_needed: number;
+            /**
+             * Format: int32
+             * @description How many of them stand.
+             */
+            roles_standing: number;
+            worst_check: components["schemas"]["Status"] | null;
+            /** @description The first thing that stops it, in a sentence. */
+            top_block: string | null;
+            /**
+             * Format: int32
+             * @description Holds not yet released, those on the whole production included.
+             */
+            open_holds: number;
+        };
+        /** @description A charge exactly as the licensed operator gives it. Nothing here is ever computed. */
+        GivenCharge: {
+            /** @description What the operator calls it. */
+            name: string;
+            /**
+             * Format: int32
+             * @description How many.
+             */
+            count: number;
+            /**
+             * Format: double
+             * @description Lead time before the action, seconds, as given.
+             */
+            lead_seconds: number;
+            /**
+             * Format: double
+             * @description Stand-off, metres, as given.
+             */
+            stand_off: number;
+            /** @description The operator who gave the values. */
+            given_by: string;
+        };
+        /** @description A person's hats, all of them. */
+        Hats: {
+            /** @description The hats. */
+            roles: components["schemas"]["Role"][];
+        };
+        /**
+         * @description What can hurt people in a gag; decides who must sign.
+         * @enum {string}
+         */
+        Hazard: "height" | "line" | "gas" | "fire" | "charge" | "glass" | "vehicle" | "weapon" | "water" | "animal" | "minor" | "lock_off";
+        /** @description That it is held, and nothing else about the production. */
+        HeldByCode: {
+            /**
+             * Format: uuid
+             * @description The hold.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            raised_at: string;
+        };
+        /** @description A hold that is open. */
+        HeldItem: {
+            /** @description The hold. */
+            hold: components["schemas"]["Hold"];
+            gag: components["schemas"]["GagRef"] | null;
+            /** @description Who still has to agree before it is released, by hat. */
+            needs: components["schemas"]["Role"][];
+        };
+        /** @description A stop anyone may raise. */
+        Hold: {
+            /** @description Which. */
+            id: components["schemas"]["HoldId"];
+            gag?: components["schemas"]["GagId"] | null;
+            /**
+             * Format: date-time
+             * @description When it was raised, server time.
+             */
+            raised_at: string;
+            raised_by?: components["schemas"]["PersonId"] | null;
+            /** @description Why; nobody has to say. */
+            reason?: string;
+            hazard?: components["schemas"]["Hazard"] | null;
+            /** @description Agreements to release. Released when the coordinator and the hazard's owner have agreed. */
+            agreements?: components["schemas"]["Agreement"][];
+            /**
+             * Format: date-time
+             * @description When the last agreement needed arrived, server time; none: it still holds. Kept, because those
+             *     who agreed may later leave the production, and a stop that they lifted stays lifted.
+             */
+            released_at?: string | null;
+        };
+        /** @description What is held. */
+        HoldByCode: {
+            /**
+             * Format: uuid
+             * @description Minted by whoever raises it (UUIDv7).
+             */
+            id: string;
+            /** @description The gag's short code; left out: everything on the production. */
+            gag_code?: string | null;
+            /** @description Why, if they care to say. */
+            reason?: string;
+        };
+        /**
+         * Format: uuid
+         * @description A hold.
+         */
+        HoldId: string;
+        /** @description What an import did. */
+        ImportReport: {
+            /** @description Which table: `people`, `certificates`, `skills` or `availability`. */
+            table: string;
+            /**
+             * Format: int32
+             * @description Rows that were new.
+             */
+            created: number;
+            /**
+             * Format: int32
+             * @description Rows that changed something.
+             */
+            updated: number;
+            /**
+             * Format: int32
+             * @description Rows that said what was known already.
+             */
+            unchanged: number;
+            /**
+             * Format: int32
+             * @description Runs of days taken off record because the newer table does not have them.
+             */
+            removed: number;
+        };
+        /** @description An RFC 6962 audit path (section 2.1.1). */
+        InclusionProof: {
+            /**
+             * Format: int64
+             * @description The leaf's index.
+             */
+            leaf: number;
+            /**
+             * Format: int64
+             * @description Leaves in the tree.
+             */
+            size: number;
+            /** @description The tree's root, hex. */
+            root: string;
+            /** @description The path, hex, from the leaf up. */
+            path: string[];
+        };
+        /** @description One entered value: `{"value": 30.0, "tolerance": 0.2}` or the name of an option. */
+        InputValue: {
+            /**
+             * Format: double
+             * @description The value.
+             */
+            value: number;
+            /**
+             * Format: double
+             * @description Plus or minus; the parameter's own default when left out.
+             */
+            tolerance?: number;
+        } | string;
+        /** @description Named inputs, SI. */
+        Inputs: {
+            [key: string]: components["schemas"]["InputValue"];
+        };
+        /** @description Whom to invite, and as what. */
+        Invite: {
+            /**
+             * Format: uuid
+             * @description Somebody on the roster who has an address.
+             */
+            person: string;
+            /** @description The hats they are to have. */
+            roles: components["schemas"]["Role"][];
+        };
+        /** @description Until when the invitation can be accepted. Its link goes to the person by mail alone. */
+        Invited: {
+            /**
+             * Format: date-time
+             * @description Until when.
+             */
+            expires_at: string;
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_DeviceSummary: {
+            /** @description The list. */
+            items: {
+                /** @description Which. */
+                id: components["schemas"]["DeviceId"];
+                /** @description What its owner calls it. */
+                name: string;
+                /** @description Whose it is. */
+                owner: components["schemas"]["PersonRef"];
+                /**
+                 * Format: date-time
+                 * @description When it was registered.
+                 */
+                registered_at: string;
+                /**
+                 * Format: date-time
+                 * @description When it was revoked, if it was.
+                 */
+                revoked_at: string | null;
+                /**
+                 * Format: date-time
+                 * @description When the last sign-off made on it was received.
+                 */
+                last_signed_at: string | null;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_GagSummary: {
+            /** @description The list. */
+            items: {
+                /** @description Which. */
+                id: components["schemas"]["GagId"];
+                /** @description Its short code. */
+                code: string;
+                /** @description Its title. */
+                title: string;
+                /** @description The technique's machine name. */
+                technique: string;
+                /** @description The technique as people read it. */
+                technique_title: string;
+                /** @description Scene number. */
+                scene: string;
+                /** @description The place. */
+                location: string;
+                /** @description The unit that shoots it. */
+                unit: string;
+                /**
+                 * Format: date
+                 * @description The shooting day.
+                 */
+                day: string | null;
+                /**
+                 * Format: int32
+                 * @description The current revision.
+                 */
+                revision: number;
+                /** @description The answer in a word. */
+                state: components["schemas"]["ClearanceState"];
+                /**
+                 * Format: int32
+                 * @description How many sign-offs it needs.
+                 */
+                roles_needed: number;
+                /**
+                 * Format: int32
+                 * @description How many of them stand.
+                 */
+                roles_standing: number;
+                worst_check: components["schemas"]["Status"] | null;
+                /** @description The first thing that stops it, in a sentence. */
+                top_block: string | null;
+                /**
+                 * Format: int32
+                 * @description Holds not yet released, those on the whole production included.
+                 */
+                open_holds: number;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_Hold: {
+            /** @description The list. */
+            items: {
+                /** @description Which. */
+                id: components["schemas"]["HoldId"];
+                gag?: components["schemas"]["GagId"] | null;
+                /**
+                 * Format: date-time
+                 * @description When it was raised, server time.
+                 */
+                raised_at: string;
+                raised_by?: components["schemas"]["PersonId"] | null;
+                /** @description Why; nobody has to say. */
+                reason?: string;
+                hazard?: components["schemas"]["Hazard"] | null;
+                /** @description Agreements to release. Released when the coordinator and the hazard's owner have agreed. */
+                agreements?: components["schemas"]["Agreement"][];
+                /**
+                 * Format: date-time
+                 * @description When the last agreement needed arrived, server time; none: it still holds. Kept, because those
+                 *     who agreed may later leave the production, and a stop that they lifted stays lifted.
+                 */
+                released_at?: string | null;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_MemberAccount: {
+            /** @description The list. */
+            items: {
+                /** @description Who. */
+                person: components["schemas"]["PersonRef"];
+                /** @description What they are called for. */
+                occupation: string;
+                /** @description Their hats. */
+                roles: components["schemas"]["Role"][];
+                /** @description Whether they can sign in. */
+                has_account: boolean;
+                /** @description Their address on the roster; without one they cannot be invited. */
+                email: string | null;
+                invitation: components["schemas"]["OpenInvitation"] | null;
+                /**
+                 * Format: int32
+                 * @description How many of their devices can sign.
+                 */
+                devices: number;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_OpenInvitation: {
+            /** @description The list. */
+            items: {
+                /**
+                 * Format: uuid
+                 * @description Which.
+                 */
+                id: string;
+                /** @description Whom it invites. */
+                person: components["schemas"]["PersonRef"];
+                /** @description Where the letter went. */
+                email: string;
+                /** @description The hats it promises. */
+                roles: components["schemas"]["Role"][];
+                /**
+                 * Format: date-time
+                 * @description Until when it can be accepted.
+                 */
+                expires_at: string;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_OwnSignIn: {
+            /** @description The list. */
+            items: {
+                /**
+                 * Format: uuid
+                 * @description Which.
+                 */
+                id: string;
+                /** @description Whether it is the one that asks. */
+                current: boolean;
+                /**
+                 * Format: date-time
+                 * @description When it began, as far back as is kept.
+                 */
+                started_at: string;
+                /**
+                 * Format: date-time
+                 * @description When it was last renewed; one that is in use is renewed every quarter of an hour.
+                 */
+                last_used_at: string;
+                /**
+                 * Format: date-time
+                 * @description Until when it lasts if it is not used again.
+                 */
+                expires_at: string;
+                /** @description The browser it was last used with; none where it did not say. */
+                browser: string | null;
+                /** @description The system it was last used on; none where it did not say. */
+                system: string | null;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_PersonSummary: {
+            /** @description The list. */
+            items: {
+                /** @description Who. */
+                id: components["schemas"]["PersonId"];
+                /** @description The production's code for them. */
+                code: string;
+                /** @description Name. */
+                name: string;
+                /** @description What they are called for. */
+                occupation: string;
+                /** @description Whether they may be cast. */
+                performs: boolean;
+                /** @description Their hats. */
+                roles: components["schemas"]["Role"][];
+                /** @description Their skills by name and level. */
+                skills: components["schemas"]["SkillLevel"][];
+                /**
+                 * Format: int32
+                 * @description How many certificates they hold.
+                 */
+                certificates: number;
+                /**
+                 * Format: date
+                 * @description The next day one of them runs out.
+                 */
+                next_expiry: string | null;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_TechniqueDescription: {
+            /** @description The list. */
+            items: {
+                /** @description Machine name, for example `high-fall`. */
+                name: string;
+                /** @description What people read. */
+                title: string;
+                /** @description What the model covers and leaves out. */
+                summary: string;
+                /** @description The inputs, in the order a person fills them in. */
+                parameters: components["schemas"]["Parameter"][];
+                /** @description The figures it gives, the most telling first. */
+                figures: components["schemas"]["FigureDescription"][];
+            }[];
+        };
+        /** @description A certificate that runs out before a day it is needed on. */
+        LapsingCertificate: {
+            /** @description Whose. */
+            person: components["schemas"]["PersonRef"];
+            /** @description Which. */
+            certificate: components["schemas"]["CertificateExpiry"];
+            /**
+             * Format: date
+             * @description The last shooting day they are cast for or sign for.
+             */
+            before_day: string;
+        };
+        /** @description A bound on a quantity, SI. */
+        Limit: {
+            /** @description Which side is allowed. */
+            bound: components["schemas"]["Bound"];
+            /**
+             * Format: double
+             * @description The limit's value, SI.
+             */
+            value: number;
+            /** @description The kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+        };
+        /** @description Everyone who performs, held against one slot, best first. */
+        Matches: {
+            /** @description The slot. */
+            slot: components["schemas"]["Slot"];
+            /**
+             * Format: date
+             * @description The shooting day judged for.
+             */
+            day: string | null;
+            /** @description The candidates. */
+            items: components["schemas"]["Candidate"][];
+        };
+        /** @description The reader, on this production. */
+        Me: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+            /** @description What they may do. */
+            permissions: components["schemas"]["Permission"][];
+        };
+        /** @description One measurement, and who took it when. */
+        Measured: {
+            /**
+             * Format: double
+             * @description SI (shoe: EU size).
+             */
+            value: number;
+            /**
+             * Format: date
+             * @description When it was taken.
+             */
+            on: string;
+            /** @description Who took it. */
+            by?: string | null;
+        };
+        /**
+         * @description What is measured on a body. Lengths in metres, masses in kilograms, shoe in Paris points (EU size).
+         * @enum {string}
+         */
+        Measurement: "height" | "mass" | "chest" | "waist" | "hip" | "inseam" | "sleeve" | "neck" | "shoulder" | "head" | "shoe";
+        /** @description Cover on the day. */
+        Medical: {
+            /** @description Who stands where with what. */
+            cover: string;
+            /** @description Ambulance and its alternate. */
+            ambulance?: string;
+            /** @description Receiving hospital and the route. */
+            hospital?: string;
+            /** @description The technique's parameters about medical cover. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description Who holds which hats on the production, with what the policy asks of them. */
+        Member: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description Name, for reasons that people read. */
+            name: string;
+            /** @description The hats. */
+            roles: components["schemas"]["Role"][];
+            /** @description Their certificates. */
+            certificates?: components["schemas"]["Certificate"][];
+        };
+        /** @description One member and how they come in. */
+        MemberAccount: {
+            /** @description Who. */
+            person: components["schemas"]["PersonRef"];
+            /** @description What they are called for. */
+            occupation: string;
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+            /** @description Whether they can sign in. */
+            has_account: boolean;
+            /** @description Their address on the roster; without one they cannot be invited. */
+            email: string | null;
+            invitation: components["schemas"]["OpenInvitation"] | null;
+            /**
+             * Format: int32
+             * @description How many of their devices can sign.
+             */
+            devices: number;
+        };
+        /** @description One member of a production. */
+        MemberSummary: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description Name. */
+            name: string;
+            /** @description The production's code for them. */
+            code: string;
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+            /** @description Whether they can sign in. */
+            has_account: boolean;
+        };
+        /** @description A place on a production. */
+        Membership: {
+            /** @description The production. */
+            production: components["schemas"]["ProductionRef"];
+            /** @description The person on its roster. */
+            person: components["schemas"]["PersonRef"];
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+        };
+        /** @description Which condition. */
+        Met: {
+            /** @description The condition's text, as signed. */
+            condition: string;
+        };
+        /** @description A device that will sign. */
+        NewDevice: {
+            /** @description Minted by the device (UUIDv7). */
+            id: components["schemas"]["DeviceId"];
+            /** @description What its owner calls it. */
+            name: string;
+            /** @description Its public key; the private half never leaves the device. */
+            key: components["schemas"]["PublicKey"];
+        };
+        /** @description What a new gag is made of. */
+        NewGag: {
+            /** @description Minted by whoever creates it (UUIDv7). */
+            id: components["schemas"]["GagId"];
+            /** @description Short code, unique in the production. */
+            code: string;
+            /** @description Title. */
+            title: string;
+            /** @description The technique's machine name. */
+            technique: string;
+            facets?: components["schemas"]["Facets"] | null;
+            /** @description Why. */
+            note?: string;
+        };
+        /** @description What a hold is made of. Nobody has to say why. */
+        NewHold: {
+            /** @description Minted by whoever raises it (UUIDv7). */
+            id: components["schemas"]["HoldId"];
+            gag?: components["schemas"]["GagId"] | null;
+            /** @description Why, if they care to say. */
+            reason?: string;
+            hazard?: components["schemas"]["Hazard"] | null;
+        };
+        /** @description A reading of the conditions. */
+        NewReading: {
+            /** @description Minted by whoever logs it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /** @description Of what. */
+            kind: components["schemas"]["ReadingKind"];
+            /**
+             * Format: double
+             * @description The value, SI.
+             */
+            value: number;
+            /**
+             * Format: date-time
+             * @description When it was read.
+             */
+            at: string;
+            /** @description Where. */
+            place?: string;
+        };
+        /** @description What a new revision is made of. */
+        NewRevision: {
+            /** @description The technique's machine name. */
+            technique: string;
+            /** @description The whole contents. */
+            facets: components["schemas"]["Facets"];
+            /** @description Why it differs from the revision before. */
+            note?: string;
+        };
+        /** @description One run on a rung of the rehearsal ladder. */
+        NewRun: {
+            /** @description Minted by whoever logs it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /** @description The rung's machine name. */
+            rung: string;
+            /** @description Whether it went as planned. */
+            good: boolean;
+            /** @description What was seen. */
+            note?: string;
+        };
+        /** @description An invitation that can still be accepted. */
+        OpenInvitation: {
+            /**
+             * Format: uuid
+             * @description Which.
+             */
+            id: string;
+            /** @description Whom it invites. */
+            person: components["schemas"]["PersonRef"];
+            /** @description Where the letter went. */
+            email: string;
+            /** @description The hats it promises. */
+            roles: components["schemas"]["Role"][];
+            /**
+             * Format: date-time
+             * @description Until when it can be accepted.
+             */
+            expires_at: string;
+        };
+        /**
+         * @description The answer in a word.
+         * @enum {string}
+         */
+        Outcome: "qualified" | "conditional" | "not_qualified";
+        /** @description One sign-in that still counts. */
+        OwnSignIn: {
+            /**
+             * Format: uuid
+             * @description Which.
+             */
+            id: string;
+            /** @description Whether it is the one that asks. */
+            current: boolean;
+            /**
+             * Format: date-time
+             * @description When it began, as far back as is kept.
+             */
+            started_at: string;
+            /**
+             * Format: date-time
+             * @description When it was last renewed; one that is in use is renewed every quarter of an hour.
+             */
+            last_used_at: string;
+            /**
+             * Format: date-time
+             * @description Until when it lasts if it is not used again.
+             */
+            expires_at: string;
+            /** @description The browser it was last used with; none where it did not say. */
+            browser: string | null;
+            /** @description The system it was last used on; none where it did not say. */
+            system: string | null;
+        };
+        /** @description One input of a technique. */
+        Parameter: {
+            /** @description Machine name in snake case, for example `drop_height`. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            /** @description The part of the plan it belongs to: who must sign again when it changes follows from this. */
+            facet: components["schemas"]["Facet"];
+            /** @description What may be entered. */
+            kind: components["schemas"]["ParameterKind"];
+            /** @description What to measure and how, in a sentence or two. */
+            help: string;
+        };
+        /** @description What may be entered for a parameter. All numbers SI. */
+        ParameterKind: {
+            /** @description The kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description The default; none where guessing would be dangerous.
+             */
+            default: number | null;
+            /**
+             * Format: double
+             * @description Smallest value accepted.
+             */
+            min: number;
+            /**
+             * Format: double
+             * @description Largest value accepted.
+             */
+            max: number;
+            /**
+             * Format: double
+             * @description Default tolerance, plus or minus, same unit.
+             */
+            tolerance: number;
+            /** @enum {string} */
+            kind: "number";
+        } | {
+            /** @description The options. */
+            options: components["schemas"]["Choice"][];
+            /** @description The default's name; none where guessing would be dangerous. */
+            default: string | null;
+            /** @enum {string} */
+            kind: "choice";
+        };
+        /**
+         * @description Something a person may be allowed to do on one production.
+         * @enum {string}
+         */
+        Permission: "read_production" | "read_personal" | "read_medical" | "edit_people" | "edit_plans" | "sign_off" | "raise_hold" | "release_hold" | "log_day" | "manage_members" | "read_trail";
+        /** @description A performer or crew member. */
+        Person: {
+            /** @description Who. */
+            id: components["schemas"]["PersonId"];
+            /**
+             * @description The short code the production knows them by, unique in it, for example `P07`; import updates
+             *     by this.
+             */
+            code: string;
+            /** @description Name as they write it, any script, NFC. */
+            name: string;
+            /** @description What they are called for: "performer", "key rigger", "medic" ... free text. */
+            occupation: string;
+            /** @description Whether they may be cast in slots. */
+            performs: boolean;
+            /** @description Address for invitations; none when they have no account. */
+            email?: string | null;
+            /**
+             * Format: date
+             * @description Birthday, where it matters (minors, insurance).
+             */
+            born?: string | null;
+            /** @description Body measurements. */
+            measurements?: Partial<Record<"height" | "mass" | "chest" | "waist" | "hip" | "inseam" | "sleeve" | "neck" | "shoulder" | "head" | "shoe", components["schemas"]["Measured"]>>;
+            /** @description Dated proofs. */
+            certificates?: components["schemas"]["Certificate"][];
+            /** @description Graded competences. */
+            skills?: components["schemas"]["Skill"][];
+            /** @description When they can and cannot work. Days not covered are unknown. */
+            availability?: components["schemas"]["Availability"][];
+            /**
+             * Format: date
+             * @description Fit to perform through this day, as the medic says. A date, never a diagnosis.
+             */
+            medically_clear_until?: string | null;
+            /**
+             * Format: date-time
+             * @description When they last wrapped, for rest before the next call.
+             */
+            last_wrap?: string | null;
+            /** @description What their body has taken on which day. */
+            exposures?: components["schemas"]["Exposure"][];
+            /** @description Revisions of gags they have agreed to perform. */
+            consents?: components["schemas"]["Consent"][];
+        };
+        /**
+         * Format: uuid
+         * @description A performer or crew member.
+         */
+        PersonId: string;
+        /** @description One person, cut down to what the reader may see. */
+        PersonPage: {
+            /** @description The person. */
+            person: components["schemas"]["Person"];
+            /**
+             * Format: int64
+             * @description The version to give back when writing.
+             */
+            version: number;
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+            /** @description Their devices. */
+            devices: components["schemas"]["Device"][];
+            /** @description What was left in. */
+            visible: components["schemas"]["Visible"];
+        };
+        /** @description A person by their names. */
+        PersonRef: {
+            /** @description Who. */
+            id: components["schemas"]["PersonId"];
+            /** @description Name as they write it. */
+            name: string;
+            /** @description The production's short code for them. */
+            code: string;
+        };
+        /** @description One person in a list. */
+        PersonSummary: {
+            /** @description Who. */
+            id: components["schemas"]["PersonId"];
+            /** @description The production's code for them. */
+            code: string;
+            /** @description Name. */
+            name: string;
+            /** @description What they are called for. */
+            occupation: string;
+            /** @description Whether they may be cast. */
+            performs: boolean;
+            /** @description Their hats. */
+            roles: components["schemas"]["Role"][];
+            /** @description Their skills by name and level. */
+            skills: components["schemas"]["SkillLevel"][];
+            /**
+             * Format: int32
+             * @description How many certificates they hold.
+             */
+            certificates: number;
+            /**
+             * Format: date
+             * @description The next day one of them runs out.
+             */
+            next_expiry: string | null;
+        };
+        /** @description One revision of a gag's plan. */
+        Plan: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            /**
+             * Format: int32
+             * @description 1, 2, 3 ...
+             */
+            revision: number;
+            /** @description The technique's machine name. */
+            technique: string;
+            /** @description The contents. */
+            facets: components["schemas"]["Facets"];
+            /** @description The policy version it is judged by. */
+            policy: string;
+            /** @description Who wrote it. */
+            author: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            written_at: string;
+            /** @description Why it differs from the one before. */
+            note?: string;
+        };
+        /** @description One revision in a gag's history. */
+        PlanRevision: {
+            /**
+             * Format: int32
+             * @description Which.
+             */
+            revision: number;
+            /** @description Who wrote it. */
+            author: components["schemas"]["PersonRef"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            written_at: string;
+            /** @description Why it differs from the one before. */
+            note: string;
+            /** @description Its digest, hex. */
+            digest: string;
+            /**
+             * Format: int64
+             * @description Its leaf in the trail.
+             */
+            leaf: number;
+            /** @description Facets that differ from the revision before; all of them in the first. */
+            changed: components["schemas"]["Facet"][];
+        };
+        /** @description The whole policy. */
+        Policy: {
+            /** @description Version, for example `2026.1`. */
+            version: string;
+            /** @description Who answers for what. */
+            roles: components["schemas"]["RolePolicy"][];
+            /** @description What each technique brings: hazards, requirements of a slot, a ladder to rehearse. */
+            techniques: {
+                [key: string]: components["schemas"]["TechniquePolicy"];
+            };
+            /** @description Pairs that one person may not sign on the same revision. */
+            separate: [
+                "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer",
+                "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer"
+            ][];
+            /** @description Which role owns which hazard, for releasing holds. */
+            owners: Partial<Record<"height" | "line" | "gas" | "fire" | "charge" | "glass" | "vehicle" | "weapon" | "water" | "animal" | "minor" | "lock_off", components["schemas"]["Role"]>>;
+            /** @description Roles whose decline nobody, the coordinator included, can overrule. */
+            final_say: components["schemas"]["Role"][];
+        };
+        /** @description The sign-off one role made last on a gag. */
+        PreviousSignOff: {
+            /** @description Which. */
+            signoff: components["schemas"]["SignOffId"];
+            /**
+             * Format: int32
+             * @description On which revision.
+             */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When, by the device's clock.
+             */
+            signed_at: string;
+        };
+        /** @description The document's shape, for the API's description. */
+        Problem: {
+            /** @description `/problems/` and the code. */
+            type: string;
+            /** @description The same for every occurrence of the code. */
+            title: string;
+            /**
+             * Format: int32
+             * @description The HTTP status.
+             */
+            status: number;
+            /** @description What is wrong this time, and what to do. */
+            detail: string;
+            /** @description The stable code. */
+            code: components["schemas"]["Code"];
+            /** @description Each field that is wrong, with its fix. Rosters give `row` and `column` instead of `pointer`. */
+            errors?: components["schemas"]["ProblemError"][];
+            /** @description With `forbidden`: the permission that is needed. */
+            permission?: components["schemas"]["Permission"];
+            /**
+             * Format: uuid
+             * @description With `internal`: what the log has the cause under.
+             */
+            incident?: string;
+            /**
+             * Format: int32
+             * @description With `stale_plan`: the revision the change was made from.
+             */
+            expected?: number;
+            /** @description With `stale_plan`: the plan as it is now. */
+            current?: components["schemas"]["Plan"];
+            /** @description With `stale_plan`: the contents that were refused. */
+            yours?: components["schemas"]["Facets"];
+            /** @description With `stale_plan`: the facets that others changed since. */
+            changed_theirs?: components["schemas"]["Facet"][];
+            /** @description With `stale_plan`: the facets that the refused change changes. */
+            changed_yours?: components["schemas"]["Facet"][];
+        };
+        /** @description One thing wrong inside the request. */
+        ProblemError: components["schemas"]["FieldProblem"] | components["schemas"]["CellProblem"];
+        /**
+         * Format: uuid
+         * @description A production.
+         */
+        ProductionId: string;
+        /** @description A production, its people and its rules. */
+        ProductionPage: {
+            /** @description Which. */
+            id: components["schemas"]["ProductionId"];
+            /** @description Its name. */
+            name: string;
+            /** @description Whether it is the demo, with invented people and public passwords. */
+            demo: boolean;
+            /** @description IANA time zone of its call times. */
+            time_zone: string;
+            /** @description The code printed on the brief, for those who may print it. */
+            hold_code: string | null;
+            /** @description Who must sign what. */
+            policy: components["schemas"]["Policy"];
+            /** @description Everyone with a hat or an account. */
+            members: components["schemas"]["MemberSummary"][];
+            /** @description The reader. */
+            me: components["schemas"]["Me"];
+            /**
+             * Format: int64
+             * @description Leaves in the trail.
+             */
+            trail_size: number;
+        };
+        /** @description A production by its name. */
+        ProductionRef: {
+            /** @description Which. */
+            id: components["schemas"]["ProductionId"];
+            /** @description Its name. */
+            name: string;
+            /** @description Whether it is the demo, with invented people and public passwords. */
+            demo: boolean;
+            /** @description IANA time zone of its call times. */
+            time_zone: string;
+        };
+        /** @description An EC JWK for ES256: `{"kty":"EC","crv":"P-256","x":...,"y":...}`. */
+        PublicKey: {
+            /** @description Always `EC`. */
+            kty: string;
+            /** @description Always `P-256`. */
+            crv: string;
+            /** @description Base64url, 32 bytes. */
+            x: string;
+            /** @description Base64url, 32 bytes. */
+            y: string;
+        };
+        /**
+         * @description A kind of quantity. Its SI unit is what every number in this crate is in.
+         * @enum {string}
+         */
+        Quantity: "length" | "mass" | "time" | "speed" | "acceleration" | "force" | "pressure" | "temperature" | "energy" | "heat_flux" | "angle" | "stiffness" | "volume" | "area" | "areal_density" | "conductance" | "ratio" | "count";
+        /** @description What to assess. */
+        Question: {
+            /** @description Values by parameter name, SI; what is left out takes the parameter's default. */
+            inputs: components["schemas"]["Inputs"];
+        };
+        /** @description One reading. */
+        Reading: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description Of what. */
+            kind: components["schemas"]["ReadingKind"];
+            /**
+             * Format: double
+             * @description The value, SI.
+             */
+            value: number;
+            /**
+             * Format: date-time
+             * @description When it was read.
+             */
+            at: string;
+            /** @description Who read it. */
+            by: components["schemas"]["PersonId"];
+            /** @description Where. */
+            place?: string;
+        };
+        /**
+         * @description What is read on the day.
+         * @enum {string}
+         */
+        ReadingKind: "wind" | "gust" | "air_temperature" | "water_temperature" | "light";
+        /**
+         * Format: uuid
+         * @description A reading or a rehearsal run.
+         */
+        RecordId: string;
+        /** @description One run on a rung of the ladder. */
+        RehearsalRun: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description The rung's machine name. */
+            rung: string;
+            /**
+             * @description Hash of the action, rigging, effects and vehicles facets rehearsed, as in the plan then
+             *     current: a run counts while the facets it rehearsed are unchanged.
+             */
+            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
+            /** @description Whether it went as planned. */
+            good: boolean;
+            /** @description What was seen. */
+            note?: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who logged it. */
+            by: components["schemas"]["PersonId"];
+        };
+        /** @description The ladder from weight bag to take. */
+        Rehearsals: {
+            /** @description In order; each must be passed before the gag can be cleared. */
+            rungs?: components["schemas"]["Rung"][];
+        };
+        /** @description When a role must sign. */
+        Required: {
+            /**
+             * @description Every gag.
+             * @default false
+             */
+            always: boolean;
+            /**
+             * @description Gags with any of these hazards.
+             * @default []
+             */
+            hazards: components["schemas"]["Hazard"][];
+            /**
+             * @description Gags with a check that is marginal, unknown or exceeded.
+             * @default false
+             */
+            doubtful_check: boolean;
+        };
+        /** @description One thing a slot needs. */
+        Requirement: {
+            /** @description Name from the catalogue. */
+            name: string;
+            /**
+             * Format: int32
+             * @description Least level, 0 to 5.
+             */
+            level: number;
+            /**
+             * Format: int32
+             * @description Used or assessed at most this many days before the shooting day; none: recency not asked.
+             */
+            within_days?: number | null;
+            /** @enum {string} */
+            kind: "skill";
+        } | {
+            /** @description Kinds that satisfy it, any one. */
+            any_of: string[];
+            /** @description Category it must carry. */
+            category?: string | null;
+            /**
+             * Format: int32
+             * @description Days after the shooting day through which it must still be valid.
+             */
+            cover_days?: number;
+            /** @enum {string} */
+            kind: "certificate";
+        } | {
+            /** @description Which. */
+            of: components["schemas"]["Measurement"];
+            /**
+             * Format: double
+             * @description The actor's value, SI.
+             */
+            target: number;
+            /**
+             * Format: double
+             * @description Plus or minus, SI.
+             */
+            tolerance: number;
+            /** @enum {string} */
+            kind: "measurement";
+        } | {
+            /**
+             * Format: double
+             * @description Least.
+             */
+            min: number;
+            /**
+             * Format: double
+             * @description Most.
+             */
+            max: number;
+            /** @enum {string} */
+            kind: "kitted_mass";
+        } | {
+            /**
+             * Format: int32
+             * @description Least.
+             */
+            min?: number | null;
+            /**
+             * Format: int32
+             * @description Most.
+             */
+            max?: number | null;
+            /** @enum {string} */
+            kind: "age";
+        } | {
+            /** @enum {string} */
+            kind: "medical_clearance";
+        } | {
+            /** @enum {string} */
+            kind: "availability";
+        } | {
+            /**
+             * Format: double
+             * @description Least hours.
+             */
+            hours: number;
+            /** @enum {string} */
+            kind: "rest";
+        } | {
+            /** @description `full_burn`, `high_fall` ... */
+            exposure: string;
+            /**
+             * Format: int32
+             * @description How many this gag adds.
+             */
+            adds: number;
+            /**
+             * Format: int32
+             * @description The most allowed in a day.
+             */
+            max: number;
+            /** @enum {string} */
+            kind: "daily_exposure";
+        } | {
+            /** @enum {string} */
+            kind: "consent";
+        };
+        /** @description How someone is brought down or out. */
+        Rescue: {
+            /** @description Who leads and what they do. */
+            method: string;
+            /**
+             * Format: double
+             * @description Longest time allowed, seconds.
+             */
+            limit_seconds?: number | null;
+            /**
+             * Format: double
+             * @description Time of the last drill, seconds.
+             */
+            drilled_seconds?: number | null;
+        };
+        /** @description Lines, anchors, catchers, equipment, rescue. */
+        Rigging: {
+            /** @description How it is built. */
+            method: string;
+            /** @description What it is built from. */
+            equipment?: components["schemas"]["Equipment"][];
+            /** @description The way down or out. */
+            rescue?: components["schemas"]["Rescue"];
+            /** @description The technique's parameters about the rig. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /**
+         * @description A hat someone wears on a production. One person may wear several, each said aloud.
+         * @enum {string}
+         */
+        Role: "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer";
+        /** @description What one role answers for. */
+        RolePolicy: {
+            /** @description The role. */
+            role: components["schemas"]["Role"];
+            /** @description What people read. */
+            title: string;
+            /** @description Facets it answers for: a change in any makes its sign-off lapse. */
+            covers: components["schemas"]["Facet"][];
+            /** @description When its sign-off is required. */
+            required: components["schemas"]["Required"];
+            /** @description The attestation text and its id (`coordinator/1`). */
+            attestation: components["schemas"]["Attestation"];
+            /**
+             * Format: int32
+             * @description Hours a sign-off stays good; none: until something changes.
+             */
+            good_for_hours?: number | null;
+            /** @description Certificates the signer must hold in date, any one of each group. */
+            certificates?: string[][];
+        };
+        /** @description How one role stands. */
+        RoleStanding: {
+            /** @description The role. */
+            role: components["schemas"]["Role"];
+            /** @description What people read. */
+            title: string;
+            slot?: components["schemas"]["SlotId"] | null;
+            /** @description Why it must sign: "every gag", "fire", "a check is marginal". */
+            because: string;
+            /** @description How it stands. */
+            state: components["schemas"]["RoleState"];
+            signoff?: components["schemas"]["SignOffId"] | null;
+            signer?: components["schemas"]["PersonId"] | null;
+            /**
+             * Format: date-time
+             * @description When it was received.
+             */
+            received_at?: string | null;
+            /**
+             * Format: int32
+             * @description The revision it was signed on.
+             */
+            revision?: number | null;
+            /** @description Why it does not stand, in sentences. */
+            reasons?: string[];
+            /** @description Facets it covers that changed since it was signed. */
+            changed?: components["schemas"]["Facet"][];
+            /** @description Conditions not met yet. */
+            open_conditions?: string[];
+        };
+        /**
+         * @description How a role's sign-off stands.
+         * @enum {string}
+         */
+        RoleState: "standing" | "conditional" | "missing" | "lapsed" | "declined";
+        /**
+         * @description One of the four tables.
+         * @enum {string}
+         */
+        RosterTable: "people" | "certificates" | "skills" | "availability";
+        /** @description One step of the rehearsal ladder. */
+        Rung: {
+            /** @description Short machine name, unique in the ladder. */
+            name: string;
+            /** @description What is done: "weight bag 80 kg, full height, three good runs". */
+            what: string;
+            /**
+             * Format: int32
+             * @description Good runs needed before the next rung.
+             */
+            good_runs: number;
+        };
+        /** @description A named run of numbers. */
+        Series: {
+            /** @description What people read. */
+            title: string;
+            /** @description The kind of quantity of the numbers. */
+            quantity: components["schemas"]["Quantity"];
+            /** @description The numbers, SI. At most 400 points, so that a phone can plot and keep them. */
+            values: number[];
+        };
+        /** @description What the server is. */
+        ServerStatus: {
+            /** @description Version of the program. */
+            version: string;
+            /** @description Whether the database is the demo, with invented people and public passwords. */
+            demo: boolean;
+            /** @description Whether nobody has an account yet. */
+            needs_setup: boolean;
+            /**
+             * Format: date-time
+             * @description The server's clock.
+             */
+            now: string;
+            /** @description What it keeps its data in: SQLite or PostgreSQL. */
+            database: string;
+            /** @description How to sign in to the demo; only in a database marked as demo. */
+            demo_sign_ins?: components["schemas"]["DemoSignIn"][];
+        };
+        /** @description What signing in answers. */
+        Session: {
+            /** @description For `Authorization: Bearer`. */
+            access_token: string;
+            /**
+             * Format: date-time
+             * @description When the access token stops being good.
+             */
+            expires_at: string;
+            /** @description Who signed in. */
+            account: components["schemas"]["AccountRef"];
+            /** @description The productions they are on, and as whom. */
+            memberships: components["schemas"]["Membership"][];
+        };
+        /** @description Where and when. */
+        Setting: {
+            /** @description Scene number as the script has it. */
+            scene: string;
+            /** @description The place. */
+            location: string;
+            /** @description The unit that shoots it. */
+            unit?: string;
+            /**
+             * Format: date
+             * @description The shooting day.
+             */
+            day?: string | null;
+            /**
+             * Format: date-time
+             * @description Call on that day.
+             */
+            call?: string | null;
+            /** @description Light: "day", "night, two balloon lights" ... */
+            light?: string;
+            /** @description The technique's parameters about the place. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description The first account and production. */
+        Setup: {
+            /** @description What stands after the `#` of the printed link. */
+            token: string;
+            /** @description The first person's name. */
+            name: string;
+            /** @description Their address. */
+            email: string;
+            /** @description Their password, at least 12 characters. */
+            password: string;
+            /** @description The production's name. */
+            production_name: string;
+            /** @description IANA time zone of its call times, for example Europe/Lisbon. */
+            time_zone: string;
+        };
+        /** @description An outline on the ground, metres. */
+        Shape: {
+            /**
+             * Format: double
+             * @description Centre, along the action.
+             */
+            x: number;
+            /**
+             * Format: double
+             * @description Centre, across it.
+             */
+            y: number;
+            /**
+             * Format: double
+             * @description Half axis along.
+             */
+            half_x: number;
+            /**
+             * Format: double
+             * @description Half axis across.
+             */
+            half_y: number;
+            /** @enum {string} */
+            kind: "ellipse";
+        } | {
+            /**
+             * Format: double
+             * @description Near edge.
+             */
+            x0: number;
+            /**
+             * Format: double
+             * @description Far edge.
+             */
+            x1: number;
+            /**
+             * Format: double
+             * @description Left edge.
+             */
+            y0: number;
+            /**
+             * Format: double
+             * @description Right edge.
+             */
+            y1: number;
+            /** @enum {string} */
+            kind: "rectangle";
+        };
+        /** @description Who signs in. */
+        SignIn: {
+            /** @description Address. */
+            email: string;
+            /** @description Password. */
+            password: string;
+        };
+        /** @description A sign-off as received. */
+        SignOff: {
+            /** @description The compact JWS exactly as the device made it. */
+            jws: string;
+            /**
+             * Format: date-time
+             * @description When the server received it.
+             */
+            received_at: string;
+            /**
+             * Format: int64
+             * @description Its leaf in the trail.
+             */
+            leaf: number;
+            /** @description Conditions that have been met since, by text, and who said so. */
+            met?: components["schemas"]["ConditionMet"][];
+        };
+        /**
+         * Format: uuid
+         * @description A sign-off; minted by the device that signs.
+         */
+        SignOffId: string;
+        /** @description What a signer gets back. */
+        SignOffReceipt: {
+            /** @description The sign-off. */
+            id: components["schemas"]["SignOffId"];
+            /**
+             * Format: int64
+             * @description Its leaf in the trail.
+             */
+            leaf: number;
+            /** @description How the role stands now. */
+            standing: components["schemas"]["RoleStanding"];
+            /** @description How the gag stands now. */
+            clearance: components["schemas"]["ClearanceState"];
+        };
+        /** @description A signed statement. */
+        Signed: {
+            /**
+             * @description Compact JWS with header `{"alg":"ES256","typ":"gagwright-signoff+jws","kid":"<device id>"}` over
+             *     the statement's RFC 8785 bytes.
+             */
+            jws: string;
+        };
+        /** @description A graded competence. Grade, certificate and recency are three separate facts. */
+        Skill: {
+            /** @description Name from the catalogue, for example `high_fall`. */
+            name: string;
+            /**
+             * Format: int32
+             * @description 0 untested; 1 trained, closely supervised; 2 performs known versions with supervision; 3
+             *     performs independently and adapts; 4 designs and leads; 5 assesses others.
+             */
+            level: number;
+            /** @description Who assessed it. */
+            assessed_by?: string | null;
+            /**
+             * Format: date
+             * @description When it was assessed.
+             */
+            assessed_on?: string | null;
+            /**
+             * Format: date
+             * @description When it was last used.
+             */
+            last_used?: string | null;
+        };
+        /** @description A skill and its level. */
+        SkillLevel: {
+            /** @description Name from the catalogue. */
+            name: string;
+            /**
+             * Format: int32
+             * @description 0 to 5.
+             */
+            level: number;
+        };
+        /** @description One performer's place in a gag: what it needs and whom it doubles. */
+        Slot: {
+            /** @description Which slot. */
+            id: components["schemas"]["SlotId"];
+            /** @description What people call it, for example "Double for Ines". */
+            name: string;
+            /** @description What it needs. */
+            requirements: components["schemas"]["Requirement"][];
+            person?: components["schemas"]["PersonId"] | null;
+            /**
+             * Format: double
+             * @description Mass of costume, kit and harness worn on top of the body, kilograms.
+             */
+            kit_mass?: number;
+        };
+        /**
+         * Format: uuid
+         * @description One performer's place in a gag.
+         */
+        SlotId: string;
+        /** @description How one slot stands. */
+        SlotStanding: {
+            /** @description The slot. */
+            slot: components["schemas"]["SlotId"];
+            /** @description Its name. */
+            name: string;
+            person: components["schemas"]["PersonId"] | null;
+            verdict: components["schemas"]["Verdict"] | null;
+        };
+        /** @description Where a limit comes from. */
+        Source: {
+            /** @description The document, or "common practice". */
+            document: string;
+            /** @description Clause, table or section, where one is known. */
+            clause: string | null;
+            /** @description Where it applies, if anywhere in particular. */
+            jurisdiction: string | null;
+            /** @description How far the value can be leaned on. */
+            standing: components["schemas"]["Standing"];
+        };
+        /**
+         * @description How far a limit's value can be leaned on.
+         * @enum {string}
+         */
+        Standing: "published" | "from_memory" | "common_practice";
+        /** @description What is signed. Its RFC 8785 bytes are the JWS payload. */
+        Statement: {
+            /** @description Always [`Statement::KIND`]. */
+            kind: string;
+            /** @description This sign-off; minted by the device, so a replay is seen. */
+            id: components["schemas"]["SignOffId"];
+            /** @description The production. */
+            production: components["schemas"]["ProductionId"];
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            /**
+             * Format: int32
+             * @description The revision signed.
+             */
+            revision: number;
+            /** @description RFC 6962 root over the facets in table order, hex. */
+            plan_digest: string;
+            /** @description Hashes of the facets covered. */
+            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
+            /** @description The hat it is signed under. */
+            role: components["schemas"]["Role"];
+            /** @description The performer's slot; only with [`Role::Performer`]. */
+            slot?: components["schemas"]["SlotId"];
+            /** @description The decision. */
+            decision: components["schemas"]["Decision"];
+            /** @description What must be met first, with `approve_with_conditions`. */
+            conditions?: string[];
+            /** @description Why, with `decline`. */
+            reason?: string;
+            /** @description Id of the attestation text shown. */
+            attestation: string;
+            /** @description Who signs. */
+            signer: components["schemas"]["PersonId"];
+            /** @description The device whose key signs. */
+            device: components["schemas"]["DeviceId"];
+            /**
+             * Format: date-time
+             * @description When, by the device's clock: shown, never trusted for order.
+             */
+            signed_at: string;
+            /**
+             * Format: date-time
+             * @description Until when it counts.
+             */
+            good_until?: string;
+        };
+        /**
+         * @description The outcome of a check. Missing evidence is never `Within`.
+         * @enum {string}
+         */
+        Status: "within" | "marginal" | "unknown" | "exceeded";
+        /** @description Everything there is to know about a technique before any number is entered. */
+        TechniqueDescription: {
+            /** @description Machine name, for example `high-fall`. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            /** @description What the model covers and leaves out. */
+            summary: string;
+            /** @description The inputs, in the order a person fills them in. */
+            parameters: components["schemas"]["Parameter"][];
+            /** @description The figures it gives, the most telling first. */
+            figures: components["schemas"]["FigureDescription"][];
+        };
+        /** @description What a technique brings with it. */
+        TechniquePolicy: {
+            /**
+             * @description Hazards it always has.
+             * @default []
+             */
+            hazards: components["schemas"]["Hazard"][];
+            /**
+             * @description Roles that must sign it whatever its hazards.
+             * @default []
+             */
+            roles?: components["schemas"]["Role"][];
+            /**
+             * @description What a slot needs unless the plan says otherwise.
+             * @default []
+             */
+            requirements: components["schemas"]["Requirement"][];
+            /**
+             * @description The ladder a new plan starts with.
+             * @default []
+             */
+            rungs: components["schemas"]["Rung"][];
+        };
+        /** @description A signature someone is asked for. */
+        ToSign: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagRef"];
+            /** @description The hat. */
+            role: components["schemas"]["Role"];
+            /** @description The hat as people read it. */
+            role_title: string;
+            slot: components["schemas"]["SlotId"] | null;
+            /** @description How the role stands now. */
+            state: components["schemas"]["RoleState"];
+            /** @description Why it is asked, in a sentence. */
+            why: string;
+        };
+        /** @description What one person has to know today. */
+        Today: {
+            /**
+             * Format: date-time
+             * @description When this was put together.
+             */
+            now: string;
+            /** @description What the reader is asked to sign. */
+            to_sign: components["schemas"]["ToSign"][];
+            /** @description What is held. */
+            held: components["schemas"]["HeldItem"][];
+            /** @description The gags that come next, by shooting day. */
+            next: components["schemas"]["GagSummary"][];
+            /** @description Certificates that run out before they are needed. */
+            lapsing_certificates: components["schemas"]["LapsingCertificate"][];
+        };
+        /** @description Curves over one axis, for plotting. */
+        Trace: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            /** @description The axis, usually time or distance. */
+            x: components["schemas"]["Series"];
+            /** @description One or more curves, each as long as `x`. */
+            y: components["schemas"]["Series"][];
+        };
+        /** @description One leaf, told in words. */
+        TrailItem: {
+            /** @description The leaf. */
+            entry: components["schemas"]["Entry"];
+            /** @description Its hash, hex. */
+            hash: string;
+            /** @description Who did it, where they are still on the roster. */
+            actor_name: string | null;
+            /** @description What happened, in a sentence. */
+            sentence: string;
+        };
+        /** @description A page of the trail, newest first. */
+        TrailPage: {
+            /**
+             * Format: int64
+             * @description Leaves in the tree.
+             */
+            size: number;
+            /** @description Its root, hex. */
+            root: string;
+            /** @description The page. */
+            items: components["schemas"]["TrailItem"][];
+        };
+        /** @description Where a gag stands in the trail. */
+        TrailPlace: {
+            /**
+             * Format: int64
+             * @description Leaves in the production's tree now.
+             */
+            size: number;
+            /**
+             * Format: int64
+             * @description The leaf that recorded the current revision.
+             */
+            leaf: number;
+        };
+        /** @description Cars, motorcycles, tow rigs. */
+        Vehicles: {
+            /** @description What drives, and what was done to it. */
+            method: string;
+            /** @description The technique's parameters about vehicles. */
+            parameters?: {
+                [key: string]: components["schemas"]["InputValue"];
+            };
+        };
+        /** @description The answer for one person in one slot, listing every requirement. */
+        Verdict: {
+            /** @description The slot. */
+            slot: components["schemas"]["SlotId"];
+            /** @description The person. */
+            person: components["schemas"]["PersonId"];
+            /** @description The worst of the findings decides. */
+            outcome: components["schemas"]["Outcome"];
+            /**
+             * Format: double
+             * @description How well they fit beyond qualifying, 0 to 1, for ranking.
+             */
+            fit: number;
+            /** @description One finding for each requirement, in the slot's order. */
+            findings: components["schemas"]["Finding"][];
+        };
+        /** @description What of a person the reader may see. */
+        Visible: {
+            /** @description Birthday, measurements, address, certificate numbers. */
+            personal: boolean;
+            /** @description Medical date and exposures. */
+            medical: boolean;
+        };
+        /** @description Ground that must be clear. Metres, in the plane of the ground; x points along the action. */
+        Zone: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read, for example "Landing ellipse, 99 %". */
+            title: string;
+            /** @description The outline. */
+            shape: components["schemas"]["Shape"];
+            /** @description Why it must be clear. */
+            reason: string;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    read_gag: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The gag */
+            200: {
+                headers: {
+                    /** @description The revision, in quotes */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GagPage"];
+                };
+            };
+        };
+    };
+    match_slot: {
+        parameters: {
+            query: {
+                /** @description The slot, as the plan's cast facet has it. */
+                slot: string;
+            };
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The candidates, best first */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Matches"];
+                };
+            };
+        };
+    };
+    print_packet: {
+        parameters: {
+            query?: {
+                /** @description `a4` (unless given) or `letter`. */
+                paper?: "a4" | "letter";
+            };
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The packet */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": number[];
+                };
+            };
+        };
+    };
+    revise_plan: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The revision in hand, in quotes */
+                "If-Match": string;
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewRevision"];
+            };
+        };
+        responses: {
+            /** @description The gag with its new revision */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GagPage"];
+                };
+            };
+        };
+    };
+    read_plan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+                /** @description The revision, from 1 */
+                revision: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The plan */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Plan"];
+                };
+            };
+        };
+    };
+    log_reading: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewReading"];
+            };
+        };
+        responses: {
+            /** @description Logged */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Reading"];
+                };
+            };
+        };
+    };
+    log_run: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewRun"];
+            };
+        };
+        responses: {
+            /** @description Logged */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RehearsalRun"];
+                };
+            };
+        };
+    };
+    draft_signoff: {
+        parameters: {
+            query: {
+                /** @description The hat. */
+                role: "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer";
+                /** @description The performer's slot; only with `performer`. */
+                slot?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The draft */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Draft"];
+                };
+            };
+        };
+    };
+    submit_signoff: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Signed"];
+            };
+        };
+        responses: {
+            /** @description Taken */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignOffReceipt"];
+                };
+            };
+        };
+    };
+    raise_hold_by_code: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The code printed on the day's brief */
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["HoldByCode"];
+            };
+        };
+        responses: {
+            /** @description Held */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HeldByCode"];
+                };
+            };
+        };
+    };
+    agree_to_release: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The hold */
+                hold: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Agree"];
+            };
+        };
+        responses: {
+            /** @description The hold now */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Hold"];
+                };
+            };
+        };
+    };
+    accept_invitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Accept"];
+            };
+        };
+        responses: {
+            /** @description Signed in */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+        };
+    };
+    change_password: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePassword"];
+            };
+        };
+        responses: {
+            /** @description Changed */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    read_production: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The production */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductionPage"];
+                };
+            };
+        };
+    };
+    read_changes: {
+        parameters: {
+            query?: {
+                /** @description How many leaves the caller has: the `size` of the last answer; 0 to begin with. */
+                after?: number;
+            };
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What changed */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Changes"];
+                };
+            };
+        };
+    };
+    list_devices: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The devices */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_DeviceSummary"];
+                };
+            };
+        };
+    };
+    register_device: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewDevice"];
+            };
+        };
+        responses: {
+            /** @description Registered */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Device"];
+                };
+            };
+        };
+    };
+    revoke_device: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The device */
+                device: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Revoked */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    listen: {
+        parameters: {
+            query?: {
+                /** @description In place of the Authorization header */
+                access_token?: string;
+            };
+            header?: {
+                /** @description Index of the last change heard */
+                "Last-Event-ID"?: number | null;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The stream */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": string;
+                };
+            };
+        };
+    };
+    list_gags: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The gags */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_GagSummary"];
+                };
+            };
+        };
+    };
+    create_gag: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewGag"];
+            };
+        };
+        responses: {
+            /** @description The new gag */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GagPage"];
+                };
+            };
+        };
+    };
+    list_holds: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The holds */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_Hold"];
+                };
+            };
+        };
+    };
+    raise_hold: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewHold"];
+            };
+        };
+        responses: {
+            /** @description Held */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Hold"];
+                };
+            };
+        };
+    };
+    list_invitations: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The open invitations */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_OpenInvitation"];
+                };
+            };
+        };
+    };
+    invite: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Invite"];
+            };
+        };
+        responses: {
+            /** @description Invited */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Invited"];
+                };
+            };
+        };
+    };
+    withdraw_invitation: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The invitation */
+                invitation: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Withdrawn */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    list_members: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The members */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_MemberAccount"];
+                };
+            };
+        };
+    };
+    set_roles: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The person */
+                person: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Hats"];
+            };
+        };
+        responses: {
+            /** @description Their roles now */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Hats"];
+                };
+            };
+        };
+    };
+    list_people: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The roster */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_PersonSummary"];
+                };
+            };
+        };
+    };
+    read_person: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The person */
+                person: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The person */
+            200: {
+                headers: {
+                    /** @description The version, in quotes */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonPage"];
+                };
+            };
+        };
+    };
+    put_person: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version in hand, in quotes */
+                "If-Match"?: string | null;
+                /** @description `*`, for somebody new */
+                "If-None-Match"?: string | null;
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The person */
+                person: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Person"];
+            };
+        };
+        responses: {
+            /** @description Written */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonPage"];
+                };
+            };
+            /** @description New on the roster */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonPage"];
+                };
+            };
+        };
+    };
+    export_roster: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description Which table */
+                table: components["schemas"]["RosterTable"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The table */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+        };
+    };
+    import_roster: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description Which table */
+                table: components["schemas"]["RosterTable"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "text/csv": string;
+            };
+        };
+        responses: {
+            /** @description What it did */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportReport"];
+                };
+            };
+        };
+    };
+    read_today: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Today */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Today"];
+                };
+            };
+        };
+    };
+    read_trail: {
+        parameters: {
+            query?: {
+                /** @description Leaves below this index; left out: the newest. */
+                before?: number;
+                /** @description How many, at most 500; 50 unless given. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The page */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrailPage"];
+                };
+            };
+        };
+    };
+    read_checkpoint: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The note */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/plain": string;
+                };
+            };
+        };
+    };
+    prove_growth: {
+        parameters: {
+            query: {
+                /** @description The smaller tree. */
+                from: number;
+                /** @description The larger tree; left out: the tree as it is now. */
+                to?: number;
+            };
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The proof */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ConsistencyProof"];
+                };
+            };
+        };
+    };
+    export_trail: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/jsonl": string;
+                };
+            };
+        };
+    };
+    prove_leaf: {
+        parameters: {
+            query: {
+                /** @description Its index. */
+                leaf: number;
+            };
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The proof */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InclusionProof"];
+                };
+            };
+        };
+    };
+    list_sign_ins: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sign-ins */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_OwnSignIn"];
+                };
+            };
+        };
+    };
+    sign_in: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignIn"];
+            };
+        };
+        responses: {
+            /** @description Signed in */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+        };
+    };
+    sign_out: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Signed out */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    end_other_sign_ins: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Ended */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    refresh_session: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Still signed in */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+        };
+    };
+    end_sign_in: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The sign-in */
+                session: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Ended */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    set_up: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Setup"];
+            };
+        };
+        responses: {
+            /** @description The first account, signed in as coordinator */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+        };
+    };
+    meet_condition: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The sign-off that set it */
+                signoff: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Met"];
+            };
+        };
+        responses: {
+            /** @description How the role stands now */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RoleStanding"];
+                };
+            };
+        };
+    };
+    read_status: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the server is */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ServerStatus"];
+                };
+            };
+        };
+    };
+    list_techniques: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description All of them */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_TechniqueDescription"];
+                };
+            };
+        };
+    };
+    assess_technique: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                name: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Question"];
+            };
+        };
+        responses: {
+            /** @description What it comes to */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Assessment"];
+                };
+            };
+        };
+    };
+}
