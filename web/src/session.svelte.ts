@@ -7,6 +7,7 @@ import { Unreachable } from './api/problem.ts';
 import type { Membership, Permission, ProductionPage, ServerStatus, Session } from './api/types.ts';
 import { getSetting, removeSetting, setSetting } from './storage/database.ts';
 import { outbox } from './storage/outbox.svelte.ts';
+import { forgetPackets } from './storage/packets.ts';
 import { forgetReads, type Read, read, readsBelongTo } from './storage/reads.svelte.ts';
 
 /** What is kept between visits. No token: the cookie brings a new one when there is signal. */
@@ -132,6 +133,7 @@ class SessionState {
   async signOut(): Promise<void> {
     await setSetting(SIGNED_OUT, true);
     await forgetReads();
+    if (this.account) await forgetPackets(this.account.id);
     this.#leaving = true;
     await adoptSession(undefined);
     this.#leaving = false;

@@ -173,3 +173,10 @@ export function refreshReads(gag?: string): void {
     else void found.refresh();
   }
 }
+
+/** Everything this phone holds for the account, whether a screen has asked for it on this visit or not. */
+export async function everyKept(): Promise<{ path: string; value: unknown }[]> {
+  const mine = `${account} `;
+  const all = await (await database()).getAll('reads', IDBKeyRange.bound(mine, `${mine}\uffff`));
+  return all.map((one) => ({ path: one.key.slice(mine.length), value: one.value }));
+}

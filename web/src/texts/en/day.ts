@@ -7,6 +7,7 @@ export const hold = {
   lead: 'Anyone may. No reason is needed.',
   gag: (code: string) => `Hold ${code}`,
   everything: 'Hold everything',
+  another: 'Another gag',
   reason: 'Why, if you want to say',
   hazard: 'Hazard, if you want to name it',
   noHazard: 'Not named',

@@ -18,3 +18,12 @@ export const find = {
   },
   holders: (n: number) => `${n} on the roster`,
 };
+
+export const keys = {
+  title: 'Keys',
+  find: 'Find',
+  move: 'Through the rows',
+  open: 'Open the row',
+  close: 'Close what is open',
+  hold: 'Hold',
+};

@@ -8,6 +8,7 @@ export const hold: Texts['hold'] = {
   lead: 'Puede darlo cualquiera. No hace falta motivo.',
   gag: (code) => `Alto en ${code}`,
   everything: 'Alto en todo el rodaje',
+  another: 'Otra acción',
   reason: 'Motivo, si quiere decirlo',
   hazard: 'Peligro, si quiere indicarlo',
   noHazard: 'Sin indicar',

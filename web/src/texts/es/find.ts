@@ -20,3 +20,12 @@ export const find: Texts['find'] = {
   },
   holders: (n) => `${n} en la lista`,
 };
+
+export const keys: Texts['keys'] = {
+  title: 'Teclas',
+  find: 'Buscar',
+  move: 'Recorrer las filas',
+  open: 'Abrir la fila',
+  close: 'Cerrar lo que esté abierto',
+  hold: 'Alto',
+};

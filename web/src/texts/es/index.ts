@@ -4,11 +4,12 @@ import type { Texts } from '../en/index.ts';
 import { day, dayHelp, hold } from './day.ts';
 import { edit } from './edit.ts';
 import { invitation, setUp, signIn } from './entry.ts';
-import { find } from './find.ts';
+import { find, keys } from './find.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
 import { help } from './help.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
+import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
 import { about, settings } from './settings.ts';
@@ -55,5 +56,7 @@ export const es: Texts = {
   storage,
   update,
   find,
+  keys,
+  packets,
   person,
 };
