@@ -4,7 +4,7 @@
 import { defineConfig } from '@playwright/test';
 
 // Everything runs on the phone; what is about size and reach runs on the other two as well.
-const everySize = /(access|screens|sign|hold|edit)\.spec\.ts$/;
+const everySize = /(screens|sign|hold|edit)\.spec\.ts$/;
 
 export default defineConfig({
   testDir: 'tests',

@@ -1,5 +1,6 @@
 // What several tests do first, said once: sign in as someone of the demo, make a gag of one's own.
 
+import { en, type Texts } from '../src/texts/en/index.ts';
 import { expect, type Page, press } from './demo.ts';
 
 export interface Gag {
@@ -15,6 +16,15 @@ export async function signIn(page: Page, occupation: RegExp): Promise<void> {
   await expect(page.getByText('Demo', { exact: true })).toBeVisible();
 }
 
+/** Signs in by mail address and password; the part before the @ is enough. */
+export async function signInAs(page: Page, name: string, t: Texts = en): Promise<void> {
+  await page.goto('/');
+  await page.getByLabel(t.signIn.email).fill(`${name}@salt-meridian.example`);
+  await page.getByLabel(t.signIn.password).fill('salt-meridian');
+  await press(page.getByRole('button', { name: t.signIn.go, exact: true }));
+  await expect(page.getByRole('button', { name: t.nav.hold, exact: true })).toBeVisible();
+}
+
 /** A gag nobody else touches, so that tests can run in any order and again. */
 export async function newGag(page: Page, technique = 'High fall'): Promise<Gag> {
   const code = `T${Date.now().toString(36).slice(-5).toUpperCase()}`;
@@ -26,21 +36,6 @@ export async function newGag(page: Page, technique = 'High fall'): Promise<Gag> 
   await page.waitForURL(/\/gags\/[0-9a-f-]{36}\/edit$/);
   const id = /gags\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';
   return { id, code };
-}
-
-/** The problems a page reported while a test ran: refused by the content policy, or thrown. */
-export function watchForFaults(page: Page): string[] {
-  const faults: string[] = [];
-  page.on('pageerror', (error) => faults.push(error.message));
-  page.on('console', (message) => {
-    if (
-      message.type() === 'error' &&
-      /Content Security Policy|TrustedHTML|TrustedScript/.test(message.text())
-    ) {
-      faults.push(message.text());
-    }
-  });
-  return faults;
 }
 
 export async function approve(page: Page, gag: Gag, role = 'coordinator'): Promise<void> {

@@ -1,0 +1,161 @@
+// Every screen of the app: as whom it is looked at, where it is, and a sentence of it that shows that what it is
+// about has come. A new screen gets a line here, or screens.spec.ts fails.
+
+import { en, type Texts } from '../src/texts/en/index.ts';
+import { Api } from './api.ts';
+import { type Page, press } from './demo.ts';
+
+export interface Scene {
+  gag: Record<string, string>;
+  person: Record<string, string>;
+}
+
+export interface View {
+  name: string;
+  path: (scene: Scene) => string;
+  shows: (t: Texts) => string | RegExp;
+  /** What is done on the screen before it is looked at. */
+  first?: (page: Page, t: Texts) => Promise<unknown>;
+}
+
+/** What screens are looked at as: the part before the @ of the sign-in, or nobody. */
+export type Who = 'nobody' | 'coordinator' | 'medic' | 'ha.van' | 'observer' | 'production';
+
+/** A word as long as German makes them, in a title and a name: neither may push a screen wide. */
+export const LONG = 'Salzpfannenrandbefestigungsabsturzsicherungsprobe';
+
+/** The demo, with a gag and a person whose names are longer than any phone is wide. */
+export async function setScene(url: string): Promise<Scene> {
+  const api = await Api.as(url, 'coordinator');
+  const at = `/productions/${api.production}`;
+  await api.post(`${at}/gags`, {
+    id: crypto.randomUUID(),
+    code: 'LANG-WORD-01',
+    title: `${LONG} ${LONG}`,
+    technique: 'high-fall',
+  });
+  await api.post(`${at}/roster/people`, `code,name,occupation,performs\nLONG1,${LONG} ${LONG},${LONG},yes\n`);
+  // biome-ignore lint/suspicious/noExplicitAny: what a list answers
+  const byCode = (list: any): Record<string, string> =>
+    Object.fromEntries(list.items.map((one: { code: string; id: string }) => [one.code, one.id]));
+  return { gag: byCode(await api.get(`${at}/gags`)), person: byCode(await api.get(`${at}/people`)) };
+}
+
+const gag = (name: string, code: string, section: string, shows: View['shows']): View => ({
+  name,
+  path: ({ gag }) => `/gags/${gag[code]}${section && `/${section}`}`,
+  shows,
+});
+const plain = (name: string, path: string, shows: View['shows'], first?: View['first']): View => ({
+  name,
+  path: () => path,
+  shows,
+  first,
+});
+
+const settings = Object.keys(en.settings.parts) as (keyof Texts['settings']['parts'])[];
+const tasks = Object.keys(en.help.tasks) as (keyof Texts['help']['tasks'])[];
+
+export const views: Record<Who, View[]> = {
+  nobody: [
+    plain('sign-in', '/', (t) => t.signIn.demoTitle),
+    plain('set-up', '/setup#a-token', (t) => t.setUp.timeZone),
+    plain('set-up-broken-link', '/setup', (t) => t.setUp.noToken),
+    plain('invitation', '/invitation#a-token', (t) => t.invitation.lead),
+    plain('invitation-broken-link', '/invitation', (t) => t.invitation.noToken),
+    plain('hold-by-code', '/hold#ABCDEFGH', (t) => t.hold.code),
+  ],
+  coordinator: [
+    plain('today', '/', (t) => t.today.toSign),
+    plain('gags', '/gags', () => 'G12'),
+    plain(
+      'gags-none',
+      '/gags',
+      (t) => t.gags.none,
+      (page, t) => page.getByLabel(t.gags.search).fill('zzz'),
+    ),
+    plain('gag-new', '/gags/new', (t) => t.newGag.code),
+    gag('gag-cleared', 'G01', '', (t) => t.gag.facts),
+    gag('gag-waiting', 'G02', '', (t) => t.gag.reasons),
+    gag('gag-lapsed', 'G03', '', (t) => t.gag.reasons),
+    gag('gag-held', 'G04', '', (t) => t.gag.reasons),
+    gag('gag-long', 'LANG-WORD-01', '', (t) => t.gag.reasons),
+    gag('gag-plan', 'G01', 'plan', (t) => t.gag.history),
+    gag('gag-figures-burn', 'G01', 'figures', (t) => t.figures.checks),
+    gag('gag-figures-fall', 'G05', 'figures', (t) => t.figures.checks),
+    gag('gag-figures-ratchet', 'G03', 'figures', (t) => t.figures.checks),
+    gag('gag-figures-wire', 'G04', 'figures', (t) => t.figures.checks),
+    gag('gag-cast', 'G04', 'cast', (t) => t.cast.candidates),
+    gag('gag-sign-offs', 'G03', 'sign-offs', (t) => t.signOffs.all),
+    gag('gag-day', 'G01', 'day', (t) => t.day.readings),
+    gag('gag-edit', 'G02', 'edit', (t) => t.edit.note),
+    {
+      ...gag('sign-again', 'G03', 'sign', (t) => t.sign.decision),
+      path: ({ gag }) => `/gags/${gag.G03}/sign?role=coordinator`,
+    },
+    {
+      ...gag('sign-first', 'G07', 'sign', (t) => t.sign.decision),
+      path: ({ gag }) => `/gags/${gag.G07}/sign?role=coordinator`,
+    },
+    {
+      ...gag('signed', 'G08', 'sign', (t) => t.sign.done),
+      path: ({ gag }) => `/gags/${gag.G08}/sign?role=coordinator`,
+      first: async (page, t) => {
+        await page.getByRole('radio', { name: t.words.decision.approve, exact: true }).check();
+        await press(page.getByRole('button', { name: t.sign.go.approve }));
+      },
+    },
+    plain('people', '/people', () => 'P01'),
+    {
+      name: 'person',
+      path: ({ person }) => `/people/${person.P01}`,
+      shows: (t) => t.people.certificateTitle,
+    },
+    { name: 'person-long', path: ({ person }) => `/people/${person.LONG1}`, shows: () => LONG },
+    plain('people-import', '/people/import', (t) => t.roster.table),
+    plain('holds', '/holds', (t) => t.hold.agreeTitle),
+    plain(
+      'hold',
+      '/gags',
+      (t) => t.hold.everything,
+      (page, t) => press(page.getByRole('button', { name: t.nav.hold, exact: true })),
+    ),
+    plain('trail', '/trail', (t) => t.trail.root),
+    plain('nowhere', '/no/such/place', (t) => t.app.notFound),
+    plain('settings', '/settings', (t) => t.settings.parts.about.about),
+    ...settings.map((part) =>
+      plain(`settings-${part}`, `/settings/${part}`, (t) => t.settings.parts[part].name),
+    ),
+    plain('help', '/help', (t) => t.help.tasks.hold.name),
+    ...tasks.map((task) => plain(`help-${task}`, `/help/${task}`, (t) => t.help.tasks[task].name)),
+  ],
+  medic: [
+    plain('medic-today', '/', (t) => t.today.toSign),
+    {
+      ...gag('medic-sign', 'G05', 'sign', (t) => t.sign.decision),
+      path: ({ gag }) => `/gags/${gag.G05}/sign?role=medic`,
+    },
+    {
+      name: 'medic-person',
+      path: ({ person }) => `/people/${person.P05}`,
+      shows: (t) => t.people.certificateTitle,
+    },
+  ],
+  'ha.van': [
+    plain('performer-today', '/', (t) => t.today.toSign),
+    gag('performer-cast', 'G02', 'cast', (t) => t.gag.cast),
+    {
+      name: 'performer-person',
+      path: ({ person }) => `/people/${person.P05}`,
+      shows: (t) => t.people.hiddenMedical,
+    },
+  ],
+  observer: [
+    plain('observer-today', '/', (t) => t.today.nothingToSign),
+    gag('observer-sign-offs', 'G03', 'sign-offs', (t) => t.signOffs.all),
+  ],
+  production: [
+    plain('production-today', '/', (t) => t.today.toSign),
+    plain('production-access', '/settings/people', (t) => t.settings.signsIn),
+  ],
+};
