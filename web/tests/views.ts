@@ -112,6 +112,17 @@ export const views: Record<Who, View[]> = {
       shows: (t) => t.people.certificateTitle,
     },
     { name: 'person-long', path: ({ person }) => `/people/${person.LONG1}`, shows: () => LONG },
+    plain('person-new', '/people/new', (t) => t.person.new),
+    {
+      name: 'person-edit',
+      path: ({ person }) => `/people/${person.P01}/edit`,
+      shows: (t) => t.people.measurements,
+    },
+    {
+      name: 'person-certificate',
+      path: ({ person }) => `/people/${person.P01}/certificate`,
+      shows: (t) => t.person.addCertificate,
+    },
     plain('people-import', '/people/import', (t) => t.roster.table),
     plain('holds', '/holds', (t) => t.hold.agreeTitle),
     plain(
