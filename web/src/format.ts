@@ -10,26 +10,29 @@ function zone(): string | undefined {
   return session.production?.time_zone || undefined;
 }
 
-function formatter(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-  try {
-    return new Intl.DateTimeFormat(inUse.tag, { ...options, timeZone: zone() });
-  } catch {
-    // A zone this browser does not know: its own zone, rather than no time at all.
-    return new Intl.DateTimeFormat(inUse.tag, options);
+/** Making a formatter is dear, and a list asks for the same one in every row. */
+const formatters = new Map<string, Intl.DateTimeFormat>();
+
+function formatter(options: Intl.DateTimeFormatOptions, timeZone = zone()): Intl.DateTimeFormat {
+  const key = JSON.stringify([inUse.tag, timeZone, options]);
+  let found = formatters.get(key);
+  if (!found) {
+    try {
+      found = new Intl.DateTimeFormat(inUse.tag, { ...options, timeZone });
+    } catch {
+      // A zone this browser does not know: its own zone, rather than no time at all.
+      found = new Intl.DateTimeFormat(inUse.tag, options);
+    }
+    formatters.set(key, found);
   }
+  return found;
 }
 
 /** A calendar day, `YYYY-MM-DD`, which has no zone. */
 export function day(date: string): string {
   const at = new Date(`${date}T12:00:00Z`);
   if (Number.isNaN(at.getTime())) return date;
-  return new Intl.DateTimeFormat(inUse.tag, {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: 'UTC',
-  }).format(at);
+  return formatter({ weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' }, 'UTC').format(at);
 }
 
 /** A moment, in the production's zone. */

@@ -3,6 +3,7 @@
 
 import type { Quantity } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
+import { number } from '../format.ts';
 import type { Units } from '../settings.svelte.ts';
 
 export interface Tick {
@@ -47,6 +48,6 @@ export function ticks(kind: Quantity, min: number, max: number, count: number, u
   const { factor, offset } = displayScale(kind, max, units);
   return roundNumbers((min - offset) / factor, (max - offset) / factor, count).map((read) => ({
     si: offset + factor * read,
-    text: String(read).replace('-', '−'),
+    text: number(read).replace('-', '−'),
   }));
 }

@@ -66,14 +66,14 @@ describe('in Spanish', () => {
   });
 
   it('every check, plot, zone and caution of the kept answers is said', () => {
-    const some = vectors.filter((_, place) => place % 4 === 0);
+    const some = vectors.filter((_, place) => place % 8 === 0);
     const empty = techniques.map((one) => ({ technique: one.name, inputs: {} }));
     const all = [...some, ...empty].flatMap((one) => [
       ...ofAssessment(core.assess(one.technique, one.inputs)),
     ]);
     expect(new Set(all).size).toBeGreaterThan(100);
     expect(unknown(all)).toEqual([]);
-  });
+  }, 60_000);
 
   it('every kind of certificate and skill is named', () => {
     const read = (name: string) => JSON.parse(readFileSync(`../seed-data/catalogue/${name}.json`, 'utf8'));

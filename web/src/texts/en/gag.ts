@@ -46,7 +46,10 @@ export const figures = {
   cautionOnly: 'a caution for those who sign',
   barAlt: (title: string, value: string, limit: string, status: string) =>
     `${title}: ${value} against a limit of ${limit}. ${status}.`,
-  plotAlt: (title: string, x: string) => `${title}, plotted over ${x}.`,
+  span: (title: string, low: string, high: string) => `${title} from ${low} to ${high}`,
+  against: (title: string, limit: string, status: string) => `${title}, ${limit}: ${status}.`,
+  intervalOf: (what: string) => `Within the tolerances: ${what}`,
+  touch: 'Touch the plot, or use the arrow keys on it, to read values.',
   asTable: 'The plot as numbers',
   ellipse: (along: string, across: string) => `Ellipse, ${along} along, ${across} across`,
   rectangle: (along: string, across: string) => `Rectangle, ${along} along, ${across} across`,
