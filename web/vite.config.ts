@@ -1,6 +1,6 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
-import { compressedCopies, precacheList } from './scripts/bundle-plugins.ts';
+import { compressedCopies, serviceWorker } from './scripts/bundle-plugins.ts';
 
 // The page's own policy, the same one the server sends: `vite preview` is then as strict as the server.
 const policy =
@@ -13,17 +13,14 @@ const server = process.env.GAGWRIGHT_SERVER ?? 'http://127.0.0.1:8080';
 const proxy = { '/api': { target: server, changeOrigin: false } };
 
 export default defineConfig({
-  plugins: [svelte(), precacheList(), compressedCopies()],
+  plugins: [svelte(), serviceWorker('src/worker/service-worker.ts'), compressedCopies()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
-      input: { index: 'index.html', 'service-worker': 'src/worker/service-worker.ts' },
-      output: {
-        entryFileNames: (chunk) =>
-          chunk.name === 'service-worker' ? 'service-worker.js' : 'assets/[name]-[hash].js',
-      },
+      input: { index: 'index.html' },
+      output: { entryFileNames: 'assets/[name]-[hash].js' },
     },
   },
   server: { proxy },

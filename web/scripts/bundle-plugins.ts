@@ -1,11 +1,11 @@
-// Two build steps of our own: the list of files the service worker keeps, and compressed copies beside
+// Two build steps of our own: the service worker with the list of files it keeps, and compressed copies beside
 // each asset. Knows nothing of the app itself.
 
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
-import type { Plugin } from 'vite';
+import { build, type Plugin } from 'vite';
 
 const WORKER = 'service-worker.js';
 const COMPRESSIBLE = /\.(js|css|html|svg|wasm|webmanifest|json|txt)$/;
@@ -17,11 +17,14 @@ function filesUnder(folder: string, prefix = ''): string[] {
   });
 }
 
-/** Writes the list of built files, and a version made from their contents, into the worker. */
-export function precacheList(): Plugin {
+/**
+ * Builds the worker as one classic script, for the browsers that take no modules there, and writes into it the
+ * list of built files and a version made from their contents.
+ */
+export function serviceWorker(entry: string): Plugin {
   let folder = 'dist';
   return {
-    name: 'precache-list',
+    name: 'service-worker',
     apply: 'build',
     configResolved(config) {
       folder = config.build.outDir;
@@ -29,7 +32,21 @@ export function precacheList(): Plugin {
     closeBundle: {
       order: 'pre',
       sequential: true,
-      handler() {
+      async handler() {
+        await build({
+          configFile: false,
+          logLevel: 'warn',
+          publicDir: false,
+          build: {
+            target: 'es2022',
+            outDir: folder,
+            emptyOutDir: false,
+            rolldownOptions: {
+              input: { 'service-worker': entry },
+              output: { format: 'iife', entryFileNames: WORKER },
+            },
+          },
+        });
         const files = filesUnder(folder)
           .filter((file) => file !== WORKER && !/\.(br|gz|map)$/.test(file))
           .sort();

@@ -68,6 +68,23 @@ function marked(text: string): string {
   return mark === '.' ? text : text.replaceAll(/(?<=\d)\.(?=\d)/g, mark);
 }
 
+/** A length of time, to its largest whole unit: `26 hours`. */
+export function span(milliseconds: number): string {
+  const minutes = Math.round(milliseconds / 60_000);
+  const unit = minutes < 60 ? 'minute' : minutes < 48 * 60 ? 'hour' : 'day';
+  const n = Math.round(minutes / { minute: 1, hour: 60, day: 1440 }[unit]);
+  return new Intl.NumberFormat(inUse.tag, { style: 'unit', unit, unitDisplay: 'long' }).format(n);
+}
+
+/** An amount of storage, in megabytes: whole ones, or tenths of the first few. */
+export function bytes(n: number): string {
+  const megabytes = n / 1_000_000;
+  const maximumFractionDigits = megabytes < 10 ? 1 : 0;
+  return new Intl.NumberFormat(inUse.tag, { style: 'unit', unit: 'megabyte', maximumFractionDigits }).format(
+    megabytes,
+  );
+}
+
 /** An SI number as people read it, in the units this phone shows. */
 export function quantity(kind: Quantity, si: number): string {
   if (!core.ready) return '…';

@@ -1,7 +1,32 @@
-// The server's word that something changed, and the phone's own clock for answers that age.
+// The server's word that something changed, and the phone's own clock for answers that age. A hold is made
+// noticed at once; everything else is read again a breath later. After a gap it asks only for what it missed.
 
-import { API, accessToken, serverNow } from './api/client.ts';
-import { refreshReads } from './storage/reads.svelte.ts';
+import { alarm } from './alarm.svelte.ts';
+import { at } from './api/address.ts';
+import { API, accessToken, getJson, serverNow } from './api/client.ts';
+import { Problem, Unreachable } from './api/problem.ts';
+import { ready as tokenReady } from './api/wire.ts';
+import { read, refreshOld, refreshReads } from './storage/reads.svelte.ts';
+
+/** One change, as the stream and the feed tell it. */
+interface Change {
+  index: number;
+  kind: string;
+  gag?: string | null;
+  actor?: string | null;
+  actor_name?: string | null;
+  hold?: string | null;
+  code?: string | null;
+}
+
+/** Several changes in a breath are one refresh. An alarm waits for nothing. */
+const SETTLE = 250;
+const FIRST_RETRY = 1_000;
+const LONGEST_RETRY = 30_000;
+/** More than this was missed: reading everything again is less than reading one by one. */
+const MANY = 100;
+/** What a screen shows is asked for again when it is this old and the phone is taken up. */
+const OLD = 5 * 60_000;
 
 class Live {
   /** Half-minute clock, by the server's time where it is known: enough for "12 minutes ago" and for readings that grow old. */
@@ -9,58 +34,163 @@ class Live {
   connected = $state(false);
   #source: EventSource | undefined;
   #settle: ReturnType<typeof setTimeout> | undefined;
+  #retry: ReturnType<typeof setTimeout> | undefined;
+  #wait = FIRST_RETRY;
   #production = '';
+  #me = '';
+  /** The first leaf of the trail not yet heard of; undefined until the first answer. */
+  #next: number | undefined;
   /** Gags named by changes not yet acted on; an empty name for a change about none. */
   #changed = new Set<string>();
 
   start(): void {
     setInterval(() => {
       this.now = serverNow();
-      if (this.#production && !this.#source) this.#open();
     }, 30_000);
     document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState !== 'visible') return;
-      this.now = serverNow();
-      refreshReads();
+      if (document.visibilityState === 'visible') this.#takenUp();
     });
-    window.addEventListener('online', () => refreshReads());
+    window.addEventListener('online', () => this.#takenUp());
   }
 
-  listenTo(production: string): void {
-    if (this.#production === production && this.#source) return;
+  /** The phone was put away, or had no signal: the stream may be dead without a word. */
+  #takenUp(): void {
+    this.now = serverNow();
+    refreshOld(OLD);
+    if (!this.#production) return;
+    if (this.connected) void this.#catchUp();
+    else this.#again(0);
+  }
+
+  listenTo(production: string, me: string): void {
+    if (this.#production === production && this.#me === me && (this.#source || this.#retry)) return;
+    this.#close();
     this.#production = production;
+    this.#me = me;
+    this.#next = undefined;
+    this.#wait = FIRST_RETRY;
+    if (production) void this.#open();
+  }
+
+  #close(): void {
+    clearTimeout(this.#retry);
+    this.#retry = undefined;
     this.#source?.close();
     this.#source = undefined;
     this.connected = false;
-    if (production) this.#open();
   }
 
-  #open(): void {
+  #again(after: number): void {
+    this.#close();
+    this.#retry = setTimeout(() => void this.#open(), after);
+  }
+
+  #backOff(): void {
+    // Phones that lost the same mast must not all come back in the same instant.
+    const jitter = 0.75 + Math.random() / 2;
+    this.#again(this.#wait * jitter);
+    this.#wait = Math.min(this.#wait * 2, LONGEST_RETRY);
+  }
+
+  async #open(): Promise<void> {
+    const production = this.#production;
+    this.#retry = undefined;
+    try {
+      if (!(await tokenReady())) return;
+    } catch {
+      if (this.#production === production) this.#backOff();
+      return;
+    }
     const token = accessToken();
-    if (!token) return;
+    if (!token || this.#production !== production || this.#source) return;
     const query = new URLSearchParams({ access_token: token });
-    const source = new EventSource(`${API}/productions/${this.#production}/events?${query}`);
+    const source = new EventSource(`${API}/productions/${production}/events?${query}`);
     this.#source = source;
     source.addEventListener('open', () => {
       this.connected = true;
+      this.#wait = FIRST_RETRY;
+      void this.#catchUp();
     });
-    source.addEventListener('change', (event) => {
-      const { gag } = JSON.parse(String(event.data)) as { gag?: string | null };
-      this.#changed.add(gag ?? '');
-      // Several changes in a breath are one refresh.
-      clearTimeout(this.#settle);
-      this.#settle = setTimeout(() => {
-        const gags = [...this.#changed];
-        this.#changed.clear();
-        refreshReads(gags.length === 1 ? gags[0] : undefined);
-      }, 250);
-    });
+    source.addEventListener('change', (event) => this.#hear(JSON.parse(String(event.data)) as Change));
     source.addEventListener('error', () => {
-      // The token in the address may have run out: open again with a new one at the next tick.
-      source.close();
-      this.connected = false;
-      if (this.#source === source) this.#source = undefined;
+      // The signal went, or the token in the address ran out: open again, with a new one.
+      if (this.#source === source) this.#backOff();
     });
+  }
+
+  #hear(change: Change): void {
+    if (this.#next !== undefined && change.index < this.#next) return;
+    this.#next = change.index + 1;
+    if (change.kind === 'hold.raised') this.#raise(change);
+    this.#changed.add(change.gag ?? '');
+    clearTimeout(this.#settle);
+    this.#settle = setTimeout(() => this.#refresh(), SETTLE);
+  }
+
+  #raise(change: Change): void {
+    if (!change.hold || change.actor === this.#me) return;
+    alarm.raise({
+      hold: change.hold,
+      gag: change.gag ?? undefined,
+      code: change.code ?? undefined,
+      by: change.actor_name ?? undefined,
+      how: 'told',
+    });
+  }
+
+  #refresh(): void {
+    const gags = new Set(this.#changed);
+    this.#changed.clear();
+    refreshReads(gags.has('') ? undefined : gags);
+  }
+
+  /** Asks for what was missed since the last change heard, rather than reading everything again. */
+  async #catchUp(): Promise<void> {
+    const production = this.#production;
+    const feed = (after: number) => getJson(at('/productions/{production}/changes', { production, after }));
+    try {
+      if (this.#next === undefined) {
+        // The first time there is nothing to have missed: the screens have just read what is.
+        const { trail_size } = await getJson(at('/productions/{production}', { production }));
+        if (this.#production === production) this.#next ??= trail_size;
+        return;
+      }
+      const missed: Change[] = [];
+      for (let after = this.#next; ; ) {
+        const { size, items } = await feed(after);
+        if (this.#production !== production) return;
+        missed.push(...items);
+        after = items.length > 0 ? (items.at(-1)?.index ?? after) + 1 : size;
+        if (size < this.#next) {
+          // The server was set back to an earlier copy: nothing this phone knows of it can be trusted.
+          this.#next = size;
+          refreshReads();
+          return;
+        }
+        if (after >= size) break;
+      }
+      await this.#missed(missed);
+    } catch (error) {
+      if (!(error instanceof Unreachable || error instanceof Problem)) throw error;
+    }
+  }
+
+  async #missed(missed: Change[]): Promise<void> {
+    const fresh = missed.filter((one) => this.#next === undefined || one.index >= this.#next);
+    if (fresh.length === 0) return;
+    this.#next = (fresh.at(-1)?.index ?? 0) + 1;
+    const gags = new Set(fresh.map((one) => one.gag ?? ''));
+    const raised = fresh.filter((one) => one.kind === 'hold.raised');
+    if (raised.length > 0) {
+      // A hold that came and went in the gap stops nobody now.
+      const today = read(at('/productions/{production}/today', { production: this.#production }));
+      await today.refresh();
+      for (const one of raised) {
+        const stands = today.unreachable || today.value?.held.some((held) => held.hold.id === one.hold);
+        if (stands) this.#raise(one);
+      }
+    }
+    refreshReads(fresh.length > MANY || gags.has('') ? undefined : gags);
   }
 }
 

@@ -1,4 +1,7 @@
-// Starts the service worker, through the one Trusted Types policy that may name a worker's address.
+// Starts the service worker, through the one Trusted Types policy that may name a worker's address, and hears of
+// new versions.
+
+import { update } from './update.svelte.ts';
 
 interface Policies {
   createPolicy(
@@ -8,6 +11,9 @@ interface Policies {
     createScriptURL(url: string): unknown;
   };
 }
+
+/** A phone that is never closed looks for a new version this often, and whenever it is taken up again. */
+const LOOK_EVERY = 60 * 60_000;
 
 export async function registerWorker(): Promise<void> {
   if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
@@ -20,7 +26,20 @@ export async function registerWorker(): Promise<void> {
     },
   });
   try {
-    await navigator.serviceWorker.register((policy?.createScriptURL(address) ?? address) as string);
+    const registration = await navigator.serviceWorker.register(
+      (policy?.createScriptURL(address) ?? address) as string,
+    );
+    navigator.serviceWorker.controller?.postMessage('STARTED');
+    update.watch(registration);
+    let looked = Date.now();
+    const look = () => {
+      if (document.visibilityState !== 'visible' || Date.now() - looked < LOOK_EVERY) return;
+      looked = Date.now();
+      // With no signal there is nothing to find.
+      void registration.update().catch(() => {});
+    };
+    document.addEventListener('visibilitychange', look);
+    setInterval(look, LOOK_EVERY);
   } catch (error) {
     // The app works without it; only opening with no signal does not.
     console.warn(error);

@@ -1,4 +1,4 @@
-// Choices of this phone: theme, units and language. Kept here, sent nowhere.
+// Choices of this phone: theme, units, language and sound. Kept here, sent nowhere.
 
 import { getSetting, setSetting } from './storage/database.ts';
 import type { LanguageWish } from './texts/language.ts';
@@ -10,10 +10,13 @@ class Settings {
   theme = $state<Theme>('system');
   units = $state<Units>('metric');
   language = $state<LanguageWish>('system');
+  /** Whether a hold is heard as well as seen. */
+  sound = $state(true);
 
   async start(): Promise<void> {
     this.#apply((await getSetting<Theme>('theme')) ?? 'system');
     this.units = (await getSetting<Units>('units')) ?? 'metric';
+    this.sound = (await getSetting<boolean>('sound')) ?? true;
     this.language = (await getSetting<LanguageWish>('language')) ?? 'system';
   }
 
@@ -30,6 +33,11 @@ class Settings {
   async setUnits(units: Units): Promise<void> {
     this.units = units;
     await setSetting('units', units);
+  }
+
+  async setSound(sound: boolean): Promise<void> {
+    this.sound = sound;
+    await setSetting('sound', sound);
   }
 
   /** Sentences are read once at the start, so a change is kept and the page is loaded again. */

@@ -143,6 +143,11 @@ async function askForToken(refused: string | undefined): Promise<boolean> {
   });
 }
 
+/** Sees to it that there is a token that still counts. False when the sign-in has ended. */
+export async function ready(): Promise<boolean> {
+  return good(token) || (await renew());
+}
+
 export interface Call {
   method?: string;
   headers?: Record<string, string>;

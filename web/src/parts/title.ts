@@ -1,7 +1,20 @@
-// The window's title, for tabs and for screen readers that announce a new page.
+// The window's title: what this screen is, then the app, and before both a mark while there is an alarm.
 
 import { t } from '../texts/index.ts';
 
+let mark = '';
+let screen = '';
+
+function write(): void {
+  document.title = mark + (screen ? `${screen} · ${t.app.name}` : t.app.name);
+}
+
 export function setTitle(title: string): void {
-  document.title = title ? `${title} · ${t.app.name}` : t.app.name;
+  screen = title;
+  write();
+}
+
+export function markTitle(with_: string): void {
+  mark = with_;
+  write();
 }

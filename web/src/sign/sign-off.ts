@@ -1,5 +1,6 @@
 // Completes a drafted statement on this phone and signs it. The canonical bytes come from the core.
 
+import { serverNow } from '../api/client.ts';
 import type { Decision, Draft, Statement } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { type Outcome, outbox } from '../storage/outbox.svelte.ts';
@@ -33,7 +34,7 @@ export function completeStatement(draft: Statement, choice: Choice, device: stri
 export async function signOff(draft: Draft, choice: Choice, about: string): Promise<Outcome> {
   const { production, signer, gag } = draft.statement;
   const key = await keyFor(production, signer);
-  const statement = completeStatement(draft.statement, choice, key.device, new Date());
+  const statement = completeStatement(draft.statement, choice, key.device, serverNow());
   const jws = await signCompact(core.canonical(statement), key.device, key.pair.privateKey);
   return outbox.post({
     path: `/gags/${gag}/signoffs`,

@@ -1,6 +1,7 @@
 // A gag's answer as this phone may show it: the server's while it is fresh, the core's own when there are
 // writes not yet sent or the server's word has grown old.
 
+import { serverNow } from '../api/client.ts';
 import type { Clearance, Device, GagPage } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { live } from '../live.svelte.ts';
@@ -73,7 +74,7 @@ export function judged(read: Read<GagPage>): Judged | undefined {
       devices: ownKey.of(page.gag.production, me),
       hashes: (facets) => core.facetHashes(facets),
     });
-    const old = Date.now() - read.fetchedAt > FRESH_FOR;
+    const old = serverNow().getTime() - read.fetchedAt > FRESH_FOR;
     if (laid.counted === 0 && !old) return { ...asSaid, apart: laid.apart };
     return {
       page: laid.page,

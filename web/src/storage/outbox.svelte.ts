@@ -2,14 +2,17 @@
 // answered, so closing the app, losing signal or sending twice loses nothing and doubles nothing. What happens to
 // them is decided in `sync.ts` and carried out in `sending.ts`.
 
+import { alarm } from '../alarm.svelte.ts';
+import { serverNow } from '../api/clock.ts';
 import type { ProblemBody } from '../api/types.ts';
+import { payloadOf } from '../sign/jws.ts';
 import { t } from '../texts/index.ts';
 import { getSetting, type HandedItem, type QueuedWrite, type WriteLabel } from './database.ts';
 import { inOrder } from './json.ts';
 import { refreshReads } from './reads.svelte.ts';
 import { apply, OUTBOX, readState, sendAll, sendOne, type Told } from './sending.ts';
-import { keptSafely } from './storage.svelte.ts';
-import { GIVEN_UP, type SyncEvent, type SyncState } from './sync.ts';
+import { keptSafely, NotKept } from './storage.svelte.ts';
+import { GIVEN_UP, type SyncEvent, type SyncState, settledBy } from './sync.ts';
 import { timeOfUuidv7, uuidv7 } from './uuid.ts';
 import { type WaitsFor, waitsFor } from './waiting.ts';
 
@@ -42,6 +45,8 @@ class Outbox {
   items = $state.raw<QueuedWrite[]>([]);
   handed = $state.raw<HandedItem[]>([]);
   others = $state.raw<OthersWaiting[]>([]);
+  /** Written, and not kept: the phone is full. Gone when the app is closed, and said so loudly. */
+  unkept = $state.raw<QueuedWrite[]>([]);
   #account = '';
   #channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(OUTBOX);
   #answers = new Map<string, unknown>();
@@ -73,7 +78,11 @@ class Outbox {
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') flush();
     });
+    window.addEventListener('beforeunload', (event) => {
+      if (this.unkept.length > 0) event.preventDefault();
+    });
     setInterval(() => {
+      if (this.unkept.length > 0) void this.keepAgain();
       if (this.waiting.length + this.handed.length > 0) flush();
     }, TRY_EVERY);
     this.#channel?.addEventListener('message', (event: MessageEvent<Told>) => void this.#hear(event.data));
@@ -104,7 +113,9 @@ class Outbox {
   }
 
   async #show(state: SyncState): Promise<void> {
-    this.items = state.writes.filter((item) => item.account === this.#account);
+    const kept = new Set(state.writes.map((item) => item.id));
+    const writes = [...state.writes, ...this.unkept.filter((item) => !kept.has(item.id))];
+    this.items = writes.filter((item) => item.account === this.#account);
     this.handed = state.handed.filter((item) => item.account === this.#account);
     const counts = new Map<string, number>();
     for (const item of [...state.writes, ...state.handed]) {
@@ -122,8 +133,7 @@ class Outbox {
     return state;
   }
 
-  /** Keeps the write, tries to send everything that waits, and says how this one stands. Throws `NotKept` when
-   *  the phone has no room for it. */
+  /** Keeps the write, tries to send everything that waits, and says how this one stands. */
   async post(write: Write): Promise<Outcome> {
     // Keys sort by the order of writing even when the device's clock was set back in between.
     const latest = this.items.reduce((time, one) => Math.max(time, timeOfUuidv7(one.id)), 0);
@@ -138,11 +148,14 @@ class Outbox {
       headers: write.headers ?? {},
       label: write.label,
       state: 'waiting',
-      queued_at: Date.now(),
+      // The server's time where it is known: a reading made now must not look a day old.
+      queued_at: serverNow().getTime(),
     };
     this.#wanted.add(item.id);
     try {
-      await keptSafely(() => this.#apply({ kind: 'queued', write: item }));
+      if (!(await this.#keep(item))) return await this.sendUnkept(item);
+      // Its own hold needs no alarm when it comes back as news.
+      if (write.label.kind === 'hold') alarm.ignore(String((write.body as { id?: string })?.id));
       const late = new Promise<void>((done) => setTimeout(done, PATIENCE));
       await Promise.race([this.flush(), late]);
       return await this.#standing(item);
@@ -150,6 +163,42 @@ class Outbox {
       this.#wanted.delete(item.id);
       this.#answers.delete(item.id);
     }
+  }
+
+  /** False when the phone has no room for it; it is then held here, as long as the app is open. */
+  async #keep(item: QueuedWrite): Promise<boolean> {
+    try {
+      await keptSafely(() => this.#apply({ kind: 'queued', write: item }));
+      this.unkept = this.unkept.filter((one) => one.id !== item.id);
+      return true;
+    } catch (error) {
+      if (!(error instanceof NotKept)) throw error;
+      if (!this.unkept.some((one) => one.id === item.id)) this.unkept = [...this.unkept, item];
+      await this.#load();
+      return false;
+    }
+  }
+
+  /** Tries once more to keep what the phone had no room for. False when there is still none. */
+  async keepAgain(): Promise<boolean> {
+    for (const item of this.unkept) if (!(await this.#keep(item))) return false;
+    await this.flush();
+    return true;
+  }
+
+  /** Sends what could not be kept, while the app is open: the server is as good a place as the phone. */
+  async sendUnkept(item: QueuedWrite): Promise<Outcome> {
+    const headers = { ...item.headers, 'Idempotency-Key': item.id };
+    const { reply, answer } = await sendOne({ ...item, key: item.id, headers, gag: item.label.gag });
+    const settled = settledBy(reply);
+    const title = `${t.storage.notKept} ${t.storage.notKeptWhy(item.label.about)}`;
+    if (settled === 'later_all' || settled === 'later_this')
+      return { state: 'refused', problem: { title, status: 0, code: 'not_kept' } };
+    this.unkept = this.unkept.filter((one) => one.id !== item.id);
+    await this.#load();
+    refreshReads(item.label.gag);
+    if (settled === 'sent') return { state: 'sent', answer };
+    return { state: 'refused', problem: (reply.kind === 'answer' && reply.problem) || { title, status: 0 } };
   }
 
   async #standing(item: QueuedWrite): Promise<Outcome> {
@@ -166,11 +215,16 @@ class Outbox {
     return { state: 'sent', answer: this.#answers.get(item.id) };
   }
 
-  /** Keeps what another phone handed over. False when this phone has it already. */
-  async receive(item: HandedItem): Promise<boolean> {
+  /** Keeps what another phone handed over; `about` is the gag's code, where this phone knows it. False when this
+   *  phone has it already. */
+  async receive(item: HandedItem, about?: string): Promise<boolean> {
     const before = this.handed.length;
     await keptSafely(() => this.#apply({ kind: 'received', item: { ...item, account: this.#account } }));
     const fresh = this.handed.length > before;
+    if (fresh && item.kind === 'hold') {
+      const id = payloadOf<{ body?: { id?: string } }>(item.jws).body?.id;
+      alarm.raise({ hold: id ?? item.key, gag: item.gag, code: about, by: item.from, how: 'handed' });
+    }
     void this.flush();
     return fresh;
   }

@@ -2,10 +2,11 @@
 // shared by every screen that shows it.
 
 import type { Address, Answer, RouteOf } from '../api/address.ts';
-import { send } from '../api/client.ts';
+import { send, serverNow } from '../api/client.ts';
 import { Problem, Unreachable } from '../api/problem.ts';
 import type { ProblemBody } from '../api/types.ts';
 import { database } from './database.ts';
+import { dropAllReads, dropRead, keepRead, keptRead, trimReads, whenRead } from './kept-reads.ts';
 
 let account = '';
 /** Counts how often what was read was let go: a read made before that keeps nothing that still arrives. */
@@ -13,6 +14,7 @@ let generation = 0;
 
 function letGo(): void {
   live.clear();
+  aside.clear();
   generation += 1;
 }
 
@@ -24,7 +26,7 @@ export function readsBelongTo(id: string): void {
 
 export async function forgetReads(): Promise<void> {
   letGo();
-  await (await database()).clear('reads');
+  await dropAllReads();
 }
 
 /** One path of the API, as last seen and as now. */
@@ -38,8 +40,6 @@ export class Read<T> {
   loading = $state(true);
   /** When the server was last asked, whatever came of it; 0 when what is kept is known to be old. */
   askedAt = 0;
-  /** Kept for later only: no screen has asked for it on this visit. */
-  background = false;
   #running: Promise<void> | undefined;
   #started = false;
   readonly #generation = generation;
@@ -60,7 +60,7 @@ export class Read<T> {
   async start(): Promise<void> {
     if (!this.#started) {
       this.#started = true;
-      const kept = await (await database()).get('reads', this.#key);
+      const kept = await keptRead(this.#key);
       if (this.#letGo) return;
       if (kept && this.value === undefined) {
         this.value = kept.value as T;
@@ -94,7 +94,7 @@ export class Read<T> {
         // What may no longer be read must not linger on the phone.
         if (error.status === 403 || error.status === 404) {
           this.value = undefined;
-          await (await database()).delete('reads', key);
+          await dropRead(key);
         }
       } else throw error;
     } finally {
@@ -104,8 +104,9 @@ export class Read<T> {
 
   async #keep(key: string, value: T): Promise<void> {
     this.value = value;
-    this.fetchedAt = Date.now();
-    await (await database()).put('reads', { key, value, fetched_at: this.fetchedAt });
+    // The server's time where it is known: ages are told by it, on a clock that may be a day wrong.
+    this.fetchedAt = serverNow().getTime();
+    await keepRead({ key, value, fetched_at: this.fetchedAt });
   }
 
   /** Takes an answer that came with a write, so the screen need not ask again. */
@@ -139,7 +140,6 @@ export function read<T>(path: string): Read<T> {
     found = outsideReactions(() => new Read<T>(path));
     live.set(path, found as Read<unknown>);
   }
-  found.background = false;
   if (Date.now() - found.askedAt > ENOUGH) {
     const wanted = found;
     wanted.askedAt = Date.now();
@@ -149,29 +149,74 @@ export function read<T>(path: string): Read<T> {
   return found;
 }
 
-/** Fills the phone with reads that will be wanted where there is no signal. */
-export async function keepForLater(paths: string[]): Promise<void> {
-  for (const path of paths) {
-    let found = live.get(path);
-    if (!found) {
-      found = outsideReactions(() => new Read<unknown>(path));
-      found.background = true;
-      live.set(path, found);
+/** When what is only kept for later was last asked for, by path; no screen has asked for it on this visit. */
+const aside = new Map<string, number>();
+
+export type Filled = 'done' | 'cut_short';
+
+/** Fills the phone with reads that will be wanted where there is no signal. What was asked for less than `again`
+ *  ago is not asked for once more. */
+export async function keepForLater(
+  paths: string[],
+  again = Number.POSITIVE_INFINITY,
+  progress: (done: number) => void = () => {},
+): Promise<Filled> {
+  const mine = generation;
+  for (const [i, path] of paths.entries()) {
+    const shown = live.get(path);
+    const asked = shown?.askedAt ?? aside.get(path) ?? 0;
+    if (asked === 0 || Date.now() - asked > again) {
+      if (shown) {
+        await shown.start();
+        if (shown.unreachable) return 'cut_short';
+      } else if (!(await fill(path))) return 'cut_short';
     }
-    if (found.askedAt > 0) continue;
-    await found.start();
-    if (found.unreachable) return;
+    if (mine !== generation) return 'cut_short';
+    progress(i + 1);
+  }
+  await trimReads();
+  return 'done';
+}
+
+/** Reads one path straight onto the phone, holding none of it in memory. False when no server answered. */
+async function fill(path: string): Promise<boolean> {
+  const mine = generation;
+  const key = `${account} ${path}`;
+  aside.set(path, Date.now());
+  try {
+    const value = (await (await send(path)).json()) as unknown;
+    if (mine === generation) await keepRead({ key, value, fetched_at: serverNow().getTime() });
+    return true;
+  } catch (error) {
+    aside.delete(path);
+    if (error instanceof Unreachable) return false;
+    // What may no longer be read must not linger on the phone.
+    if (error instanceof Problem && (error.status === 403 || error.status === 404)) await dropRead(key);
+    else if (!(error instanceof Problem)) throw error;
+    return true;
   }
 }
 
-/** Something changed, about one gag or (with none named) about anything: asks again for what screens have asked
+/** When each path was read, where this phone has it. */
+export function whenKept(paths: string[]): Promise<(number | undefined)[]> {
+  return whenRead(paths.map((path) => `${account} ${path}`));
+}
+
+/** Something changed, about these gags or (with none named) about anything: asks again for what screens have asked
  *  for, and lets what was only kept for later be asked for again in its turn. */
-export function refreshReads(gag?: string): void {
-  for (const found of live.values()) {
-    if (gag && found.path.startsWith('/gags/') && !found.path.startsWith(`/gags/${gag}`)) continue;
-    if (found.background) found.askedAt = 0;
-    else void found.refresh();
-  }
+export function refreshReads(gags?: string | ReadonlySet<string>): void {
+  const named = typeof gags === 'string' ? new Set([gags]) : gags;
+  const concerns = (path: string) => {
+    const gag = /^\/gags\/([^/?]+)/.exec(path)?.[1];
+    return !named || gag === undefined || named.has(gag);
+  };
+  for (const path of aside.keys()) if (concerns(path)) aside.delete(path);
+  for (const found of live.values()) if (concerns(found.path)) void found.refresh();
+}
+
+/** Asks again for what screens have asked for and was last asked for longer ago than this. */
+export function refreshOld(age: number): void {
+  for (const found of live.values()) if (Date.now() - found.askedAt > age) void found.refresh();
 }
 
 /** Everything this phone holds for the account, whether a screen has asked for it on this visit or not. */

@@ -1,7 +1,8 @@
 // How much room this phone gives the app, whether it may take it away again, and what to do when it is full.
 // What was read can be read again and is let go first; what was written is never let go.
 
-import { database, getSetting, setSetting } from './database.ts';
+import { getSetting, setSetting } from './database.ts';
+import { dropAllReads } from './kept-reads.ts';
 
 /** The phone had no room: what was written is not kept. */
 export class NotKept extends Error {}
@@ -14,7 +15,7 @@ export interface Room {
 }
 
 /** Nearly full, from here on: a day's work is far smaller, so there is time to make room. */
-const LOW = 20 * 1024 * 1024;
+export const LOW = 20 * 1024 * 1024;
 
 export function isFull(error: unknown): boolean {
   return error instanceof DOMException && error.name === 'QuotaExceededError';
@@ -58,7 +59,12 @@ class Storage {
 
   /** Lets go of what can be read again. */
   async free(): Promise<void> {
-    await (await database()).clear('reads');
+    await dropAllReads();
+    // Packets kept for reading with no signal can be fetched again as well; the app itself must stay.
+    if (typeof caches !== 'undefined') {
+      const names = (await caches.keys()).filter((name) => !name.startsWith('app-'));
+      await Promise.all(names.map((name) => caches.delete(name)));
+    }
     await this.look();
   }
 }

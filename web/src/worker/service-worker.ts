@@ -1,8 +1,18 @@
 /// <reference lib="webworker" />
-// Keeps the app itself on the phone, so that it opens with no signal. It never touches the API: what the
-// API said is kept by the page, in a database that knows whose it is.
+// Keeps the app itself on the phone, so that it opens with no signal, and sends what waits when the browser finds
+// signal. Reads of the API it never touches: what the API said is kept by the page, in a database that knows whose
+// it is.
+
+import { getSetting, setSetting } from '../storage/database.ts';
+import { OUTBOX } from '../storage/sending.ts';
+import { sendInBackground } from './background.ts';
 
 declare const self: ServiceWorkerGlobalScope;
+
+/** Background Sync, which the library of types does not know yet. */
+interface SyncEvent extends ExtendableEvent {
+  readonly tag: string;
+}
 
 // Filled in by the build.
 const VERSION = '__PRECACHE_VERSION__';
@@ -10,10 +20,13 @@ const FILES: string[] = JSON.parse('__PRECACHE_FILES__');
 
 const PREFIX = 'app-';
 const CACHE = PREFIX + VERSION;
+/** Pages that were open when this version took over: they still ask for files of the one before. */
+const OLD_PAGES = 'old_pages';
 
+/** Fetches this version beside the one in use. It waits for a person's word before it takes over. */
 async function install(): Promise<void> {
   const cache = await caches.open(CACHE);
-  const earlier = (await caches.keys()).filter((name) => name.startsWith(PREFIX) && name !== CACHE);
+  const earlier = await earlierCaches();
   await Promise.all(
     FILES.map(async (file) => {
       // A hashed name never changes its contents: take the copy an older version left behind.
@@ -28,14 +41,30 @@ async function install(): Promise<void> {
       return cache.put(file, response);
     }),
   );
-  await self.skipWaiting();
+}
+
+async function earlierCaches(): Promise<string[]> {
+  return (await caches.keys()).filter((name) => name.startsWith(PREFIX) && name !== CACHE);
+}
+
+async function pages(): Promise<string[]> {
+  const open = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  return open.map((one) => one.id);
 }
 
 async function activate(): Promise<void> {
-  const names = (await caches.keys()).filter((name) => name.startsWith(PREFIX) && name !== CACHE);
-  // The newest old cache stays for pages that are still open on it.
-  await Promise.all(names.slice(0, -1).map((name) => caches.delete(name)));
+  await setSetting(OLD_PAGES, await pages());
+  await dropOldCaches();
   await self.clients.claim();
+}
+
+/** Lets go of earlier versions once every page that was open on one is closed or loaded anew. */
+async function dropOldCaches(): Promise<void> {
+  const earlier = await earlierCaches();
+  if (earlier.length === 0) return;
+  const [old, open] = [(await getSetting<string[]>(OLD_PAGES)) ?? [], await pages()];
+  if (old.some((id) => open.includes(id))) return;
+  await Promise.all(earlier.map((name) => caches.delete(name)));
 }
 
 async function answer(request: Request): Promise<Response> {
@@ -47,11 +76,18 @@ async function answer(request: Request): Promise<Response> {
 
 self.addEventListener('install', (event) => event.waitUntil(install()));
 self.addEventListener('activate', (event) => event.waitUntil(activate()));
+self.addEventListener('message', (event) => {
+  if (event.data === 'SKIP_WAITING') event.waitUntil(self.skipWaiting());
+  // A page that has just started: the one it replaced may have been the last of an earlier version.
+  if (event.data === 'STARTED') event.waitUntil(dropOldCaches());
+});
+self.addEventListener('sync', (event) => {
+  const sync = event as unknown as SyncEvent;
+  if (sync.tag === OUTBOX) sync.waitUntil(sendInBackground());
+});
 self.addEventListener('fetch', (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== 'GET' || url.origin !== self.location.origin) return;
   if (url.pathname.startsWith('/api/')) return;
   event.respondWith(answer(event.request));
 });
-
-export {};

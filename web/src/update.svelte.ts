@@ -1,0 +1,44 @@
+// A new version of the app that has been fetched and waits for a tap. It never takes over by itself, and nobody is
+// told of it while they sign or write.
+
+import { router } from './router.svelte.ts';
+
+class Update {
+  waiting = $state.raw<ServiceWorker | undefined>();
+  /** Put off until the app is opened again. */
+  later = $state(false);
+  /** Forms on the screen that somebody has begun to fill. */
+  #busy = $state(0);
+
+  get shown(): boolean {
+    const signing = /^\/gags\/[^/]+\/sign$/.test(router.path);
+    return this.waiting !== undefined && !this.later && !signing && this.#busy === 0;
+  }
+
+  watch(registration: ServiceWorkerRegistration): void {
+    const look = () => {
+      // With no version in use there is none to replace: this is the first visit.
+      this.waiting = navigator.serviceWorker.controller ? (registration.waiting ?? undefined) : undefined;
+    };
+    look();
+    registration.addEventListener('updatefound', () => {
+      registration.installing?.addEventListener('statechange', look);
+    });
+  }
+
+  /** Says that a form is half filled, until the function given back is called. */
+  hold(): () => void {
+    this.#busy += 1;
+    return () => {
+      this.#busy -= 1;
+    };
+  }
+
+  /** Lets the new version take over and starts the app again on it. What waits to be sent is untouched. */
+  take(): void {
+    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    this.waiting?.postMessage('SKIP_WAITING');
+  }
+}
+
+export const update = new Update();
