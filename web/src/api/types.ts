@@ -110,7 +110,7 @@ export interface Items<T> {
 export type ProblemBody = Pick<Shapes['Problem'], 'title' | 'status'> &
   Partial<Omit<Shapes['Problem'], 'code' | 'errors'>> & {
     /** The server's, or the app's own for what never reached the server. */
-    code?: Shapes['Problem']['code'] | 'built_on_refused';
+    code?: Shapes['Problem']['code'] | 'built_on_refused' | 'not_kept';
     /** A field's, with its pointer, or a roster cell's, with its row and column. */
     errors?: (Pick<Shapes['FieldProblem'], 'problem'> &
       Partial<Shapes['FieldProblem'] & Shapes['CellProblem']>)[];
