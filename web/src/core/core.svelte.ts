@@ -103,7 +103,7 @@ class Core {
   judgeSlot(
     slot: Slot,
     person: Person,
-    context: { gag: string; revision: number; day: string; call?: string | null },
+    context: { gag: string; revision: number; day: string; call?: string | null; today?: string },
   ): Verdict {
     return spokenVerdict(
       JSON.parse(this.#use.judge_slot(JSON.stringify(slot), JSON.stringify(person), JSON.stringify(context))),

@@ -7,6 +7,7 @@ import { find, keys } from './find.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
 import { help } from './help.ts';
+import { needs } from './needs.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
 import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
@@ -57,6 +58,7 @@ export const en = {
   find,
   keys,
   packets,
+  needs,
   person,
 };
 
