@@ -13,11 +13,12 @@ pub struct ServeOptions {
         default_value = "sqlite:gagwright.db"
     )]
     pub database: String,
-    /// Address and port to listen on
+    /// Address and port to listen on; with `--lan` 0.0.0.0:8443 unless given
     #[arg(
         long,
         env = "GAGWRIGHT_LISTEN",
         default_value = "127.0.0.1:8080",
+        default_value_if("lan", "true", "0.0.0.0:8443"),
         value_name = "ADDRESS:PORT"
     )]
     pub listen: String,
@@ -53,6 +54,77 @@ pub struct ServeOptions {
     /// Threads that answer requests; one for each processor unless given
     #[arg(long, env = "GAGWRIGHT_WORKERS", value_name = "COUNT")]
     pub workers: Option<usize>,
+    /// Serve phones on the set's own network, with no internet: HTTPS with a certificate authority of
+    /// this machine, and a page on a plain port that walks each phone through trusting it, once
+    #[arg(long, env = "GAGWRIGHT_LAN", help_heading = LAN)]
+    pub lan: bool,
+    /// A name or address of this machine that phones will type, beside the ones it finds itself; again
+    /// for another
+    #[arg(
+        long = "lan-name",
+        env = "GAGWRIGHT_LAN_NAME",
+        value_delimiter = ',',
+        requires = "lan",
+        value_name = "NAME",
+        help_heading = LAN
+    )]
+    pub lan_names: Vec<String>,
+    /// Where the page about trusting is served, over plain HTTP; nothing else is there
+    #[arg(
+        long,
+        env = "GAGWRIGHT_LAN_PAGE",
+        default_value = "0.0.0.0:8080",
+        value_name = "ADDRESS:PORT",
+        help_heading = LAN
+    )]
+    pub lan_page: String,
+    /// Folder that the authority is kept in [default: gagwright-lan, beside a SQLite database]
+    #[arg(
+        long,
+        env = "GAGWRIGHT_LAN_FOLDER",
+        value_name = "FOLDER",
+        help_heading = LAN
+    )]
+    pub lan_folder: Option<PathBuf>,
+    /// Make a new authority in place of the one kept; every phone then has to trust the new one
+    #[arg(long, requires = "lan", help_heading = LAN)]
+    pub lan_new_authority: bool,
+    /// Serve HTTPS with this certificate instead: a PEM file, the server's own certificate first and
+    /// then those that lead to its authority. It is read again when it changes
+    #[arg(
+        long,
+        env = "GAGWRIGHT_TLS_CERT",
+        requires = "tls_key",
+        value_name = "FILE",
+        help_heading = LAN
+    )]
+    pub tls_cert: Option<PathBuf>,
+    /// The key of that certificate, a PEM file without a password
+    #[arg(
+        long,
+        env = "GAGWRIGHT_TLS_KEY",
+        requires = "tls_cert",
+        value_name = "FILE",
+        help_heading = LAN
+    )]
+    pub tls_key: Option<PathBuf>,
+}
+
+/// Over the options that have to do with HTTPS.
+const LAN: &str = "HTTPS, on a set's own network";
+
+impl ServeOptions {
+    /// Where the local authority is kept.
+    pub fn lan_folder(&self) -> PathBuf {
+        /// Beside the database, or in the folder it was started in where the database is elsewhere.
+        const NAME: &str = "gagwright-lan";
+        self.lan_folder.clone().unwrap_or_else(|| {
+            match gagwright_store::sqlite_file(&self.database) {
+                Some(file) => file.with_file_name(NAME),
+                None => NAME.into(),
+            }
+        })
+    }
 }
 
 impl Default for ServeOptions {
@@ -66,6 +138,13 @@ impl Default for ServeOptions {
             mail_from: "Gagwright <gagwright@localhost>".into(),
             behind_proxy: false,
             workers: None,
+            lan: false,
+            lan_names: Vec::new(),
+            lan_page: "0.0.0.0:8080".into(),
+            lan_folder: None,
+            lan_new_authority: false,
+            tls_cert: None,
+            tls_key: None,
         }
     }
 }

@@ -45,6 +45,15 @@ impl Address {
     }
 }
 
+/// The file that an address names, for what is to be kept beside it; none for a PostgreSQL database or
+/// an address that cannot be read.
+pub fn sqlite_file(address: &str) -> Option<PathBuf> {
+    match Address::parse(address) {
+        Ok(Address::Sqlite(file)) => Some(file),
+        Ok(Address::Postgres(_)) | Err(_) => None,
+    }
+}
+
 /// The scheme, when there is one. A single letter is a drive, as in `C:\data`.
 fn scheme(text: &str) -> Option<&str> {
     let (scheme, _) = text.split_once(':')?;

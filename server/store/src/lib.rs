@@ -34,6 +34,7 @@ pub mod sessions;
 pub mod signoffs;
 pub mod trail;
 
+pub use address::sqlite_file;
 pub use connection::AnyConnection as Connection;
 pub use error::StoreError;
 pub use store::Store;

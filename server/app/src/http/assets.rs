@@ -21,6 +21,18 @@ include!(concat!(env!("OUT_DIR"), "/bundle.rs"));
 /// The forms a file may be kept in, the smallest first.
 const FORMS: [(&str, &str); 2] = [("br", ".br"), ("gzip", ".gz")];
 
+/// The files that the page about trusting borrows from the app.
+pub fn borrowed() -> crate::lan::page::Borrowed {
+    let bytes = |name: &str| Bundle::get(name).map(|file| file.data.into_owned());
+    let font = Bundle::iter()
+        .find(|name| name.contains("-latin-wght-normal-") && name.ends_with(".woff2"))
+        .and_then(|name| bytes(&name));
+    crate::lan::page::Borrowed {
+        font,
+        icon: bytes("icon.svg"),
+    }
+}
+
 /// Answers every address that is not the API's.
 pub async fn serve(request: HttpRequest) -> Answer {
     if !matches!(*request.method(), Method::GET | Method::HEAD) {

@@ -37,9 +37,9 @@ pub async fn secure(
     let path = request.path();
     let docs = path == "/api/docs" || path.starts_with("/api/docs/");
     let api = path.starts_with("/api/");
-    let secure = request
+    let only_https = request
         .app_data::<web::Data<Shared>>()
-        .is_some_and(|shared| shared.secure);
+        .is_some_and(|shared| shared.only_https);
     // Refusals are answers by now; an error that gets here is a failure, whose text stays inside.
     let mut response = match next.call(request).await {
         Ok(response) => response.map_into_boxed_body(),
@@ -79,7 +79,7 @@ pub async fn secure(
         HeaderName::from_static("cross-origin-resource-policy"),
         "same-origin",
     );
-    if secure {
+    if only_https {
         set(
             headers,
             header::STRICT_TRANSPORT_SECURITY,

@@ -1,11 +1,16 @@
 //! Starting and stopping the server. Nothing heavy happens before it listens: the database is opened
 //! and its keys read, and everything else waits for the first request that needs it.
 
-use std::{io, net::SocketAddr, time::Duration};
+use std::{
+    io::{self, IsTerminal},
+    net::{SocketAddr, TcpListener},
+    sync::Arc,
+    time::Duration,
+};
 
 use actix_web::{
     App as Application, HttpServer,
-    dev::ServerHandle,
+    dev::{Server, ServerHandle},
     middleware::{Compress, Logger, from_fn},
     rt::task::JoinHandle,
     web,
@@ -22,7 +27,9 @@ use super::{
     state::{App, Shared},
 };
 use crate::{
+    clock,
     config::ServeOptions,
+    lan::{Https, LanError, addresses::Machine, announce, page},
     mail::{Mail, MailError},
     tokens::{self, TokenKeys},
     trail_file,
@@ -30,6 +37,8 @@ use crate::{
 
 /// How long requests in flight may take when the server stops, in seconds.
 const PATIENCE: u64 = 10;
+/// How long a phone at the edge of the network may take to agree on HTTPS.
+const HANDSHAKE: Duration = Duration::from_secs(10);
 /// Where the hash of the one-time set-up token is kept.
 pub(super) const SETUP_TOKEN_HASH: &str = "setup_token_hash";
 const TOKEN_SECRET: &str = "token_secret";
@@ -43,20 +52,28 @@ pub enum ServeError {
     /// The mail options.
     #[error(transparent)]
     Mail(#[from] MailError),
+    /// HTTPS.
+    #[error(transparent)]
+    Lan(#[from] LanError),
     /// Another program listens there.
     #[error(
         "{listen} is taken by another program. Stop that one, or choose another port, for example \
-         --listen 127.0.0.1:8081"
+         {option} {}",
+        listen.rsplit_once(':').map_or("127.0.0.1:8081".to_owned(), |(host, _)| format!("{host}:8081"))
     )]
     Taken {
+        /// Which option says so.
+        option: &'static str,
         /// What was asked for.
         listen: String,
     },
     /// Not an address of this machine, or not allowed.
     #[error(
-        "cannot listen on {listen}: {why}. Write it as ADDRESS:PORT, for example 127.0.0.1:8080"
+        "cannot listen on {listen}: {why}. Write {option} as ADDRESS:PORT, for example 127.0.0.1:8080"
     )]
     Listen {
+        /// Which option says so.
+        option: &'static str,
         /// What was asked for.
         listen: String,
         /// The system's words.
@@ -78,18 +95,36 @@ pub struct Running {
     pub public_url: String,
     /// The one-time link with which the first account is made, when there is none yet.
     pub setup_link: Option<String>,
+    /// HTTPS, when this server speaks it itself.
+    pub https: Option<Arc<Https>>,
+    /// Where the page about trusting is, on a set's own network.
+    pub page: Option<SocketAddr>,
     /// What the handlers share, for whoever started it in the same process.
     pub shared: App,
-    handle: ServerHandle,
-    task: JoinHandle<io::Result<()>>,
+    handles: Vec<ServerHandle>,
+    tasks: Vec<JoinHandle<io::Result<()>>>,
 }
 
 impl Running {
     /// Lets requests in flight finish, hangs up on event streams, and comes back when all is closed.
     pub async fn stop(self) {
         self.shared.feed.close();
-        self.handle.stop(true).await;
-        let _ = self.task.await;
+        for handle in self.handles {
+            handle.stop(true).await;
+        }
+        for task in self.tasks {
+            let _ = task.await;
+        }
+    }
+
+    /// The address of the page about trusting, as a phone opens it.
+    pub fn page_address(&self) -> Option<String> {
+        let port = self.page?.port();
+        let host = self.https.as_ref()?.best_host()?.in_url();
+        Some(match port {
+            80 => format!("http://{host}"),
+            port => format!("http://{host}:{port}"),
+        })
     }
 }
 
@@ -105,12 +140,18 @@ pub async fn start(options: ServeOptions) -> Result<Running, ServeError> {
     let tokens = TokenKeys::new(&token_secret(&store)?);
     let public_url = options.public_url.as_deref().map(checked_url).transpose()?;
 
-    let listener =
-        std::net::TcpListener::bind(&options.listen).map_err(|error| cannot(&options, &error))?;
-    let address = listener
-        .local_addr()
-        .map_err(|error| cannot(&options, &error))?;
-    let public_url = public_url.unwrap_or_else(|| format!("http://{address}"));
+    let (listener, address) = listen("--listen", &options.listen)?;
+    let machine = Machine::look().map_err(LanError::Interfaces)?;
+    let https = Https::prepare(&options, address, &machine, clock::now())?;
+    let plain = if options.lan {
+        Some(listen("--lan-page", &options.lan_page)?)
+    } else {
+        None
+    };
+    let public_url = public_url.unwrap_or_else(|| match &https {
+        Some(https) => https.best_address(),
+        None => format!("http://{address}"),
+    });
     let setup_link = setup_token(&store)?.map(|token| format!("{public_url}/setup#{token}"));
 
     let shared = web::Data::new(Shared {
@@ -119,7 +160,8 @@ pub async fn start(options: ServeOptions) -> Result<Running, ServeError> {
         feed: Feed::default(),
         mail,
         limits: Limits::default(),
-        secure: public_url.starts_with("https://"),
+        secure: public_url.starts_with("https://") || https.is_some(),
+        only_https: public_url.starts_with("https://") && https.is_none(),
         public_url: public_url.clone(),
         behind_proxy: options.behind_proxy,
     });
@@ -140,24 +182,40 @@ pub async fn start(options: ServeOptions) -> Result<Running, ServeError> {
     })
     .shutdown_timeout(PATIENCE)
     .keep_alive(Duration::from_secs(60))
+    .tls_handshake_timeout(HANDSHAKE)
     .disable_signals();
     if let Some(workers) = options.workers {
         server = server.workers(workers.max(1));
     }
-    let server = server
-        .listen(listener)
-        .map_err(|error| cannot(&options, &error))?
-        .run();
-    let handle = server.handle();
-    let task = actix_web::rt::spawn(server);
+    let refused = |error: io::Error| cannot("--listen", &options.listen, &error);
+    let server = match &https {
+        Some(https) => server.listen_rustls_0_23(listener, https.config()?),
+        None => server.listen(listener),
+    }
+    .map_err(refused)?
+    .run();
+    let mut servers = vec![server];
+    let mut page_at = None;
+    if let (Some(https), Some((listener, address))) = (&https, plain) {
+        let borrowed = assets::borrowed();
+        let server = page::server(Arc::clone(https), borrowed, listener)
+            .map_err(|error| cannot("--lan-page", &options.lan_page, &error))?;
+        servers.push(server);
+        page_at = Some(address);
+    }
+    if let Some(https) = &https {
+        actix_web::rt::spawn(Arc::clone(https).watch());
+    }
     actix_web::rt::spawn(tidy(shared.clone()));
     Ok(Running {
         address,
         public_url,
         setup_link,
+        https,
+        page: page_at,
         shared,
-        handle,
-        task,
+        handles: servers.iter().map(Server::handle).collect(),
+        tasks: servers.into_iter().map(actix_web::rt::spawn).collect(),
     })
 }
 
@@ -170,6 +228,11 @@ pub fn serve(options: ServeOptions) -> Result<(), ServeError> {
     actix_web::rt::System::new().block_on(async move {
         let running = start(options).await?;
         println!("Gagwright listens on {}", running.public_url);
+        if let Some(https) = &running.https {
+            let page = running.page_address();
+            let colours = io::stdout().is_terminal();
+            println!("\n{}", announce::text(https, page.as_deref(), colours));
+        }
         if let Some(link) = &running.setup_link {
             println!(
                 "Nobody has an account yet. Open this link once to make the first one:\n  {link}"
@@ -229,11 +292,19 @@ async fn tidy(app: App) {
     }
 }
 
-fn cannot(options: &ServeOptions, error: &io::Error) -> ServeError {
-    let listen = options.listen.clone();
+/// A listener, and where it ended up when the port was left to the system.
+fn listen(option: &'static str, asked: &str) -> Result<(TcpListener, SocketAddr), ServeError> {
+    TcpListener::bind(asked)
+        .and_then(|listener| listener.local_addr().map(|address| (listener, address)))
+        .map_err(|error| cannot(option, asked, &error))
+}
+
+fn cannot(option: &'static str, listen: &str, error: &io::Error) -> ServeError {
+    let listen = listen.to_owned();
     match error.kind() {
-        io::ErrorKind::AddrInUse => ServeError::Taken { listen },
+        io::ErrorKind::AddrInUse => ServeError::Taken { option, listen },
         _ => ServeError::Listen {
+            option,
             listen,
             why: error.to_string(),
         },

@@ -23,6 +23,9 @@ pub struct Shared {
     pub public_url: String,
     /// Whether that address is HTTPS.
     pub secure: bool,
+    /// Whether browsers are told to never use that host without HTTPS again. Not on a set's own network:
+    /// there the host has a plain page beside the app, and may be another machine tomorrow.
+    pub only_https: bool,
     /// Whether callers' addresses come from a proxy's header.
     pub behind_proxy: bool,
 }

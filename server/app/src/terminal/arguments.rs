@@ -33,8 +33,11 @@ pub(crate) enum Subcommand {
     /// Serve the app and the API
     #[command(after_help = "Examples:\n  gagwright serve\n  \
         gagwright serve --database sqlite:our.db --listen 0.0.0.0:8080\n  \
-        gagwright serve --database postgres://gagwright@db/gagwright\n\n\
-        On an empty database it prints a one-time set-up link; there is no default password.")]
+        gagwright serve --database postgres://gagwright@db/gagwright\n  \
+        gagwright serve --lan                                    phones on a set's own network\n  \
+        gagwright serve --listen 0.0.0.0:443 --tls-cert chain.pem --tls-key key.pem\n\n\
+        On an empty database it prints a one-time set-up link; there is no default password.\n\
+        With --lan it prints a QR code that walks each phone through trusting this machine, once.")]
     Serve(ServeOptions),
     /// Do the whole job in the terminal, on the invented production, and check every step
     #[command(after_help = "Example:\n  gagwright demo --out story\n\n\

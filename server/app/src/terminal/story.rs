@@ -18,7 +18,7 @@ use super::{arguments::DemoArguments, fault::Fault, say, table::paragraph};
 use crate::{
     commands::CommandError,
     demo::{self, script, stage::Stage},
-    entropy,
+    entropy, private_file,
 };
 
 /// The story plays on this morning, so that it comes out the same on every day it is told.
@@ -129,7 +129,7 @@ impl Teller {
     /// Writes a file that only its owner may read.
     pub(super) fn write_secret(&self, name: &str, bytes: &[u8]) -> Result<(), Fault> {
         let file = self.file(name);
-        write_private(&file, bytes)
+        private_file::write_new(&file, bytes)
             .map_err(|error| Fault::failed(format!("cannot write {}: {error}", file.display())))
     }
 
@@ -141,22 +141,6 @@ impl Teller {
             self.file("trail.jsonl").display()
         ))
     }
-}
-
-#[cfg(unix)]
-fn write_private(file: &Path, bytes: &[u8]) -> std::io::Result<()> {
-    use std::{io::Write, os::unix::fs::OpenOptionsExt};
-    fs::OpenOptions::new()
-        .write(true)
-        .create_new(true)
-        .mode(0o600)
-        .open(file)?
-        .write_all(bytes)
-}
-
-#[cfg(not(unix))]
-fn write_private(file: &Path, bytes: &[u8]) -> std::io::Result<()> {
-    fs::write(file, bytes)
 }
 
 /// The folder, made where it is missing; it must be empty, so that nothing is overwritten.
