@@ -79,6 +79,12 @@ impl FromStr for Name {
                     .to_owned(),
             );
         }
+        if host != "localhost" && !host.contains('.') {
+            return Err(format!(
+                "a name with no dot could be all of a domain on the internet; write {host}.local, or the \
+                 whole name that the network gives it"
+            ));
+        }
         if last.bytes().all(|byte| byte.is_ascii_digit()) {
             return Err("it looks like an address and is none".to_owned());
         }
@@ -131,7 +137,7 @@ impl Machine {
             .ok()
             .and_then(|name| name.into_string().ok())
             .map(|name| name.split('.').next().unwrap_or_default().to_owned())
-            .filter(|name| matches!(name.parse(), Ok(Name::Host(_))))
+            .filter(|name| matches!(format!("{name}.local").parse(), Ok(Name::Host(_))))
             .map(|name| name.to_ascii_lowercase());
         Ok(Self {
             addresses,
@@ -175,12 +181,11 @@ impl Machine {
     /// Everything a certificate for this machine should name, as far as `allowed` lets it, and what
     /// was asked for by name in any case.
     pub fn names(&self, asked: &[Name], allowed: impl Fn(&Name) -> bool) -> BTreeSet<Name> {
-        let host = self.host.iter().flat_map(|host| {
-            [
-                Name::Host(host.clone()),
-                Name::Host(format!("{host}.local")),
-            ]
-        });
+        // Not the bare name: an authority that may speak for "app" may speak for everything under .app.
+        let host = self
+            .host
+            .iter()
+            .map(|host| Name::Host(format!("{host}.local")));
         let loopback = [
             Name::Host("localhost".to_owned()),
             Name::Ip(Ipv4Addr::LOCALHOST.into()),
@@ -247,6 +252,7 @@ mod tests {
             "10.0.0.256",
             "0.0.0.0",
             "sl ate",
+            "app",
         ] {
             assert!(wrong.parse::<Name>().is_err(), "{wrong:?} was taken");
         }
@@ -305,14 +311,13 @@ mod tests {
     #[test]
     fn a_certificate_names_what_is_private_and_what_was_asked_for() {
         let asked = [Name::Ip(ip("203.0.113.9"))];
-        let names = machine().names(&asked, |name| *name != Name::Host("slate".into()));
+        let names = machine().names(&asked, |name| *name != Name::Ip(ip("172.17.0.1")));
         let told: Vec<String> = names.iter().map(Name::to_string).collect();
         assert_eq!(
             told,
             [
                 "10.0.4.2",
                 "127.0.0.1",
-                "172.17.0.1",
                 "203.0.113.9",
                 "::1",
                 "fd00::2",

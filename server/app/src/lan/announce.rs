@@ -36,15 +36,17 @@ fn trusting(local: &Local, page: &str, colours: bool) -> String {
             "A certificate authority was made for this set. Each phone has to trust it once.\n"
         }
         Origin::Renewed => {
-            "The certificate authority was made anew. EVERY phone has to trust it again, and should \
-             forget the old one.\n"
+            "The certificate authority was made anew. Every phone has to trust it again, and\n\
+             should forget the old one.\n"
         }
     };
     format!(
-        "\n{origin}Each new phone opens the page above, once, and is walked through. Compare there:\n\n  \
+        "\n{origin}Each new phone opens the page for new phones once and is walked through.\n\
+         What it shows of the certificate must be the same as here:\n\n  \
          {}\n  SHA-256  {first}\n           {second}\n\n\
-         It is kept in {}: keep a copy safe, and hand its key to nobody.\n\
-         What a phone keeps belongs to the address it opened, so give this machine an address that\n\
+         The authority is kept in {}.\n\
+         Keep a copy of that folder safe, and hand it to nobody.\n\
+         What a phone keeps belongs to the address it opened: give this machine one that\n\
          stays.\n\n{}\n",
         authority.name(),
         authority.folder().display(),

@@ -88,10 +88,7 @@ impl Local {
         machine: &Machine,
         now: Timestamp,
     ) -> Result<Self, LanError> {
-        // The machine's bare name is no private one by its form, so the authority is given it as well.
-        let mut given = asked.clone();
-        given.extend(machine.host.clone().map(Name::Host));
-        let (authority, origin) = Authority::open(folder, &given, anew, now)?;
+        let (authority, origin) = Authority::open(folder, &asked, anew, now)?;
         if let Some(name) = asked.iter().find(|name| !authority.may_speak_for(name)) {
             return Err(LanError::NotPermitted {
                 name: name.clone(),
