@@ -37,8 +37,8 @@ pub enum LanError {
     /// Nobody could reach this machine.
     #[error(
         "this machine has no private address that phones could reach at {listen} ({}). Join the set's \
-         network and start again, listen on an address of this machine with --listen ADDRESS:PORT \
-         (--listen '[::]:8443' takes IPv6 in), or say with --lan-name which name or address phones will use",
+         network and start again, say with --lan-name which name or address phones will use, or take IPv6 \
+         in with --listen '[::]:8443'",
         others(found)
     )]
     NoAddress {

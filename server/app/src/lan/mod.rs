@@ -60,7 +60,7 @@ impl ResolvesServerCert for Shown {
 #[derive(Debug)]
 enum Source {
     /// From this machine's own authority.
-    Local(Local),
+    Local(Box<Local>),
     /// From two files.
     Own(Own),
 }
@@ -190,7 +190,7 @@ impl Https {
                 let folder = options.lan_folder();
                 let local = Local::open(&folder, asked, options.lan_new_authority, machine, now)?;
                 let first = local.certified();
-                (Source::Local(local), first)
+                (Source::Local(Box::new(local)), first)
             }
             _ => return Ok(None),
         };
