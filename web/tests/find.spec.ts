@@ -1,6 +1,6 @@
 // Finding: from anywhere, by key or button, on what the phone holds, with and without a signal.
 
-import { expect, test } from '@playwright/test';
+import { expect, press, test } from './demo.ts';
 import { newGag, signIn } from './steps.ts';
 
 test('a gag is found by the beginning of a word, with no signal, and Enter opens it', async ({
@@ -13,7 +13,7 @@ test('a gag is found by the beginning of a word, with no signal, and Enter opens
   await page.goto('/gags');
   await expect(page.getByText(gag.code).first()).toBeVisible();
   await context.setOffline(true);
-  await page.getByRole('button', { name: 'Find' }).tap();
+  await press(page.getByRole('button', { name: 'Find' }));
   const field = page.getByRole('combobox', { name: 'Find' });
   await expect(field).toBeFocused();
   await field.fill(gag.code.toLowerCase());
@@ -53,11 +53,11 @@ test('a packet kept on the phone opens with no signal', async ({ page, context }
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.goto('/packets');
   const row = page.locator('.packet').first();
-  await row.getByRole('button', { name: /^Keep on this phone/ }).tap();
+  await press(row.getByRole('button', { name: /^Keep on this phone/ }));
   await expect(row).toContainText('Kept here:');
   await context.setOffline(true);
   await page.reload();
   const file = page.waitForEvent('download');
-  await page.locator('.packet').first().getByRole('button', { name: /^Open/ }).tap();
+  await press(page.locator('.packet').first().getByRole('button', { name: /^Open/ }));
   expect((await file).suggestedFilename()).toMatch(/-r\d+\.pdf$/);
 });

@@ -131,6 +131,16 @@ export const views: Record<Who, View[]> = {
       (t) => t.hold.everything,
       (page, t) => press(page.getByRole('button', { name: t.nav.hold, exact: true })),
     ),
+    plain('packets', '/packets', (t) => t.packets.lead),
+    plain(
+      'find',
+      '/',
+      (t) => t.find.groups.help,
+      async (page, t) => {
+        await press(page.getByRole('button', { name: t.find.title, exact: true }));
+        await page.getByRole('combobox').fill(t.help.tasks.hold.name.slice(0, 4));
+      },
+    ),
     plain('trail', '/trail', (t) => t.trail.root),
     plain('nowhere', '/no/such/place', (t) => t.app.notFound),
     plain('settings', '/settings', (t) => t.settings.parts.about.about),
