@@ -27,7 +27,9 @@ interface TraceEvent {
   pid: number;
   tid: number;
   tdur?: number;
-  args?: { name?: string };
+  ts: number;
+  dur?: number;
+  args?: { name?: string; chrome_mojo_event_info?: { mojo_interface_tag?: string } };
 }
 
 /**
@@ -45,8 +47,22 @@ async function longestTask(browser: Browser, page: Page, act: () => Promise<void
       .filter((one) => one.name === 'thread_name' && one.args?.name === 'CrRendererMain')
       .map((one) => `${one.pid} ${one.tid}`),
   );
+  // What the test itself asks of the page is no task of the page's.
+  const asked = traceEvents.filter((one) =>
+    /devtools/i.test(one.args?.chrome_mojo_event_info?.mojo_interface_tag ?? ''),
+  );
   const tasks = traceEvents
     .filter((one) => one.name.endsWith('RunTask') && main.has(`${one.pid} ${one.tid}`))
+    .filter(
+      (one) =>
+        !asked.some(
+          (each) =>
+            each.pid === one.pid &&
+            each.tid === one.tid &&
+            each.ts >= one.ts &&
+            each.ts <= one.ts + (one.dur ?? 0),
+        ),
+    )
     .map((one) => (one.tdur ?? 0) / 1000);
   expect(tasks.length, 'tasks in the trace').toBeGreaterThan(50);
   return Math.round(Math.max(...tasks));
@@ -63,7 +79,7 @@ for (const { name, path, at, count } of [
     await expect(page.getByRole('status')).toHaveCount(0);
     const slow = await page.context().newCDPSession(page);
     await slow.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-    const rows = page.locator('main ul.long > li');
+    const rows = page.locator('main .long [role=listitem]');
     const whole = () => expect(rows).toHaveCount(count, { timeout: 90_000 });
 
     const coming = await longestTask(browser, page, async () => {
@@ -72,7 +88,7 @@ for (const { name, path, at, count } of [
     });
     const scrolling = await longestTask(browser, page, async () => {
       for (let i = 0; i < 25; i += 1) {
-        await page.evaluate((by) => scrollBy(0, by), i % 5 === 4 ? 20_000 : 700);
+        await page.evaluate((top) => scrollBy({ top, behavior: 'instant' }), i % 5 === 4 ? 20_000 : 700);
         await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 30))));
       }
     });
