@@ -19,6 +19,7 @@ import type {
   TechniqueDescription,
   Verdict,
 } from '../api/types.ts';
+import type { HandedRequest } from '../hand/request.ts';
 import type { Units } from '../settings.svelte.ts';
 import { spokenAssessment, spokenClearance, spokenTechnique, spokenVerdict } from '../texts/spoken.ts';
 
@@ -36,6 +37,7 @@ interface Package {
   facet_hashes(facets: string): string;
   canonical(value: string): string;
   verify_signoff(jws: string, key: string): string;
+  verify_handed(jws: string, key: string): string;
   verify_inclusion(proof: string): void;
   parse_quantity(quantity: string, text: string): number;
   format_quantity(quantity: string, si: number, units: string): string;
@@ -128,6 +130,11 @@ class Core {
 
   verifySignoff(jws: string, key: PublicKey): Statement {
     return JSON.parse(this.#use.verify_signoff(jws, JSON.stringify(key)));
+  }
+
+  /** A request that another phone handed over, once its signature holds. Throws with the reason when not. */
+  verifyHanded(jws: string, key: PublicKey): HandedRequest {
+    return JSON.parse(this.#use.verify_handed(jws, JSON.stringify(key)));
   }
 
   /** Throws with the reason when the proof does not hold. */

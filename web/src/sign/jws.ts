@@ -11,9 +11,17 @@ export function fromBase64url(text: string): Uint8Array {
   return Uint8Array.from(binary, (char) => char.charCodeAt(0));
 }
 
-export async function signCompact(payload: string, device: string, key: CryptoKey): Promise<string> {
+export const SIGN_OFF = 'gagwright-signoff+jws';
+export const HANDED = 'gagwright-handed+jws';
+
+export async function signCompact(
+  payload: string,
+  device: string,
+  key: CryptoKey,
+  typ: string = SIGN_OFF,
+): Promise<string> {
   const encoder = new TextEncoder();
-  const header = JSON.stringify({ alg: 'ES256', typ: 'gagwright-signoff+jws', kid: device });
+  const header = JSON.stringify({ alg: 'ES256', typ, kid: device });
   const input = `${base64url(encoder.encode(header))}.${base64url(encoder.encode(payload))}`;
   const algorithm = { name: 'ECDSA', hash: 'SHA-256' };
   const signature = await crypto.subtle.sign(algorithm, key, encoder.encode(input));

@@ -53,6 +53,11 @@ class OwnKey {
 }
 const ownKey = new OwnKey();
 
+/** Each device once: the server's word of this phone's own is the fuller one. */
+function known(devices: Device[]): Device[] {
+  return [...new Map(devices.toReversed().map((one) => [one.id, one])).values()];
+}
+
 export function judged(read: Read<GagPage>): Judged | undefined {
   const page = read.value;
   if (!page) return undefined;
@@ -71,7 +76,7 @@ export function judged(read: Read<GagPage>): Judged | undefined {
       writes: outbox.items,
       handed: outbox.handed,
       me,
-      devices: ownKey.of(page.gag.production, me),
+      devices: known([...(session.page?.value?.devices ?? []), ...ownKey.of(page.gag.production, me)]),
       hashes: (facets) => core.facetHashes(facets),
     });
     const old = serverNow().getTime() - read.fetchedAt > FRESH_FOR;

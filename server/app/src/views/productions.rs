@@ -44,6 +44,7 @@ pub fn production_page(
             .then_some(production.hold_code),
         policy: production.policy,
         members,
+        devices: shared.devices,
         me: Me {
             person: reader.person,
             roles: reader.roles.clone(),

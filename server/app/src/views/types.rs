@@ -408,6 +408,8 @@ pub struct ProductionPage {
     pub policy: Policy,
     /// Everyone with a hat or an account.
     pub members: Vec<MemberSummary>,
+    /// Every device that signs here, so that a phone with no network can check what another hands it.
+    pub devices: Vec<Device>,
     /// The reader.
     pub me: Me,
     /// Leaves in the trail.

@@ -6,6 +6,7 @@ import { invitation, setUp, signIn } from './entry.ts';
 import { find, keys } from './find.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
+import { hand } from './hand.ts';
 import { help } from './help.ts';
 import { needs } from './needs.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
@@ -42,6 +43,7 @@ export const en = {
   dayHelp,
   day,
   edit,
+  hand,
   people,
   roster,
   trail,

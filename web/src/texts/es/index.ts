@@ -7,6 +7,7 @@ import { invitation, setUp, signIn } from './entry.ts';
 import { find, keys } from './find.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
+import { hand } from './hand.ts';
 import { help } from './help.ts';
 import { needs } from './needs.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
@@ -43,6 +44,7 @@ export const es: Texts = {
   dayHelp,
   day,
   edit,
+  hand,
   people,
   roster,
   trail,

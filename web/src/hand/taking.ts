@@ -1,0 +1,148 @@
+// What was handed over, checked here: whose it is, what it asks, whether its signature holds. What does not
+// verify is not kept.
+
+import type { Device, GagPage, PublicKey, Statement } from '../api/types.ts';
+import { core } from '../core/core.svelte.ts';
+import { moment } from '../format.ts';
+import { payloadOf } from '../sign/jws.ts';
+import type { HandedItem } from '../storage/database.ts';
+import { t } from '../texts/index.ts';
+import { HandError } from './bytes.ts';
+import type { Known } from './known.ts';
+import { type Handed, unpack } from './message.ts';
+import type { HandedRequest } from './request.ts';
+
+export type Verdict =
+  | { state: 'holds'; name: string }
+  /** The device is not known here; the server will check it. */
+  | { state: 'unknown' }
+  | { state: 'bad'; why: string };
+
+/** The rest of an item; whose account carries it is added by whoever keeps it. */
+export type Item = Omit<HandedItem, 'account'>;
+
+export interface Taken {
+  item: Item;
+  verdict: Verdict;
+  by: string;
+  madeAt: string;
+  /** The gag as this phone has it. */
+  page: GagPage | undefined;
+  content: { kind: 'sign_off'; statement: Statement } | { kind: 'request'; request: HandedRequest };
+}
+
+const PATHS: [RegExp, HandedItem['kind']][] = [
+  [/^\/productions\/[^/]+\/holds$/, 'hold'],
+  [/^\/holds\/[^/]+\/agreements$/, 'release'],
+  [/^\/gags\/[^/]+\/readings$/, 'reading'],
+  [/^\/gags\/[^/]+\/runs$/, 'run'],
+  [/^\/gags\/[^/]+\/plans$/, 'revision'],
+];
+
+interface Claim {
+  kind: HandedItem['kind'];
+  key: string;
+  production: string;
+  person: string;
+  device: string;
+  madeAt: string;
+  gag: string | undefined;
+  content: Taken['content'];
+  /** The core's check; throws with the reason. */
+  verify: (key: PublicKey) => unknown;
+}
+
+function unreadable(): HandError {
+  return new HandError('damaged', 'what is signed is not what its kind says');
+}
+
+/** Reads what is claimed, before anything is believed. */
+function claimOf(handed: Handed): Claim {
+  const { jws } = handed;
+  const texts = (...values: unknown[]) => values.every((one) => typeof one === 'string' && one !== '');
+  try {
+    if (handed.kind === 'sign_off') {
+      const said = payloadOf<Statement>(jws);
+      if (!texts(said.id, said.production, said.gag, said.signer, said.device, said.role, said.signed_at))
+        throw unreadable();
+      return {
+        kind: 'sign_off',
+        key: handed.key,
+        production: said.production,
+        person: said.signer,
+        device: said.device,
+        madeAt: said.signed_at,
+        gag: said.gag,
+        content: { kind: 'sign_off', statement: said },
+        verify: (key) => core.verifySignoff(jws, key),
+      };
+    }
+    const said = payloadOf<HandedRequest>(jws);
+    if (!texts(said.key, said.production, said.person, said.device, said.path, said.made_at))
+      throw unreadable();
+    const kind = PATHS.find(([path]) => path.test(said.path))?.[1];
+    if (!kind || typeof said.body !== 'object' || said.body === null) throw unreadable();
+    const named = /^\/gags\/([^/]+)\//.exec(said.path)?.[1] ?? said.body.gag;
+    return {
+      kind,
+      key: said.key,
+      production: said.production,
+      person: said.person,
+      device: said.device,
+      madeAt: said.made_at,
+      gag: typeof named === 'string' ? named : undefined,
+      content: { kind: 'request', request: said },
+      verify: (key) => core.verifyHanded(jws, key),
+    };
+  } catch (error) {
+    throw error instanceof HandError ? error : unreadable();
+  }
+}
+
+function judge(claim: Claim, device: Device | undefined, name: string): Verdict {
+  if (!device) return { state: 'unknown' };
+  if (device.person !== claim.person) return { state: 'bad', why: t.hand.why.owner };
+  if (device.revoked_at) return { state: 'bad', why: t.hand.why.revoked(moment(device.revoked_at)) };
+  try {
+    claim.verify(device.key);
+    return { state: 'holds', name };
+  } catch (error) {
+    return { state: 'bad', why: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Throws a `HandError` for what is no message; says of a message whether it verifies. */
+export async function taken(
+  message: Uint8Array,
+  known: Known,
+  productions: readonly string[],
+  now: number,
+): Promise<Taken> {
+  const handed = await unpack(message);
+  const claim = claimOf(handed);
+  const page = claim.gag ? await known.page(claim.gag) : undefined;
+  const name = await known.nameOf(claim.production, claim.person, page);
+  const device = await known.device(claim.device, claim.production, page);
+  const verdict: Verdict = productions.includes(claim.production)
+    ? judge(claim, device, name ?? t.hand.somebody)
+    : { state: 'bad', why: t.hand.why.production };
+  const item: Item = {
+    key: claim.key,
+    production: claim.production,
+    gag: claim.gag,
+    kind: claim.kind,
+    jws: handed.jws,
+    packed: message,
+    received_at: now,
+    from: name,
+    state: 'waiting',
+  };
+  return {
+    item,
+    verdict,
+    by: name ?? t.hand.somebody,
+    madeAt: claim.madeAt,
+    page,
+    content: claim.content,
+  };
+}

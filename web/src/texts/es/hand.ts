@@ -1,0 +1,96 @@
+// What is said of handing entries from phone to phone, in Spanish.
+
+import type { Texts } from '../en/index.ts';
+import { plural } from './plural.ts';
+
+export const hand: Texts['hand'] = {
+  give: 'Entregar',
+  giveLead: 'En el otro teléfono, toque «Recibir de un teléfono» y apunte la cámara al código.',
+  giveSafe: 'Entregarlo dos veces no hace daño: el servidor cuenta cada entrada una sola vez.',
+  codeAlt: 'Código para la cámara del otro teléfono',
+  frame: (n, of) => `Cuadro ${n} de ${of}`,
+  extraFrame: (n) => `Cuadro de más ${n}, por si se perdió alguno`,
+  play: 'Seguir',
+  pause: 'Parar',
+  previousFrame: 'Anterior',
+  nextFrame: 'Siguiente',
+  pace: 'Ritmo',
+  paces: { slow: 'Lento', normal: 'Medio', fast: 'Rápido' },
+  smaller: '¿Cuesta leerlo? Mostrarlo en códigos más pequeños',
+  oneCode: 'Mostrarlo en un solo código',
+  asFile: 'Enviar como archivo',
+  fileHelp: '¿No hay cámara? Envíelo como archivo, por la conexión que haya entre los dos teléfonos.',
+  fileLead: 'Abra este archivo en Gagwright: Ajustes, Recibir de un teléfono.',
+  shared: 'El archivo va de camino.',
+  saved: 'El archivo está entre sus descargas.',
+  notRegistered:
+    'El servidor aún no conoce la clave de este teléfono. El otro puede guardar esto y llevarlo, pero nadie podrá comprobar la firma hasta que este teléfono haya tenido conexión.',
+  take: 'Recibir de un teléfono',
+  takeAbout: 'Sin conexión: leer un código de otra pantalla, o un archivo',
+  takeLead: 'Apunte la cámara al código del otro teléfono. Se comprueba aquí mismo, sin conexión.',
+  openCamera: 'Abrir la cámara',
+  closeCamera: 'Cerrar la cámara',
+  torch: 'Linterna',
+  looking: 'Buscando un código …',
+  progress: (have, of) => `${have} de ${plural(of, 'cuadro leído', 'cuadros leídos')}`,
+  takeFile: 'Recibir un archivo',
+  dropHere: 'O suelte aquí el archivo.',
+  another: 'Recibir otro',
+  camera: {
+    denied:
+      'La cámara no está permitida para esta aplicación. Permítala en el navegador: el signo junto a la dirección, Permisos, Cámara. O reciba un archivo.',
+    none: 'Este dispositivo no tiene una cámara que el navegador pueda usar. Reciba un archivo.',
+    busy: 'Otra aplicación está usando la cámara. Ciérrela e inténtelo de nuevo, o reciba un archivo.',
+    insecure: 'El navegador solo da la cámara a páginas abiertas con https. Reciba un archivo.',
+  },
+  refusals: {
+    not_ours: 'Esto no es una entrada de Gagwright.',
+    newer:
+      'Esto lo hizo una versión más nueva de la aplicación. Actualice este teléfono y recíbalo de nuevo.',
+    damaged: 'Esto llegó dañado. Recíbalo de nuevo.',
+    too_big: 'Esto es mayor de lo que puede ser una entrada.',
+    not_carried: 'Esto no está en este teléfono o no se puede entregar.',
+  },
+  kept: 'Guardado en este teléfono',
+  keptLead: 'Aquí cuenta desde ahora, y se envía solo al servidor cuando haya conexión.',
+  hadAlready: 'Este teléfono ya lo tiene. Nada se cuenta dos veces.',
+  notKept: 'Rechazado, no se guarda',
+  holds: (name) => `La firma es válida, hecha con el dispositivo de ${name}.`,
+  unknownDevice: 'Este teléfono no conoce el dispositivo que firmó; lo comprobará el servidor.',
+  doesNotVerify: (why) => `No se verifica: ${why}`,
+  why: {
+    production: 'es de una producción en la que usted no está.',
+    owner: 'el dispositivo que firmó es de otra persona.',
+    revoked: (when) => `el dispositivo que firmó fue revocado el ${when}.`,
+    unreadable: 'no se puede leer lo que está firmado.',
+  },
+  somebody: 'Alguien que este teléfono no conoce',
+  by: 'De',
+  madeAt: 'Hecho',
+  gag: 'Acción',
+  unknownGag: 'No está en este teléfono',
+  everything: 'Todo',
+  what: 'Qué es',
+  reason: 'Motivo',
+  noReason: 'Sin motivo indicado',
+  sameRevision: (n) => `Es para la revisión ${n}, el plan que hay en este teléfono.`,
+  otherRevision: (n, here, changed) =>
+    `Es para la revisión ${n}; el plan de este teléfono es la revisión ${here}. Se distinguen en: ${changed}.`,
+  otherSame: (n, here) =>
+    `Es para la revisión ${n}; el plan de este teléfono es la revisión ${here}, igual en lo que abarca.`,
+  changes: (facets) => `Cambia: ${facets}`,
+  nothingChanged: 'No cambia nada del plan de este teléfono',
+  basedOn: (n, here) =>
+    n === here
+      ? `Hecho sobre la revisión ${n}, el plan de este teléfono.`
+      : `Hecho sobre la revisión ${n}; el plan de este teléfono es la revisión ${here}. El servidor preguntará cuál vale.`,
+  runGood: (rung) => `${rung}: bien`,
+  runBad: (rung) => `${rung}: mal`,
+  agrees: (role) => `Conforme con levantar el alto, como ${role}`,
+  carried: 'Llevado para otros',
+  carriedEmpty: 'No se lleva nada para nadie.',
+  carriedFor: (kind, name) => `${kind}, llevado para ${name}`,
+  toGag: 'A la acción',
+  passOn: 'Entregarlo a otro',
+  again: 'Enviar de nuevo',
+};
