@@ -132,6 +132,7 @@ export async function taken(
     gag: claim.gag,
     kind: claim.kind,
     jws: handed.jws,
+    verified: verdict.state === 'holds',
     packed: message,
     received_at: now,
     from: name,

@@ -61,6 +61,8 @@ export interface HandedItem {
   kind: 'sign_off' | 'hold' | 'release' | 'reading' | 'run' | 'revision';
   /** As its author signed it; passed on and sent unchanged. */
   jws: string;
+  /** Its signature held on this phone. What nobody could check yet counts for nothing here, save a hold. */
+  verified?: boolean;
   /** As it travelled, for passing it on without packing it again. */
   packed?: unknown;
   received_at: number;

@@ -74,7 +74,7 @@ export function judged(read: Read<GagPage>): Judged | undefined {
     const me = session.membership?.person.id ?? '';
     const laid = overlay(page, {
       writes: outbox.items,
-      handed: outbox.handed,
+      handed: outbox.handed.filter((one) => one.verified || one.kind === 'hold'),
       me,
       devices: known([...(session.page?.value?.devices ?? []), ...ownKey.of(page.gag.production, me)]),
       hashes: (facets) => core.facetHashes(facets),

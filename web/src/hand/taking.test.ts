@@ -1,0 +1,175 @@
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Case, GagPage, ProductionPage } from '../api/types.ts';
+import { database } from '../storage/database.ts';
+import { uuidv7 } from '../storage/uuid.ts';
+import { emptyCase, MEDIC, pageOf, signed, startCore } from '../testing/case.ts';
+import { HandError } from './bytes.ts';
+import { fileOf, messageIn } from './files.ts';
+import { frameText } from './frames.ts';
+import { Known } from './known.ts';
+import { pack } from './message.ts';
+import { linesOf } from './said.ts';
+import { taken } from './taking.ts';
+
+beforeAll(startCore);
+
+const ACCOUNT = 'ada';
+const NOW = Date.parse('2026-11-22T10:00:00Z');
+let one: Case;
+let message: Uint8Array;
+
+async function keep(path: string, value: unknown): Promise<void> {
+  await (await database()).put('reads', { key: `${ACCOUNT} ${path}`, value, fetched_at: NOW });
+}
+
+/** The phone has read the gag before the signature was made. */
+async function keepPage(change: (page: GagPage) => void = () => {}): Promise<void> {
+  const page = structuredClone(pageOf({ ...one, signoffs: [] }));
+  change(page);
+  await keep(`/gags/${page.gag.id}`, page);
+}
+
+const take = () => taken(message, new Known(ACCOUNT), [one.production], NOW);
+
+beforeEach(async () => {
+  await (await database()).clear('reads');
+  one = await signed(emptyCase(), 'medic', MEDIC);
+  const jws = one.signoffs[0]?.jws ?? '';
+  message = await pack({ kind: 'sign_off', jws, key: uuidv7() });
+});
+
+describe('a signature that was handed over', () => {
+  it('holds when the device is known, and says whose it is and of which plan', async () => {
+    await keepPage();
+    const found = await take();
+    expect(found.verdict).toEqual({ state: 'holds', name: 'Bo' });
+    expect(found.item).toMatchObject({
+      kind: 'sign_off',
+      gag: one.plan.gag,
+      from: 'Bo',
+      state: 'waiting',
+      jws: one.signoffs[0]?.jws,
+    });
+    const said = linesOf(found).map((line) => line.said);
+    expect(said).toContain('Medic: Approve');
+    expect(said).toContain('G07, High fall');
+    expect(said).toContain('It is for revision 1, the plan on this phone.');
+  });
+
+  it('says which facets differ from the plan on this phone', async () => {
+    await keepPage((page) => {
+      page.plan.revision = 2;
+      page.plan.facets.medical.cover = 'Doctor';
+    });
+    const said = linesOf(await take()).map((line) => line.said);
+    expect(said).toContain(
+      'It is for revision 1; the plan on this phone is revision 2. They differ in: Medical.',
+    );
+  });
+
+  it('says that a later revision is the same in what it covers', async () => {
+    await keepPage((page) => {
+      page.plan.revision = 3;
+      page.plan.facets.camera.notes = 'From the crane';
+    });
+    const said = linesOf(await take()).map((line) => line.said);
+    expect(said).toContain(
+      'It is for revision 1; the plan on this phone is revision 3, the same in what it covers.',
+    );
+  });
+
+  it('is left to the server when the device is not known here', async () => {
+    await keepPage((page) => {
+      page.case.devices = [];
+    });
+    expect((await take()).verdict).toEqual({ state: 'unknown' });
+  });
+
+  it('holds by the devices of the production when the gag was never read', async () => {
+    const whole: Partial<ProductionPage> = { devices: one.devices, members: [] };
+    await keep(`/productions/${one.production}`, whole);
+    const found = await take();
+    expect(found.verdict.state).toBe('holds');
+    expect(found.page).toBeUndefined();
+    expect(linesOf(found).map((line) => line.said)).toContain('Not on this phone');
+  });
+
+  it.each([
+    [
+      'the key is another one',
+      (page: GagPage, other: Case) => {
+        page.case.devices = page.case.devices.map((each) => ({
+          ...each,
+          key: other.devices[0]?.key ?? each.key,
+        }));
+      },
+    ],
+    [
+      'the device is someone else’s',
+      (page: GagPage) => {
+        page.case.devices = page.case.devices.map((each) => ({ ...each, person: uuidv7() }));
+      },
+    ],
+    [
+      'the device was revoked',
+      (page: GagPage) => {
+        page.case.devices = page.case.devices.map((each) => ({
+          ...each,
+          revoked_at: '2026-11-21T09:00:00Z',
+        }));
+      },
+    ],
+  ] as const)('does not verify when %s', async (_, change) => {
+    const other = await signed(emptyCase(), 'medic', MEDIC);
+    await keepPage((page) => change(page, other));
+    expect((await take()).verdict).toMatchObject({ state: 'bad', why: expect.stringMatching(/\w/) });
+  });
+
+  it('does not verify with one digit of a hash changed, though it was packed again', async () => {
+    await keepPage();
+    const [head = '', body = '', signature = ''] = (one.signoffs[0]?.jws ?? '').split('.');
+    const statement = atob(body.replaceAll('-', '+').replaceAll('_', '/'));
+    const changed = statement.replace(
+      /"medical":"(.)/,
+      (_, digit) => `"medical":"${digit === '0' ? '1' : '0'}`,
+    );
+    expect(changed).not.toBe(statement);
+    const again = btoa(changed).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+    message = await pack({ kind: 'sign_off', jws: `${head}.${again}.${signature}`, key: uuidv7() });
+    expect((await take()).verdict.state).toBe('bad');
+  });
+
+  it('is not taken on a production one is not on', async () => {
+    await keepPage();
+    const found = await taken(message, new Known(ACCOUNT), [uuidv7()], NOW);
+    expect(found.verdict).toMatchObject({ state: 'bad', why: expect.stringContaining('production') });
+  });
+
+  it('whose payload is something else is damaged', async () => {
+    const text = (value: string) => btoa(value).replace(/=+$/, '');
+    const jws = `${text('{}')}.${text('{"id":"x"}')}.${btoa('x'.repeat(64)).replace(/=+$/, '')}`;
+    for (const handed of [
+      { kind: 'sign_off', jws, key: uuidv7() } as const,
+      { kind: 'request', jws } as const,
+    ]) {
+      message = await pack(handed);
+      await expect(take()).rejects.toMatchObject({ refusal: 'damaged' });
+    }
+  });
+});
+
+describe('a file', () => {
+  it('gives back the message, whatever a chat put around it', async () => {
+    expect(await messageIn(fileOf(message, 'x'))).toEqual(message);
+    const forwarded = new Blob([`> sent from my phone\r\n${frameText(message, 0, 1)}\r\n--\r\nend`]);
+    expect(await messageIn(forwarded)).toEqual(message);
+  });
+
+  it('says of any other file that it is not ours', async () => {
+    await expect(messageIn(new Blob(['a shopping list']))).rejects.toMatchObject({ refusal: 'not_ours' });
+    await expect(messageIn(new Blob(['x'.repeat(2_000_001)]))).rejects.toBeInstanceOf(HandError);
+    await expect(messageIn(new Blob([frameText(message, 1, 2)]))).rejects.toMatchObject({
+      refusal: 'damaged',
+    });
+  });
+});
