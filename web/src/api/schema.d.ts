@@ -2738,6 +2738,8 @@ export interface components {
             policy: components["schemas"]["Policy"];
             /** @description Everyone with a hat or an account. */
             members: components["schemas"]["MemberSummary"][];
+            /** @description Every device that signs here, so that a phone with no network can check what another hands it. */
+            devices: components["schemas"]["Device"][];
             /** @description The reader. */
             me: components["schemas"]["Me"];
             /**

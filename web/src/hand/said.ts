@@ -1,15 +1,7 @@
 // What was taken, in words: each line a name and what is said under it. The plan it is about is compared with
 // the one on this phone; what that means for clearance is for the core.
 
-import type {
-  Facet,
-  Facets,
-  GagPage,
-  Hazard,
-  ReadingKind,
-  Role,
-  Statement,
-} from '../api/types.ts';
+import type { Facet, Facets, GagPage, Hazard, ReadingKind, Role, Statement } from '../api/types.ts';
 import { FACETS } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { moment, quantity } from '../format.ts';
