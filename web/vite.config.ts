@@ -29,5 +29,7 @@ export default defineConfig({
     environment: 'happy-dom',
     include: ['src/**/*.test.ts'],
     setupFiles: ['src/testing/setup.ts'],
+    // A busy machine must not fail a test: only one that never ends is cut off.
+    testTimeout: 60_000,
   },
 });
