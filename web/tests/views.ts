@@ -147,6 +147,14 @@ export const views: Record<Who, View[]> = {
     ...settings.map((part) =>
       plain(`settings-${part}`, `/settings/${part}`, (t) => t.settings.parts[part].name),
     ),
+    plain('hand-take', '/hand/take', (t) => t.hand.openCamera),
+    {
+      ...gag('hand-give', 'G01', 'sign-offs', (t) => t.hand.giveLead),
+      first: async (page, t) => {
+        await press(page.getByText(t.signOffs.all));
+        await press(page.getByRole('link', { name: t.hand.give }).first());
+      },
+    },
     plain('help', '/help', (t) => t.help.tasks.hold.name),
     ...tasks.map((task) => plain(`help-${task}`, `/help/${task}`, (t) => t.help.tasks[task].name)),
   ],
