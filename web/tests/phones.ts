@@ -5,6 +5,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Page } from '@playwright/test';
+import { type Code, QUIET } from '../src/hand/code.ts';
 import { expect, press, test } from './demo.ts';
 
 const WIDTH = 960;
@@ -78,6 +79,20 @@ export async function shotOfCode(page: Page): Promise<Buffer> {
   const code = page.locator('svg.code');
   await expect(code).toBeVisible();
   return await code.screenshot({ animations: 'disabled' });
+}
+
+/** A code that no app drew. */
+export async function shotOfText(page: Page, { size, path }: Code): Promise<Buffer> {
+  const studio = await page.context().newPage();
+  const side = size + 2 * QUIET;
+  await studio.setContent(
+    `<svg class="code" width="700" height="700" viewBox="${-QUIET} ${-QUIET} ${side} ${side}">
+       <rect x="${-QUIET}" y="${-QUIET}" width="${side}" height="${side}" fill="#fff" /><path d="${path}" />
+     </svg>`,
+  );
+  const shot = await shotOfCode(studio);
+  await studio.close();
+  return shot;
 }
 
 export interface Phone {
