@@ -6,6 +6,9 @@ import { defineConfig } from '@playwright/test';
 // Everything runs on the phone; what is about size and reach runs on the other two as well.
 const everySize = /(screens|sign|hold|edit)\.spec\.ts$/;
 
+// Budgets read the clock, so nothing runs beside them: tests/browser/run runs this project by itself.
+const alone = /budgets\.spec\.ts$/;
+
 export default defineConfig({
   testDir: 'tests',
   outputDir: '../tests/out/browser',
@@ -16,7 +19,16 @@ export default defineConfig({
   expect: { timeout: 10_000 },
   reporter: 'list',
   projects: [
-    { name: 'phone', use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } },
+    {
+      name: 'phone',
+      testIgnore: alone,
+      use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true },
+    },
+    {
+      name: 'budgets',
+      testMatch: alone,
+      use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, trace: 'off' },
+    },
     {
       name: 'tablet',
       testMatch: everySize,
@@ -27,7 +39,9 @@ export default defineConfig({
   use: {
     locale: 'en-GB',
     ignoreHTTPSErrors: true,
-    trace: 'retain-on-failure',
+    // A film of every test would cost more than the tests do; the page as it was at each step is enough.
+    trace: { mode: 'retain-on-failure', screenshots: false, snapshots: true, sources: true },
+    screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
       args: [

@@ -68,6 +68,7 @@ class Core {
       await loaded.default();
       this.#package = loaded;
       this.ready = true;
+      performance.mark('core ready');
     } catch (error) {
       this.failed = error instanceof Error ? error.message : String(error);
       // Without signal the first time, it may well load later.
