@@ -4,7 +4,7 @@ import { plural } from './plural.ts';
 
 export const hand = {
   give: 'Hand over',
-  giveLead: 'On the other phone, tap “Take from a phone” and point its camera at the code.',
+  giveLead: 'On the other phone: Settings, “Take from a phone”. Then point its camera at the code.',
   giveSafe: 'Handing over twice does no harm: the server counts each entry once.',
   codeAlt: 'Code for the camera of the other phone',
   frame: (n: number, of: number) => `Frame ${n} of ${of}`,
@@ -49,7 +49,7 @@ export const hand = {
     too_big: 'This is larger than an entry can be.',
     not_carried: 'This is not on this phone, or can’t be handed over.',
   },
-  kept: 'Kept on this phone',
+  kept: 'Kept',
   counts: 'It counts here at once.',
   countsLater: 'It does not count here before the server has checked it.',
   goes: 'It goes to the server by itself when there is a connection.',

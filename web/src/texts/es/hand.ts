@@ -5,7 +5,7 @@ import { plural } from './plural.ts';
 
 export const hand: Texts['hand'] = {
   give: 'Entregar',
-  giveLead: 'En el otro teléfono, toque «Recibir de un teléfono» y apunte la cámara al código.',
+  giveLead: 'En el otro teléfono: Ajustes, «Recibir de un teléfono». Después apunte la cámara al código.',
   giveSafe: 'Entregarlo dos veces no hace daño: el servidor cuenta cada entrada una sola vez.',
   codeAlt: 'Código para la cámara del otro teléfono',
   frame: (n, of) => `Cuadro ${n} de ${of}`,
@@ -51,7 +51,7 @@ export const hand: Texts['hand'] = {
     too_big: 'Esto es mayor de lo que puede ser una entrada.',
     not_carried: 'Esto no está en este teléfono o no se puede entregar.',
   },
-  kept: 'Guardado en este teléfono',
+  kept: 'Guardado',
   counts: 'Aquí cuenta desde ahora.',
   countsLater: 'Aquí no cuenta hasta que el servidor lo haya comprobado.',
   goes: 'Se envía solo al servidor cuando haya conexión.',
