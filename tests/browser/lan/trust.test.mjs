@@ -5,17 +5,21 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readFileSync } from 'node:fs';
+import http2 from 'node:http2';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { after, test } from 'node:test';
 
 const require = createRequire(new URL('../../../web/package.json', import.meta.url));
-const { chromium, expect } = require('@playwright/test');
+const { chromium, expect: expect_soon } = require('@playwright/test');
 const { AxeBuilder } = require('@axe-core/playwright');
 const jsqr = require('jsqr');
 
 const { LAN_FOLDER: folder, LAN_PAGE: page_address, LAN_APP: app_address, LAN_OUT: out } = process.env;
 const log = readFileSync(join(folder, 'server.log'), 'utf8');
+// What is waited for comes, however busy the machine is; these only end a wait for what never does.
+const patience = 60_000;
+const expect = expect_soon.configure({ timeout: patience });
 const open = [];
 after(async () => {
   for (const browser of open) await browser.close();
@@ -48,6 +52,7 @@ async function phone(name, size = { width: 360, height: 740 }) {
         '--host-resolver-rules=MAP *.local 127.0.0.1',
       ],
     });
+    context.setDefaultTimeout(patience);
     open.push(context);
     return context;
   };
@@ -150,7 +155,8 @@ test('a phone that trusts it has the app whole, also with no signal', async () =
   assert.deepEqual(has, { secure: true, keys: 'function', worker: app_address });
 
   await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null), { timeout: patience })
+    .toBe(true);
   await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
   await context.setOffline(true);
   await page.reload();
@@ -166,3 +172,65 @@ test('a phone that trusts it has the app whole, also with no signal', async () =
   );
   await context.close();
 });
+
+test('a hold is heard at once over the protocol that phones speak', async (t) => {
+  // Browsers speak HTTP/2 where there is HTTPS, and hold the event stream open in it.
+  const ca = readFileSync(join(folder, 'gagwright-data/gagwright-lan/authority.crt'));
+  const phone = http2.connect(app_address.replace('slate.local', '127.0.0.1'), { ca });
+  t.after(() => phone.destroy());
+  const ask = (headers, body) => {
+    const stream = phone.request(headers, { endStream: body === undefined });
+    stream.setEncoding('utf8');
+    if (body !== undefined) stream.end(JSON.stringify(body));
+    const status = new Promise((done, failed) => {
+      stream.on('error', failed);
+      stream.on('response', (answer) => done(answer[':status']));
+    });
+    return { stream, status };
+  };
+  const json = async ({ stream, status }, expected) => {
+    let text = '';
+    for await (const part of stream) text += part;
+    assert.equal(await status, expected, text);
+    return JSON.parse(text);
+  };
+  const send = { ':method': 'POST', 'content-type': 'application/json' };
+  const session = await json(
+    ask(
+      { ...send, ':path': '/api/v1/sessions' },
+      { email: 'coordinator@salt-meridian.example', password: 'salt-meridian' },
+    ),
+    200,
+  );
+  const authorization = `Bearer ${session.access_token}`;
+  const production = `/api/v1/productions/${session.memberships[0].production.id}`;
+  const events = ask({ ':path': `${production}/events`, authorization });
+  assert.equal(await events.status, 200);
+  let heard = '';
+  const hear = (what) =>
+    new Promise((done) => {
+      const look = () => heard.includes(what) && done();
+      events.stream.on('data', (part) => {
+        heard += part;
+        look();
+      });
+      look();
+    });
+  await hear('connected');
+  const told = hear('"hold.raised"');
+  await json(
+    ask(
+      { ...send, ':path': `${production}/holds`, authorization, 'idempotency-key': uuid_v7() },
+      { id: uuid_v7(), reason: 'wind' },
+    ),
+    201,
+  );
+  await told;
+});
+
+/** An identifier as phones make them: the time, then chance. */
+function uuid_v7() {
+  const time = Date.now().toString(16).padStart(12, '0');
+  const chance = crypto.randomUUID();
+  return `${time.slice(0, 8)}-${time.slice(8)}-7${chance.slice(15)}`;
+}
