@@ -17,7 +17,7 @@ test('a gag is found by the beginning of a word, with no signal, and Enter opens
   const field = page.getByRole('combobox', { name: 'Find' });
   await expect(field).toBeFocused();
   await field.fill(gag.code.toLowerCase());
-  await expect(page.getByRole('option').first()).toContainText(gag.code);
+  await expect(page.getByRole('dialog').getByRole('option').first()).toContainText(gag.code);
   await page.keyboard.press('Enter');
   await page.waitForURL(new RegExp(`/gags/${gag.id}$`));
 });

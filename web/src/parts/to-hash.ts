@@ -9,7 +9,7 @@ export function toHash(node: Element): void {
   const name = decodeURIComponent(router.hash.slice(1));
   if (!name) return;
   void tick().then(() => {
-    const place = [...node.querySelectorAll('[id]')].find((one) => one.id === name);
+    const place = [node, ...node.querySelectorAll('[id]')].find((one) => one.id === name);
     const folded = place?.querySelector('details') ?? place?.closest('details');
     if (folded instanceof HTMLDetailsElement) folded.open = true;
     place?.scrollIntoView({ block: 'start' });

@@ -86,3 +86,18 @@ export const help = {
     },
   },
 };
+
+export const guide = {
+  start: 'Four steps to the first signature',
+  people: 'Bring the people in',
+  hats: 'Give hats and invite',
+  gag: 'Plan the first gag',
+  signed: 'Have it signed',
+  done: 'done',
+  signing: 'What your signature means',
+  signingLead:
+    'You answer for the parts named on the page, as they are at that moment. The key is made on this phone. If such a part changes, your signature lapses and you are asked again. It is never taken back.',
+  holdNext: 'It stays until the coordinator and the owner of the hazard both agree and write the cause.',
+  more: 'Read more',
+  close: 'Understood',
+};

@@ -7,7 +7,7 @@ import { find, keys } from './find.ts';
 import { app, device, kept, nav, problem, write } from './frame.ts';
 import { cast, figures, gag, requirement, signOffs } from './gag.ts';
 import { hand } from './hand.ts';
-import { help } from './help.ts';
+import { guide, help } from './help.ts';
 import { needs } from './needs.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
 import { packets } from './packets.ts';
@@ -50,6 +50,7 @@ export const en = {
   settings,
   about,
   help,
+  guide,
   alarm,
   clock,
   draft,

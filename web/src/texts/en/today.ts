@@ -17,6 +17,13 @@ export const today = {
   firstGag: 'Plan the first gag',
   certificates: 'Certificates that lapse first',
   lapses: (kind: string, on: string, before: string) => `${kind} ends ${on}, before ${before}`,
+  myParts: 'Where you are cast',
+  noParts: 'You are not cast in anything that comes next.',
+  myCertificates: 'Your certificates',
+  allOfMe: 'All that is recorded of you',
+  nextDay: (day: string) => `Next shooting day: ${day}`,
+  clearedOf: (cleared: number, all: number) => `Cleared: ${cleared} of ${all}`,
+  unsigned: 'Who has not signed',
   noDay: 'No day set',
 };
 

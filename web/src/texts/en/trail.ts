@@ -9,6 +9,7 @@ export const trail = {
   checking: 'Checking …',
   holds: 'The proof holds: this entry is in the tree with this root.',
   fails: (why: string) => `The proof does not hold: ${why}`,
+  newest: 'To the newest',
   older: 'Older entries',
   export: 'Export the trail',
   root: 'Root',

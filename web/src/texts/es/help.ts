@@ -88,3 +88,19 @@ export const help: Texts['help'] = {
     },
   },
 };
+
+export const guide: Texts['guide'] = {
+  start: 'Cuatro pasos hasta la primera firma',
+  people: 'Traer a las personas',
+  hats: 'Dar cargos e invitar',
+  gag: 'Planificar la primera acción',
+  signed: 'Que la firmen',
+  done: 'hecho',
+  signing: 'Qué significa su firma',
+  signingLead:
+    'Usted responde de las partes que nombra la página, tal como están en ese momento. La clave se crea en este teléfono. Si cambia una de esas partes, su firma caduca y se le pide de nuevo. Nunca se retira.',
+  holdNext:
+    'Sigue hasta que el coordinador y el responsable del peligro están de acuerdo y escriben la causa.',
+  more: 'Leer más',
+  close: 'Entendido',
+};

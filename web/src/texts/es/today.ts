@@ -18,6 +18,13 @@ export const today: Texts['today'] = {
   firstGag: 'Planificar la primera acción',
   certificates: 'Certificados que vencen antes',
   lapses: (kind, on, before) => `${kind} vence el ${on}, antes del ${before}`,
+  myParts: 'Dónde actúa usted',
+  noParts: 'No tiene puesto en nada de lo que viene.',
+  myCertificates: 'Sus certificados',
+  allOfMe: 'Todo lo que consta de usted',
+  nextDay: (day) => `Próximo día de rodaje: ${day}`,
+  clearedOf: (cleared, all) => `Autorizadas: ${cleared} de ${all}`,
+  unsigned: 'Quién no ha firmado',
   noDay: 'Sin día fijado',
 };
 

@@ -11,6 +11,7 @@ export const trail: Texts['trail'] = {
   checking: 'Comprobando …',
   holds: 'La prueba es válida: esta entrada está en el árbol que tiene esta raíz.',
   fails: (why) => `La prueba no es válida: ${why}`,
+  newest: 'A lo más reciente',
   older: 'Entradas anteriores',
   export: 'Exportar el registro',
   root: 'Raíz',
