@@ -15,6 +15,7 @@ class Settings {
 
   async start(): Promise<void> {
     this.#apply((await getSetting<Theme>('theme')) ?? 'system');
+    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => this.#apply(this.theme));
     this.units = (await getSetting<Units>('units')) ?? 'metric';
     this.sound = (await getSetting<boolean>('sound')) ?? true;
     this.language = (await getSetting<LanguageWish>('language')) ?? 'system';
@@ -23,6 +24,11 @@ class Settings {
   #apply(theme: Theme): void {
     this.theme = theme;
     document.documentElement.dataset.theme = theme;
+    // The bar round the app has the colour of the app's own bar, as the theme makes it.
+    const bar = document.querySelector('meta[name="theme-color"]');
+    const dark =
+      theme === 'slate' || (theme === 'system' && matchMedia('(prefers-color-scheme: dark)').matches);
+    bar?.setAttribute('content', dark ? '#13191b' : '#e6e3d8');
   }
 
   async setTheme(theme: Theme): Promise<void> {

@@ -1,11 +1,13 @@
 // 500 gags and 2,000 people on a phone four times slower than this machine: the lists come, are scrolled and are
-// searched without a task over 100 ms, and are whole for whoever finds in the page.
+// searched without a task over 100 ms, and are whole for whoever finds in the page. Slowing the processor down for
+// real makes the answer depend on what else the machine does; so a task is counted in processor time, times four.
 
 import type { Browser, Page } from '@playwright/test';
 import { expect, test } from './demo.ts';
 import { signIn } from './steps.ts';
 
 const LONGEST_MS = 100;
+const SLOWER = 4;
 
 /** As many as asked, made from what the server answers, so that the shape is the server's own. */
 async function grow(page: Page, path: RegExp, count: number): Promise<void> {
@@ -65,7 +67,7 @@ async function longestTask(browser: Browser, page: Page, act: () => Promise<void
     )
     .map((one) => (one.tdur ?? 0) / 1000);
   expect(tasks.length, 'tasks in the trace').toBeGreaterThan(50);
-  return Math.round(Math.max(...tasks));
+  return Math.round(Math.max(...tasks) * SLOWER);
 }
 
 for (const { name, path, at, count } of [
@@ -77,8 +79,6 @@ for (const { name, path, at, count } of [
     await grow(page, path, count);
     await signIn(page, /coordinator/);
     await expect(page.getByRole('status')).toHaveCount(0);
-    const slow = await page.context().newCDPSession(page);
-    await slow.send('Emulation.setCPUThrottlingRate', { rate: 4 });
     const rows = page.locator('main .long [role=listitem]');
     const whole = () => expect(rows).toHaveCount(count, { timeout: 90_000 });
 
