@@ -24,6 +24,7 @@ const spanish = leaves(es);
 const SAME = new Set([
   'app.name',
   'app.no',
+  'app.demo',
   'day.lux',
   'gag.plan',
   'words.facet.rigging',

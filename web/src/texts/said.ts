@@ -109,10 +109,10 @@ function parts(sentence: string): string | undefined {
 
 /** What stands in a sentence: a number with its unit, a title, a list of titles, or what somebody wrote. */
 function value(text: string): string {
-  if (/^-?\d/.test(text) && text.length < 48) {
-    return decimal === '.' ? text : text.replaceAll(/(?<=\d)\.(?=\d)/g, decimal);
-  }
-  return find(text) ?? list(text) ?? text;
+  const found = find(text) ?? list(text);
+  if (found !== undefined) return found;
+  const numeric = /^-?\d/.test(text) && text.length < 48;
+  return numeric && decimal !== '.' ? text.replaceAll(/(?<=\d)\.(?=\d)/g, decimal) : text;
 }
 
 function list(text: string): string | undefined {

@@ -5,7 +5,7 @@ import { plural } from './plural.ts';
 
 export const app: Texts['app'] = {
   name: 'Gagwright',
-  demo: 'Demostración',
+  demo: 'Demo',
   demoLong: 'Producción de demostración: personas inventadas, nada de esto es real.',
   skip: 'Ir al contenido',
   menu: 'Principal',
