@@ -26,11 +26,11 @@ test('the keys of the desk find, move, open and close, and the focus comes back'
   await page.setViewportSize({ width: 1440, height: 900 });
   await signIn(page, /coordinator/i);
   await page.goto('/gags');
-  await expect(page.locator('main .ruled a').first()).toBeVisible();
+  await expect(page.locator('main [role=listitem] > a').first()).toBeVisible();
   await page.keyboard.press('j');
-  await expect(page.locator('main .ruled a').first()).toBeFocused();
+  await expect(page.locator('main [role=listitem] > a').first()).toBeFocused();
   await page.keyboard.press('j');
-  const second = page.locator('main .ruled a').nth(1);
+  const second = page.locator('main [role=listitem] > a').nth(1);
   await expect(second).toBeFocused();
   await page.keyboard.press('/');
   await expect(page.getByRole('combobox', { name: 'Find' })).toBeFocused();

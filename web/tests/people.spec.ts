@@ -8,7 +8,7 @@ async function firstPerformer(page: Page): Promise<string> {
   await page.goto('/people');
   await press(page.getByText('Performers', { exact: true }));
   await page.getByRole('searchbox').fill('performer');
-  await press(page.locator('main .ruled a').first());
+  await press(page.locator('main [role=listitem] > a').first());
   await page.waitForURL(/\/people\/[0-9a-f-]{36}$/);
   return new URL(page.url()).pathname;
 }

@@ -47,12 +47,13 @@ function typing(target: EventTarget | null): boolean {
   );
 }
 
+/** A row of a list, short or long. */
+const ROW = ".ruled > li, [role='listitem']";
+
 /** Moves the focus through the rows of the list on the screen. */
 function move(step: number): boolean {
   const rows = [
-    ...document.querySelectorAll<HTMLElement>(
-      'main .ruled > li > :is(a, details > summary), main .ruled > li > details > summary',
-    ),
+    ...document.querySelectorAll<HTMLElement>(`main :is(${ROW}) > a, main :is(${ROW}) > details > summary`),
   ].filter((one) => one.offsetParent !== null);
   if (rows.length === 0) return false;
   const here = rows.indexOf(document.activeElement as HTMLElement);
@@ -85,11 +86,11 @@ export function listenToKeys(deeds: Deeds): () => void {
     else if (event.key === '!') deeds.hold();
     else if (event.key === '?') deeds.keys();
     else if (event.key === 'j' || event.key === 'ArrowDown') {
-      const onRow = document.activeElement?.closest('.ruled');
+      const onRow = document.activeElement?.closest(ROW);
       if (event.key === 'ArrowDown' && !onRow) return;
       if (!move(1)) return;
     } else if (event.key === 'k' || event.key === 'ArrowUp') {
-      const onRow = document.activeElement?.closest('.ruled');
+      const onRow = document.activeElement?.closest(ROW);
       if (event.key === 'ArrowUp' && !onRow) return;
       if (!move(-1)) return;
     } else return;
