@@ -145,7 +145,8 @@ describe('an entry of this phone', () => {
     const said = Buffer.from(payload, 'base64url').toString();
     const changed = Buffer.from(said.replace('Wind', 'Rain')).toString('base64url');
     expect(changed).not.toBe(payload);
-    expect(() => core.verifyHanded(`${head}.${changed}.${signature}`, device.key)).toThrow(/\w/);
+    expect(core.verifyHanded(jws, device.key)).toMatchObject({ key: entry.id });
+    expect(() => core.verifyHanded(`${head}.${changed}.${signature}`, device.key)).toThrow(/signature/);
   });
 
   it('is passed on byte for byte as it came', async () => {
