@@ -352,6 +352,7 @@ mod tests {
                             production,
                             person: one.person,
                             roles: one.roles,
+                            carried_by: None,
                         })
                         .collect(),
                 )

@@ -22,6 +22,7 @@ pub(crate) use {bench::Bench, required::Needed, standing::standing};
 use crate::{
     canonical,
     case::{Block, BlockKind, Case, Clearance, ClearanceState, RoleStanding},
+    signoff::Statement,
 };
 
 /// Judges a case at a moment.
@@ -71,6 +72,27 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
         blocks,
         assessment,
         hazards: hazards.into_iter().collect(),
+    }
+}
+
+/// How what a sign-off was made for stands now, whether or not the gag still asks for it.
+pub fn standing_of(case: &Case, statement: &Statement, now: Timestamp) -> RoleStanding {
+    let hashes = canonical::facet_hashes(&case.plan.facets).unwrap_or_default();
+    let bench = Bench::new(case, now, hashes);
+    let mut slots = case.plan.facets.cast.slots.iter();
+    let slot = statement
+        .slot
+        .and_then(|wanted| slots.find(|slot| slot.id == wanted));
+    match case.policy.role(statement.role) {
+        Some(policy) if slot.is_some() == statement.slot.is_some() => standing::standing(
+            &bench,
+            &Needed {
+                policy,
+                slot,
+                because: "it was signed".to_owned(),
+            },
+        ),
+        _ => standing::unasked(&bench, statement),
     }
 }
 

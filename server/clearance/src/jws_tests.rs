@@ -1,10 +1,16 @@
 //! Sign-offs as bytes: published vectors, one strict spelling, and tampering.
 
+use base64::{Engine, engine::general_purpose::URL_SAFE_NO_PAD};
+use p256::ecdsa::{
+    Signature,
+    signature::{Signer, Verifier},
+};
 use proptest::prelude::*;
-use serde_json::json;
+use serde_json::{Value, json};
 
 use super::*;
 use crate::{
+    canonical::canonical_bytes,
     policy::Role,
     scene::{Scene, key_of},
 };

@@ -7,10 +7,12 @@
 pub mod canonical;
 pub mod case;
 mod certificates;
+mod compact;
 pub mod diff;
 pub mod door;
 pub mod draft;
 pub mod facets;
+pub mod handed;
 pub mod ids;
 pub mod inputs;
 pub mod judge;

@@ -8,9 +8,12 @@
 use std::fmt::Display;
 
 use gagwright_casting::{Catalogue, Context, Person, Slot};
-use gagwright_clearance::{Case, Facets, canonical as contents, diff, jws, signoff::PublicKey};
+use gagwright_clearance::{
+    Case, Device, Facets, canonical as contents, diff, handed, jws, signoff::PublicKey,
+};
 use gagwright_mechanics::{Inputs, Quantity, units};
 use gagwright_trail::{Hash, canonical_bytes, verify_inclusion as verify_path};
+use jiff::Timestamp;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use wasm_bindgen::prelude::*;
 
@@ -68,8 +71,7 @@ pub fn judge_slot(slot: &str, person: &str, context: &str) -> Answer<String> {
 #[wasm_bindgen]
 pub fn clearance(case: &str, now: &str) -> Answer<String> {
     let case: Case = read("case", case)?;
-    let now = now.parse().map_err(|error| wrong("now", &error))?;
-    write(&gagwright_clearance::clearance(&case, now))
+    write(&gagwright_clearance::clearance(&case, moment(now)?))
 }
 
 /// What differs between two contents of a plan, by facet.
@@ -99,6 +101,22 @@ pub fn canonical(value: &str) -> Answer<String> {
 pub fn verify_signoff(signoff: &str, key: &str) -> Answer<String> {
     let key: PublicKey = read("key", key)?;
     write(&jws::verify(signoff, &key).map_err(thrown)?)
+}
+
+/// The request that was handed over, once its signature holds under the given key (a JWK).
+#[wasm_bindgen]
+pub fn verify_handed(jws: &str, key: &str) -> Answer<String> {
+    let key: PublicKey = read("key", key)?;
+    write(&handed::verify(jws, &key).map_err(thrown)?)
+}
+
+/// As [`verify_handed`] with the device itself, which must be the author's, live, and its clock possible.
+#[wasm_bindgen]
+pub fn accept_handed(jws: &str, device: &str, now: &str) -> Answer<String> {
+    let device: Device = read("device", device)?;
+    let request = handed::verify(jws, &device.key).map_err(thrown)?;
+    handed::check_device(&request, &device, moment(now)?).map_err(thrown)?;
+    write(&request)
 }
 
 /// A leaf's way to the root, as the API gives it together with the leaf's hash.
@@ -145,6 +163,10 @@ pub fn format_quantity(quantity: &str, si: f64, system: &str) -> Answer<String> 
         }
     };
     Ok(units::join((number, unit)))
+}
+
+fn moment(now: &str) -> Answer<Timestamp> {
+    now.parse().map_err(|error| wrong("now", &error))
 }
 
 fn named(quantity: &str) -> Answer<Quantity> {

@@ -320,6 +320,7 @@ pub fn accept(
         production: invitation.production,
         person: invitation.person,
         roles: member.roles.clone(),
+        carried_by: None,
     };
     record::Leaf::new("invitation.accepted", now, Some(&actor))
         .fact("invitation", json!(invitation.id))

@@ -5,6 +5,7 @@
 pub mod day;
 pub mod devices;
 pub mod gags;
+pub mod handed;
 pub mod holds;
 pub mod inputs;
 pub mod members;
@@ -18,7 +19,7 @@ pub mod signoffs;
 use std::collections::BTreeSet;
 
 use gagwright_casting::{PersonId, ProductionId};
-use gagwright_clearance::{Facet, Facets, Plan, Role, SignOffError};
+use gagwright_clearance::{Facet, Facets, Plan, Role, SignOffError, handed::HandedError};
 use gagwright_store::StoreError;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
@@ -43,6 +44,8 @@ pub struct Actor {
     pub person: PersonId,
     /// The hats they hold on that production.
     pub roles: BTreeSet<Role>,
+    /// Who brought what they ask here, when their own phone did not.
+    pub carried_by: Option<PersonId>,
 }
 
 impl Actor {
@@ -181,6 +184,9 @@ pub enum CommandError {
     /// A sign-off that was refused at the door.
     #[error(transparent)]
     SignOff(#[from] SignOffError),
+    /// What was handed over is refused, or its author may not ask it.
+    #[error(transparent)]
+    Handed(#[from] HandedError),
     /// A roster that was refused, whole.
     #[error("the roster was refused; {} cells are wrong, nothing was imported", problems.len())]
     Roster {

@@ -7,7 +7,7 @@ use gagwright_store::{
     Connection, StoreError, gags::GagRow, people::StoredPerson, trail::NewEntry,
 };
 use jiff::Timestamp;
-use serde_json::{Map, Value};
+use serde_json::{Value, json};
 
 use super::{Actor, CommandError, Entropy};
 
@@ -35,13 +35,17 @@ impl Leaf {
         production: ProductionId,
         actor: Option<&Actor>,
     ) -> Self {
+        let carrier = actor.and_then(|actor| actor.carried_by);
         Self(NewEntry {
             at: now,
             kind: kind.into(),
             production,
             gag: None,
             actor: actor.map(|actor| actor.person),
-            facts: Map::new(),
+            facts: carrier
+                .map(|carrier| ("carried_by".to_owned(), json!(carrier)))
+                .into_iter()
+                .collect(),
             personal: None,
         })
     }

@@ -5,6 +5,7 @@ use gagwright_casting::{GagId, SlotId};
 use gagwright_clearance::{
     Case, Decision, Facets, Role, RoleStanding, SignOff, SignOffId, Statement,
     diff::{FacetChange, diff},
+    judge::standing_of,
     signoff::{self, ConditionMet},
 };
 use gagwright_store::{Connection, StoreError};
@@ -111,38 +112,61 @@ fn facets_at(conn: &mut Connection, gag: GagId, revision: u32) -> Result<Facets,
     Ok(gagwright_store::plans::get(conn, gag, revision)?.facets)
 }
 
-/// Receives a sign-off on a gag.
+/// A sign-off that is on record.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Taken {
+    /// Recorded just now.
+    Now(SignOffReceipt),
+    /// Recorded before: somebody else carried the very same one here first, or it was sent again.
+    Before(SignOffReceipt),
+}
+
+impl Taken {
+    /// The receipt, whenever it was recorded.
+    pub fn receipt(self) -> SignOffReceipt {
+        match self {
+            Taken::Now(receipt) | Taken::Before(receipt) => receipt,
+        }
+    }
+}
+
+/// Receives a sign-off on a gag. Anyone on the production may carry one: the device's key says who signed.
 ///
 /// # Errors
 /// [`CommandError::SignOff`] with the reason it was refused at the door, or [`CommandError::Conflict`]
-/// when it was received before.
+/// when its id is another sign-off's.
 pub fn submit(
     conn: &mut Connection,
     actor: &Actor,
     now: Timestamp,
     gag: GagId,
     jws: &str,
-) -> Result<SignOffReceipt, CommandError> {
-    actor.require(Permission::SignOff)?;
+) -> Result<Taken, CommandError> {
+    actor.require(Permission::ReadProduction)?;
     let shared = gathering::shared(conn, actor.production)?;
     let (row, mut case) = gathering::case_with(conn, &shared, gag)?;
     let claimed = signoff::read_unverified(jws)?;
     // The signer may never have signed this gag before, so their devices are not in its case yet.
     case.devices = shared.devices.clone();
-    if let Some((known, _)) = gagwright_store::signoffs::get(conn, claimed.id)? {
+    if let Some((known, at)) = gagwright_store::signoffs::get(conn, claimed.id)? {
+        if known.jws == jws && at == gag {
+            let judged = clearance(&case, now);
+            // The gag may have stopped asking for this role since.
+            let standing = standing(judged.roles, &claimed)
+                .unwrap_or_else(|_| standing_of(&case, &claimed, now));
+            return Ok(Taken::Before(SignOffReceipt {
+                id: claimed.id,
+                leaf: known.leaf,
+                standing,
+                clearance: judged.state,
+            }));
+        }
         return Err(CommandError::Conflict {
             what: "sign-off",
-            detail: if known.jws == jws {
-                format!(
-                    "{} was received already, as leaf {}; it counts once",
-                    claimed.id, known.leaf
-                )
-            } else {
-                format!(
-                    "{} is the id of another sign-off; sign again under a new id",
-                    claimed.id
-                )
-            },
+            detail: format!(
+                "{} is the id of another sign-off; sign again under a new id",
+                claimed.id
+            ),
         });
     }
     let statement = signoff::accept(jws, &case, now)?;
@@ -169,12 +193,12 @@ pub fn submit(
     gagwright_store::signoffs::insert(conn, actor.production, &statement, &signoff)?;
     case.signoffs.push(signoff);
     let judged = clearance(&case, now);
-    Ok(SignOffReceipt {
+    Ok(Taken::Now(SignOffReceipt {
         id: statement.id,
         leaf,
         standing: standing(judged.roles, &statement)?,
         clearance: judged.state,
-    })
+    }))
 }
 
 /// How the role of a statement stands in the judge's answer.

@@ -94,6 +94,7 @@ impl Stage {
             production: self.production,
             person,
             roles: member.roles,
+            carried_by: None,
         })
     }
 
@@ -377,7 +378,7 @@ impl Stage {
         statement.conditions = word.conditions;
         statement.reason = word.reason;
         let jws = signoff::sign(&statement, key)?;
-        commands::signoffs::submit(conn, &actor, now, gag, &jws)
+        Ok(commands::signoffs::submit(conn, &actor, now, gag, &jws)?.receipt())
     }
 }
 

@@ -122,14 +122,27 @@ impl Reply {
         }
     }
 
-    fn json<T: Serialize>(status: StatusCode, value: &T) -> Result<Self, CommandError> {
-        let body = serde_json::to_vec(value).map_err(|error| {
+    /// The same with another JSON body.
+    ///
+    /// # Errors
+    /// As [`Reply::ok`].
+    pub fn showing<T: Serialize>(mut self, value: &T) -> Result<Self, CommandError> {
+        self.body = Self::bytes(value)?;
+        Ok(self)
+    }
+
+    fn bytes<T: Serialize>(value: &T) -> Result<Vec<u8>, CommandError> {
+        let written = serde_json::to_vec(value);
+        Ok(written.map_err(|error| {
             StoreError::Internal(format!("an answer can't be written: {error}"))
-        })?;
+        })?)
+    }
+
+    fn json<T: Serialize>(status: StatusCode, value: &T) -> Result<Self, CommandError> {
         Ok(Self {
             status: status.as_u16(),
             content_type: JSON.into(),
-            body,
+            body: Self::bytes(value)?,
             location: None,
             etag: None,
         })

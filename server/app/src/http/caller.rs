@@ -125,6 +125,7 @@ impl Caller {
             production,
             person: member.person,
             roles: member.roles,
+            carried_by: None,
         };
         Ok(Some(actor.require(permission).map(|()| actor)))
     }

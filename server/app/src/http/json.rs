@@ -34,6 +34,13 @@ pub fn read<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, Problem> {
     Ok(value)
 }
 
+/// The RFC 8785 form of JSON text, in which order and spacing of keys do not matter; none for text that
+/// has no such form.
+pub fn canonical(bytes: &[u8]) -> Option<Vec<u8>> {
+    let value: serde_json::Value = serde_json::from_slice(bytes).ok()?;
+    gagwright_trail::canonical_bytes(&value).ok()
+}
+
 fn pointer_of(path: &serde_path_to_error::Path) -> String {
     use serde_path_to_error::Segment;
     let mut pointer = String::new();

@@ -12,6 +12,7 @@ mod feed;
 mod headers;
 mod json;
 mod limits;
+pub mod once;
 pub mod openapi;
 pub mod problem;
 mod routes;

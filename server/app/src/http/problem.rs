@@ -51,6 +51,8 @@ pub enum Code {
     KeyReused,
     /// The sign-off was refused at the door.
     SignOffRefused,
+    /// What was handed over is not as its author signed it, or they may not ask it.
+    HandedRefused,
     /// The body is larger than the address takes.
     BodyTooLarge,
     /// The body is of a kind the address does not take.
@@ -67,7 +69,7 @@ pub enum Code {
 
 impl Code {
     /// Every code.
-    pub const ALL: [Code; 19] = [
+    pub const ALL: [Code; 20] = [
         Code::MalformedJson,
         Code::InvalidInput,
         Code::UnknownId,
@@ -81,6 +83,7 @@ impl Code {
         Code::Conflict,
         Code::KeyReused,
         Code::SignOffRefused,
+        Code::HandedRefused,
         Code::BodyTooLarge,
         Code::UnsupportedMedia,
         Code::RosterRefused,
@@ -143,6 +146,11 @@ impl Code {
                 "sign_off_refused",
                 S::UNPROCESSABLE_ENTITY,
                 "The sign-off was refused",
+            ),
+            Code::HandedRefused => (
+                "handed_refused",
+                S::UNPROCESSABLE_ENTITY,
+                "What was handed over was refused",
             ),
             Code::BodyTooLarge => (
                 "body_too_large",
@@ -294,6 +302,7 @@ impl From<CommandError> for Problem {
             CommandError::StalePlan(stale) => stale_plan(&stale, detail),
             CommandError::Conflict { .. } => Problem::new(Code::Conflict, detail),
             CommandError::SignOff(_) => Problem::new(Code::SignOffRefused, detail),
+            CommandError::Handed(_) => Problem::new(Code::HandedRefused, detail),
             CommandError::Roster { problems } => roster(&problems, detail),
             CommandError::Store(error) => error.into(),
         }

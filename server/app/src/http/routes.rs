@@ -6,8 +6,8 @@ use utoipa_actix_web::{OpenApiFactory, scope, service_config::ServiceConfig};
 
 use super::{
     api::{
-        day, devices, events, gags, holds, invitations, me, members, people, productions, sessions,
-        setup, signoffs, status, techniques, trail,
+        day, devices, events, gags, handed, holds, invitations, me, members, people, productions,
+        sessions, setup, signoffs, status, techniques, trail,
     },
     openapi,
 };
@@ -47,6 +47,7 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(holds::agree::agree_to_release)
         .service(day::reading::log_reading)
         .service(day::run::log_run)
+        .service(handed::carry::bring_handed)
         .service(people::list::list_people)
         .service(people::read::read_person)
         .service(people::put::put_person)

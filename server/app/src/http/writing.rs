@@ -1,27 +1,25 @@
-//! Writes that may be sent again. Every write carries an `Idempotency-Key`; its answer is kept in the
-//! transaction that did the work, so a phone that never heard the answer sends the same request and
-//! gets the same answer, whatever happened to the server in between. Refusals are not kept: what was
-//! refused may be put right and sent under the same key. Knows no particular command.
+//! Writes as they come in over HTTP: who sends one, under which `Idempotency-Key`, and its body. What is
+//! done once and kept is for [`super::once`]. Knows no particular command.
 
 use std::{future::Future, pin::Pin};
 
 use actix_web::{
-    FromRequest, HttpRequest, HttpResponse,
+    FromRequest, HttpRequest,
     dev::Payload,
     error::PayloadError,
-    http::header::{self, HeaderName, HeaderValue},
+    http::header::{self, HeaderValue},
     web::Bytes,
 };
-use gagwright_store::{Connection, idempotency};
+use gagwright_store::Connection;
 use jiff::Timestamp;
 use serde::de::DeserializeOwned;
-use sha2::{Digest, Sha256};
 use uuid::Uuid;
 
 use super::{
     answer::{Answer, Reply},
     caller::{self, Caller, Place},
     json,
+    once::{Asks, Once},
     problem::{Code, Problem},
     state::{self, App},
 };
@@ -29,8 +27,6 @@ use crate::{clock, commands::CommandError};
 
 /// The header that names a write.
 pub const KEY: &str = "idempotency-key";
-/// The header that marks an answer as the kept one.
-const REPLAYED: HeaderName = HeaderName::from_static("idempotency-replayed");
 /// Most bytes of a roster.
 pub const MAX_CSV: usize = 2 * 1024 * 1024;
 
@@ -45,6 +41,10 @@ pub trait Body: Sized + Send + 'static {
     /// # Errors
     /// A problem that names what is wrong with it.
     fn decode(bytes: Bytes) -> Result<Self, Problem>;
+    /// The bytes by which a repeat is known, whatever its spelling.
+    fn plain(bytes: &Bytes) -> Bytes {
+        bytes.clone()
+    }
 }
 
 /// A JSON body.
@@ -55,6 +55,9 @@ impl<T: DeserializeOwned + Send + 'static> Body for Json<T> {
     const MEDIA: Option<&'static str> = Some("application/json");
     fn decode(bytes: Bytes) -> Result<Self, Problem> {
         json::read(&bytes).map(Self)
+    }
+    fn plain(bytes: &Bytes) -> Bytes {
+        json::canonical(bytes).map_or_else(|| bytes.clone(), Bytes::from)
     }
 }
 
@@ -98,8 +101,7 @@ pub struct Write<B> {
     body: B,
     caller: Option<Caller>,
     place: Place,
-    key: Uuid,
-    fingerprint: [u8; 32],
+    once: Once,
 }
 
 impl<B: Body> FromRequest for Write<B> {
@@ -114,13 +116,16 @@ impl<B: Body> FromRequest for Write<B> {
         Box::pin(async move {
             let key = key?;
             let bytes = bytes.await?;
-            let fingerprint = fingerprint(&request, &bytes);
+            let once = Once::new(
+                caller.map(|caller| caller.account),
+                key,
+                &asked_by(&request, &B::plain(&bytes)),
+            );
             Ok(Self {
                 body: B::decode(bytes)?,
                 caller,
                 place: Place::of(&request),
-                key,
-                fingerprint,
+                once,
             })
         })
     }
@@ -147,88 +152,21 @@ impl<B: Body> Write<B> {
             body,
             caller,
             place,
-            key,
-            fingerprint,
+            once,
         } = self;
-        let scope = caller.map_or_else(|| "anonymous".into(), |caller| caller.account.to_string());
         let now = clock::now();
-        let store = app.store.clone();
-        let settled = state::off_thread(move || {
-            store.write(move |conn| {
-                if let Some(kept) = idempotency::find(conn, &scope, key)? {
-                    // Whoever was taken off the production since reads nothing of it any more.
-                    if let Some(caller) = caller {
-                        caller.still_at(conn, place)?;
-                    }
-                    return Ok(if kept.request_hash == fingerprint {
-                        Settled::Replayed(reply_of(kept))
-                    } else {
-                        Settled::KeyReused
-                    });
-                }
-                let reply = work(
-                    &mut Desk {
-                        conn: &mut *conn,
-                        now,
-                    },
-                    body,
-                )?;
-                idempotency::save(conn, &scope, key, &kept_of(&reply, fingerprint, now))?;
-                Ok::<_, CommandError>(Settled::Done(reply))
-            })
+        let settled = state::write(app, move |conn| {
+            once.settle(
+                conn,
+                now,
+                // Whoever was taken off the production since reads nothing of it any more.
+                |conn| caller.map_or(Ok(()), |caller| caller.still_at(conn, place)),
+                |conn| work(&mut Desk { conn, now }, body),
+            )
         })
         .await?;
-        match settled {
-            Settled::Done(reply) => {
-                app.feed.wrote();
-                Ok(reply.into_response())
-            }
-            Settled::Replayed(reply) => Ok(replayed(reply)),
-            Settled::KeyReused => Err(Problem::new(
-                Code::KeyReused,
-                format!(
-                    "The Idempotency-Key {key} was used for another request; send this one under a fresh \
-                     key."
-                ),
-            )),
-        }
+        settled.answer(app)
     }
-}
-
-enum Settled {
-    Done(Reply),
-    Replayed(Reply),
-    KeyReused,
-}
-
-fn reply_of(kept: idempotency::Stored) -> Reply {
-    Reply {
-        status: kept.status,
-        content_type: kept.content_type,
-        body: kept.body,
-        location: kept.location,
-        etag: kept.etag,
-    }
-}
-
-fn kept_of(reply: &Reply, request_hash: [u8; 32], now: Timestamp) -> idempotency::Stored {
-    idempotency::Stored {
-        request_hash: request_hash.to_vec(),
-        status: reply.status,
-        content_type: reply.content_type.clone(),
-        body: reply.body.clone(),
-        created_at: now,
-        location: reply.location.clone(),
-        etag: reply.etag.clone(),
-    }
-}
-
-fn replayed(reply: Reply) -> HttpResponse {
-    let mut response = reply.into_response();
-    response
-        .headers_mut()
-        .insert(REPLAYED, HeaderValue::from_static("true"));
-    response
 }
 
 fn key_of(request: &HttpRequest) -> Result<Uuid, Problem> {
@@ -255,24 +193,23 @@ pub fn header_problem(name: &str, detail: &str) -> Problem {
     Problem::new(Code::InvalidInput, detail).with("header", name.into())
 }
 
-/// Two requests are the same when they ask the same of the same address.
-fn fingerprint(request: &HttpRequest, body: &[u8]) -> [u8; 32] {
-    let mut hasher = Sha256::new();
+/// What a request asks, for telling a repeat from another request under the same key.
+fn asked_by<'a>(request: &'a HttpRequest, body: &'a [u8]) -> Asks<'a> {
     let condition = |name| {
         let value = request.headers().get(name);
         value.map(HeaderValue::as_bytes).unwrap_or_default()
     };
-    for part in [
-        request.method().as_str().as_bytes(),
-        request.uri().to_string().as_bytes(),
-        condition(header::IF_MATCH),
-        condition(header::IF_NONE_MATCH),
+    Asks {
+        method: request.method().as_str(),
+        // Over HTTP/2 the address names the host as well, which is the same request all the same.
+        address: request
+            .uri()
+            .path_and_query()
+            .map_or("", |address| address.as_str()),
+        if_match: condition(header::IF_MATCH),
+        if_none_match: condition(header::IF_NONE_MATCH),
         body,
-    ] {
-        hasher.update((part.len() as u64).to_be_bytes());
-        hasher.update(part);
     }
-    hasher.finalize().into()
 }
 
 fn body_of<B: Body>(

@@ -127,6 +127,7 @@ pub(crate) fn actor(
         production: production.id,
         person: member.person,
         roles: member.roles,
+        carried_by: None,
     })
 }
 

@@ -7,18 +7,28 @@ use gagwright_casting::PersonId;
 use gagwright_trail::Entry;
 use serde_json::Value;
 
-/// What a leaf says happened.
+/// What a leaf says happened, and who brought word of it when its author's own phone did not.
 pub fn sentence(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
-    let name = |id: Option<&str>| -> String {
-        match id {
-            None => "Somebody with no account".to_owned(),
-            Some(id) => id
-                .parse()
-                .ok()
-                .and_then(|id: PersonId| names.get(&id).cloned())
-                .unwrap_or_else(|| "Somebody no longer on the roster".to_owned()),
-        }
-    };
+    let told = happened(entry, names);
+    match entry.facts.get("carried_by").and_then(Value::as_str) {
+        Some(carrier) => format!("{told}; carried here by {}", name_of(Some(carrier), names)),
+        None => told,
+    }
+}
+
+fn name_of(id: Option<&str>, names: &BTreeMap<PersonId, String>) -> String {
+    match id {
+        None => "Somebody with no account".to_owned(),
+        Some(id) => id
+            .parse()
+            .ok()
+            .and_then(|id: PersonId| names.get(&id).cloned())
+            .unwrap_or_else(|| "Somebody no longer on the roster".to_owned()),
+    }
+}
+
+fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
+    let name = |id| name_of(id, names);
     let fact = |key: &str| entry.facts.get(key);
     let text = |key: &str| fact(key).map(plain).unwrap_or_default();
     let who = name(entry.actor.as_deref());

@@ -6,6 +6,7 @@
 mod accounts;
 mod documents;
 mod gags;
+mod handed;
 mod holds;
 mod lan;
 mod lan_authority;

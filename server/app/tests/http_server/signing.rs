@@ -8,16 +8,16 @@ use uuid::Uuid;
 use crate::support::{Got, World};
 
 /// A person's phone.
-struct Phone<'a> {
-    world: &'a World,
-    token: String,
-    device: Uuid,
-    key: SigningKey,
+pub struct Phone<'a> {
+    pub world: &'a World,
+    pub token: String,
+    pub device: Uuid,
+    pub key: SigningKey,
 }
 
 impl<'a> Phone<'a> {
     /// Registers a device whose key comes from one byte.
-    fn register(world: &'a World, token: &str, seed: u8) -> Self {
+    pub fn register(world: &'a World, token: &str, seed: u8) -> Self {
         let key = SigningKey::from_slice(&[seed; 32]).unwrap();
         let device = Uuid::now_v7();
         let body =
@@ -148,8 +148,24 @@ fn what_is_forged_replayed_or_anothers_is_refused() {
     let receipt = mine.hand_in(gag, &signed).expect(201);
     assert_eq!(receipt["standing"]["role"], "medic");
     assert_ne!(receipt["standing"]["signer"], world.person.to_string());
-    phone.hand_in(gag, &signed).refused(409, "conflict");
-    assert_eq!(world.trail_size(), size + 1);
+    // It comes again from the signer's own phone, and from somebody who may sign nothing: the receipt, once.
+    let (_, observer) = world.member("P04", "Oke Larsen", "oke@example.test", &["observer"]);
+    let size = world.trail_size();
+    let other = Phone {
+        world: &world,
+        token: observer,
+        device: phone.device,
+        key: phone.key.clone(),
+    };
+    for again in [&phone, &other] {
+        assert_eq!(again.hand_in(gag, &signed).expect(200), receipt);
+    }
+    let mut repeated: Vec<&str> = signed.split('.').collect();
+    repeated[2] = repeated[1];
+    phone
+        .hand_in(gag, &repeated.join("."))
+        .refused(422, "sign_off_refused");
+    assert_eq!(world.trail_size(), size);
 }
 
 #[test]

@@ -14,7 +14,7 @@ use crate::{
     case::{RoleStanding, RoleState},
     certificates,
     policy::{Role, RolePolicy},
-    signoff::{Decision, Device},
+    signoff::{Decision, Device, Statement},
     words,
 };
 
@@ -78,6 +78,24 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
         (true, true) => RoleState::Standing,
     };
     standing
+}
+
+/// A sign-off for a role that the policy no longer has, or a slot that the plan no longer has.
+pub(crate) fn unasked(bench: &Bench<'_>, statement: &Statement) -> RoleStanding {
+    RoleStanding {
+        role: statement.role,
+        title: bench.title(statement.role),
+        slot: statement.slot,
+        because: "it was signed".to_owned(),
+        state: RoleState::Lapsed,
+        signoff: Some(statement.id),
+        signer: Some(statement.signer),
+        received_at: None,
+        revision: Some(statement.revision),
+        reasons: vec!["The plan no longer asks for this signature.".to_owned()],
+        changed: Vec::new(),
+        open_conditions: Vec::new(),
+    }
 }
 
 /// The latest sign-off whose signature holds.

@@ -4,6 +4,7 @@ pub mod day;
 pub mod devices;
 pub mod events;
 pub mod gags;
+pub mod handed;
 pub mod holds;
 pub mod invitations;
 pub mod me;

@@ -4,14 +4,14 @@ use actix_web::post;
 use gagwright_clearance::{GagId, Reading};
 
 use crate::{
-    commands::{NewReading, day},
+    commands::{Actor, CommandError, NewReading, day},
     http::{
         answer::{Answer, Reply},
         caller::Caller,
         extract::At,
         openapi::{WriteHeaders, WriteRefusals},
         state::App,
-        writing::{Json, Write},
+        writing::{Desk, Json, Write},
     },
     permissions::Permission,
 };
@@ -35,7 +35,17 @@ pub async fn log_reading(
     write
         .commit(&app, move |desk, Json(new)| {
             let actor = caller.on_gag(desk.conn, *gag, Permission::LogDay)?;
-            Reply::recorded(&day::log_reading(desk.conn, &actor, desk.now, *gag, new)?)
+            log(desk, &actor, *gag, new)
         })
         .await
+}
+
+/// Logs it, whoever brought the request.
+pub(in crate::http::api) fn log(
+    desk: &mut Desk<'_>,
+    actor: &Actor,
+    gag: GagId,
+    new: NewReading,
+) -> Result<Reply, CommandError> {
+    Reply::recorded(&day::log_reading(desk.conn, actor, desk.now, gag, new)?)
 }

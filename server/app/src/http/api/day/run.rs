@@ -4,7 +4,7 @@ use actix_web::post;
 use gagwright_clearance::{GagId, RehearsalRun};
 
 use crate::{
-    commands::{NewRun, day},
+    commands::{Actor, CommandError, NewRun, day},
     entropy,
     http::{
         answer::{Answer, Reply},
@@ -12,7 +12,7 @@ use crate::{
         extract::At,
         openapi::{WriteHeaders, WriteRefusals},
         state::App,
-        writing::{Json, Write},
+        writing::{Desk, Json, Write},
     },
     permissions::Permission,
 };
@@ -36,14 +36,24 @@ pub async fn log_run(
     write
         .commit(&app, move |desk, Json(new)| {
             let actor = caller.on_gag(desk.conn, *gag, Permission::LogDay)?;
-            Reply::recorded(&day::log_run(
-                desk.conn,
-                &actor,
-                desk.now,
-                *gag,
-                new,
-                &mut entropy::system,
-            )?)
+            log(desk, &actor, *gag, new)
         })
         .await
+}
+
+/// Logs it, whoever brought the request.
+pub(in crate::http::api) fn log(
+    desk: &mut Desk<'_>,
+    actor: &Actor,
+    gag: GagId,
+    new: NewRun,
+) -> Result<Reply, CommandError> {
+    Reply::recorded(&day::log_run(
+        desk.conn,
+        actor,
+        desk.now,
+        gag,
+        new,
+        &mut entropy::system,
+    )?)
 }

@@ -4,7 +4,7 @@ use actix_web::post;
 use gagwright_clearance::GagId;
 
 use crate::{
-    commands::{NewRevision, plans},
+    commands::{Actor, CommandError, NewRevision, plans},
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -12,7 +12,7 @@ use crate::{
         openapi::{WriteHeaders, WriteRefusals},
         problem::ProblemDocument,
         state::App,
-        writing::{Json, Write},
+        writing::{Desk, Json, Write},
     },
     permissions::Permission,
     views::{self, GagPage},
@@ -48,10 +48,21 @@ pub async fn revise_plan(
     write
         .commit(&app, move |desk, Json(new)| {
             let actor = caller.on_gag(desk.conn, *gag, Permission::EditPlans)?;
-            let plan = plans::revise(desk.conn, &actor, desk.now, *gag, expected, new)?;
-            let page = views::gag_page(desk.conn, &actor, desk.now, *gag)?;
-            let location = format!("/api/v1/gags/{}/plans/{}", *gag, plan.revision);
-            Ok(Reply::created(location, &page)?.tagged(plan.revision))
+            revise(desk, &actor, *gag, expected, new)
         })
         .await
+}
+
+/// Writes it, whoever brought the request.
+pub(in crate::http::api) fn revise(
+    desk: &mut Desk<'_>,
+    actor: &Actor,
+    gag: GagId,
+    expected: u32,
+    new: NewRevision,
+) -> Result<Reply, CommandError> {
+    let plan = plans::revise(desk.conn, actor, desk.now, gag, expected, new)?;
+    let page = views::gag_page(desk.conn, actor, desk.now, gag)?;
+    let location = format!("/api/v1/gags/{gag}/plans/{}", plan.revision);
+    Ok(Reply::created(location, &page)?.tagged(plan.revision))
 }

@@ -6,7 +6,7 @@ use serde::Deserialize;
 use utoipa::ToSchema;
 
 use crate::{
-    commands::holds,
+    commands::{Actor, CommandError, holds},
     entropy,
     http::{
         answer::{Answer, Reply},
@@ -14,7 +14,7 @@ use crate::{
         extract::At,
         openapi::{WriteHeaders, WriteRefusals},
         state::App,
-        writing::{Json, Write},
+        writing::{Desk, Json, Write},
     },
     permissions::Permission,
 };
@@ -46,18 +46,27 @@ pub async fn agree_to_release(
     write: Write<Json<Agree>>,
 ) -> Answer {
     write
-        .commit(&app, move |desk, Json(Agree { role, cause })| {
+        .commit(&app, move |desk, Json(agreement)| {
             let actor = caller.on_hold(desk.conn, *hold, Permission::ReleaseHold)?;
-            let hold = holds::agree(
-                desk.conn,
-                &actor,
-                desk.now,
-                *hold,
-                role,
-                cause,
-                &mut entropy::system,
-            )?;
-            Reply::recorded(&hold)
+            agree(desk, &actor, *hold, agreement)
         })
         .await
+}
+
+/// Agrees, whoever brought the request.
+pub(in crate::http::api) fn agree(
+    desk: &mut Desk<'_>,
+    actor: &Actor,
+    hold: HoldId,
+    Agree { role, cause }: Agree,
+) -> Result<Reply, CommandError> {
+    Reply::recorded(&holds::agree(
+        desk.conn,
+        actor,
+        desk.now,
+        hold,
+        role,
+        cause,
+        &mut entropy::system,
+    )?)
 }

@@ -5,7 +5,7 @@ use gagwright_casting::ProductionId;
 use gagwright_clearance::Hold;
 
 use crate::{
-    commands::{NewHold, holds},
+    commands::{Actor, CommandError, NewHold, holds},
     entropy,
     http::{
         answer::{Answer, Reply},
@@ -13,7 +13,7 @@ use crate::{
         extract::At,
         openapi::{WriteHeaders, WriteRefusals},
         state::App,
-        writing::{Json, Write},
+        writing::{Desk, Json, Write},
     },
     permissions::Permission,
 };
@@ -37,15 +37,24 @@ pub async fn raise_hold(
     write
         .commit(&app, move |desk, Json(new)| {
             let actor = caller.on_production(desk.conn, *production, Permission::RaiseHold)?;
-            let hold = holds::raise(
-                desk.conn,
-                Some(&actor),
-                *production,
-                desk.now,
-                new,
-                &mut entropy::system,
-            )?;
-            Reply::recorded(&hold)
+            raise(desk, &actor, new)
         })
         .await
+}
+
+/// Raises it, whoever brought the request.
+pub(in crate::http::api) fn raise(
+    desk: &mut Desk<'_>,
+    actor: &Actor,
+    new: NewHold,
+) -> Result<Reply, CommandError> {
+    let production = actor.production;
+    Reply::recorded(&holds::raise(
+        desk.conn,
+        Some(actor),
+        production,
+        desk.now,
+        new,
+        &mut entropy::system,
+    )?)
 }

@@ -6,7 +6,7 @@ use serde::Deserialize;
 use utoipa::ToSchema;
 
 use crate::{
-    commands::signoffs,
+    commands::signoffs::{self, Taken},
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -30,13 +30,18 @@ pub struct Signed {
 
 /// Hand in a sign-off
 ///
-/// Needs `sign_off`, and the hat itself. Refused with `sign_off_refused` unless the signature verifies
-/// with the device's key and the statement is for the gag's current content.
+/// Needs to be a member of the production: the device's key says who signed, so anyone on it may carry one
+/// here. Refused with `sign_off_refused` unless the signature verifies with that key, the signer holds the
+/// hat and the statement is for the gag's current content. One that was taken before counts once.
 #[utoipa::path(
     tag = "sign-offs",
     params(("gag" = Uuid, Path, description = "The gag"), WriteHeaders),
     request_body = Signed,
-    responses((status = 201, description = "Taken", body = SignOffReceipt), WriteRefusals)
+    responses(
+        (status = 201, description = "Taken", body = SignOffReceipt),
+        (status = 200, description = "Taken before; how the role stands now", body = SignOffReceipt),
+        WriteRefusals,
+    )
 )]
 #[post("/gags/{gag}/signoffs")]
 pub async fn submit_signoff(
@@ -47,9 +52,11 @@ pub async fn submit_signoff(
 ) -> Answer {
     write
         .commit(&app, move |desk, Json(signed)| {
-            let actor = caller.on_gag(desk.conn, *gag, Permission::SignOff)?;
-            let receipt = signoffs::submit(desk.conn, &actor, desk.now, *gag, &signed.jws)?;
-            Reply::recorded(&receipt)
+            let actor = caller.on_gag(desk.conn, *gag, Permission::ReadProduction)?;
+            match signoffs::submit(desk.conn, &actor, desk.now, *gag, &signed.jws)? {
+                Taken::Now(receipt) => Reply::recorded(&receipt),
+                Taken::Before(receipt) => Reply::ok(&receipt),
+            }
         })
         .await
 }

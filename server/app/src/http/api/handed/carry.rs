@@ -1,0 +1,143 @@
+//! Bringing what somebody else asked, from a phone that has no signal.
+
+use actix_web::post;
+use gagwright_clearance::{
+    GagId, HoldId,
+    handed::{self, Asked, HandedRequest},
+};
+use gagwright_trail::canonical_bytes;
+use serde::{Deserialize, de::DeserializeOwned};
+use utoipa::ToSchema;
+
+use crate::{
+    clock,
+    commands::{self, Actor, CommandError, NewHold, NewReading, NewRevision, NewRun},
+    http::{
+        answer::{Answer, Reply},
+        api::{
+            day::{reading, run},
+            gags::revise,
+            holds::{agree, raise},
+        },
+        caller::Caller,
+        json,
+        once::{Asks, Once},
+        openapi::WriteRefusals,
+        problem::Problem,
+        state::{App, read, write},
+        writing::{Desk, Json, Plain},
+    },
+    permissions::Permission,
+    views,
+};
+
+/// A request as its author signed it.
+#[derive(Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Handed {
+    /// Compact JWS with header `{"alg":"ES256","typ":"gagwright-handed+jws","kid":"<device id>"}` over
+    /// the RFC 8785 bytes of a `HandedRequest`.
+    pub jws: String,
+}
+
+/// Bring what somebody else asked
+///
+/// Needs to be a member of the production. A hold, a reading, a rehearsal run, a plan revision or an
+/// agreement to release that its author signed with their device travels from phone to phone, and whoever
+/// has signal first brings it. It is done as the author, under their account and their key, so that it is
+/// done once whoever brings it and whether or not the author's own phone sends it too; no Idempotency-Key
+/// is needed here. The answer is that of the request itself, as the carrier may read it. Refused with
+/// `handed_refused` unless the signature verifies, the device is not revoked and the author may still ask
+/// it, and otherwise as the request itself would be.
+#[utoipa::path(
+    tag = "day",
+    request_body = Handed,
+    responses(
+        (status = 201, description = "Done, now or before; the body is that of the request's own answer",
+            body = HandedRequest),
+        WriteRefusals,
+    )
+)]
+#[post("/handed")]
+pub async fn bring_handed(app: App, caller: Caller, body: Plain<Json<Handed>>) -> Answer {
+    let Plain(Json(Handed { jws })) = body;
+    let request = handed::read_unverified(&jws).map_err(CommandError::from)?;
+    let asked = request.asked().map_err(CommandError::from)?;
+    let (account, request) = read(&app, move |conn| {
+        let carrier = caller.on_production(conn, request.production, Permission::ReadProduction)?;
+        let account = commands::handed::verify(conn, &carrier, &request, &jws)?;
+        Ok((account, request))
+    })
+    .await?;
+    let body = canonical_bytes(&request.body).map_err(Problem::internal)?;
+    let errand = Errand::of(asked, &body)?;
+    let once = Once::new(
+        Some(account),
+        request.key,
+        &Asks {
+            method: &request.method,
+            address: &format!("/api/v1{}", request.path),
+            if_match: request.if_match.as_deref().unwrap_or_default().as_bytes(),
+            if_none_match: &[],
+            body: &body,
+        },
+    );
+    let now = clock::now();
+    let settled = write(&app, move |conn| {
+        let carrier = caller.on_production(conn, request.production, Permission::ReadProduction)?;
+        let settled = once.settle(
+            conn,
+            now,
+            |_| Ok(()),
+            |conn| {
+                let done = commands::handed::author(conn, &carrier, &request, now)
+                    .and_then(|author| errand.run(&mut Desk { conn, now }, &author));
+                commands::handed::told_to_carrier(conn, &request, done)
+            },
+        )?;
+        settled.map(|reply| match asked {
+            // A plan's page shows each reader what they may see of people, and the carrier is another.
+            Asked::Revision(gag, _) => reply.showing(&views::gag_page(conn, &carrier, now, gag)?),
+            _ => Ok(reply),
+        })
+    })
+    .await?;
+    settled.answer(&app)
+}
+
+/// What is to be done, its body read.
+enum Errand {
+    Hold(NewHold),
+    Reading(GagId, NewReading),
+    Run(GagId, NewRun),
+    Revision(GagId, u32, Box<NewRevision>),
+    Release(HoldId, agree::Agree),
+}
+
+impl Errand {
+    fn of(asked: Asked, body: &[u8]) -> Result<Self, Problem> {
+        fn new<T: DeserializeOwned>(body: &[u8]) -> Result<T, Problem> {
+            json::read(body)
+        }
+        Ok(match asked {
+            Asked::Hold => Errand::Hold(new(body)?),
+            Asked::Reading(gag) => Errand::Reading(gag, new(body)?),
+            Asked::Run(gag) => Errand::Run(gag, new(body)?),
+            Asked::Revision(gag, expected) => Errand::Revision(gag, expected, Box::new(new(body)?)),
+            Asked::Release(hold) => Errand::Release(hold, new(body)?),
+        })
+    }
+
+    /// Does it exactly as the request's own address would.
+    fn run(self, desk: &mut Desk<'_>, author: &Actor) -> Result<Reply, CommandError> {
+        match self {
+            Errand::Hold(new) => raise::raise(desk, author, new),
+            Errand::Reading(gag, new) => reading::log(desk, author, gag, new),
+            Errand::Run(gag, new) => run::log(desk, author, gag, new),
+            Errand::Revision(gag, expected, new) => {
+                revise::revise(desk, author, gag, expected, *new)
+            }
+            Errand::Release(hold, agree) => agree::agree(desk, author, hold, agree),
+        }
+    }
+}
