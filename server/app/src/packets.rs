@@ -104,6 +104,8 @@ fn gathered(
     let mut document = from(&shared.production, &row, &case, &judged, &names, now);
     document.trail = Some(printed(&proof, &names));
     document.attachments = attachments(&case, &proof);
+    let drawn = gagwright_store::drawn_marks::for_gag(conn, gag)?;
+    signatures::draw(&mut document.signoffs, &judged, &drawn);
     document.records = records::parts(
         &case,
         &history,

@@ -296,7 +296,15 @@ fn migrate_brings_a_database_up_once_and_help_teaches() {
     let second = json(&gagwright(folder.path(), &migrate));
     assert!(second["migrations"].as_array().unwrap().is_empty());
     for subcommand in [
-        "serve", "demo", "assess", "match", "import", "packet", "verify", "migrate",
+        "serve",
+        "demo",
+        "assess",
+        "match",
+        "import",
+        "packet",
+        "verify",
+        "migrate",
+        "describe-api",
     ] {
         let help = gagwright(folder.path(), &[subcommand, "--help"]);
         assert!(help.status.success());

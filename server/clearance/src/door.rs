@@ -10,7 +10,7 @@ use jiff::{SignedDuration, Timestamp};
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::{Case, RoleState},
-    certificates,
+    certificates, drawing,
     judge::{Bench, Needed, standing},
     jws,
     plan::FacetHashes,
@@ -152,6 +152,13 @@ fn wording(statement: &Statement, policy: &RolePolicy) -> Result<(), SignOffErro
         return Err(mismatch("another attestation", detail));
     }
     let bad = |problem: &str| Err(SignOffError::BadStatement(problem.to_owned()));
+    if statement
+        .mark
+        .as_deref()
+        .is_some_and(|mark| !drawing::is_hash(mark))
+    {
+        return bad("mark must be the SHA-256 of the drawing, in lower-case hex; or leave it out");
+    }
     let said = |text: &str| !text.trim().is_empty() && text.chars().count() <= LONG;
     match (statement.decision, statement.reason.as_deref()) {
         (Decision::Decline, Some(reason)) if said(reason) => {}

@@ -55,5 +55,6 @@ pub fn draft(
             now.checked_add(SignedDuration::from_hours(hours.into()))
                 .ok()
         }),
+        mark: None,
     })
 }

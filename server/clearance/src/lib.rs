@@ -11,6 +11,7 @@ mod compact;
 pub mod diff;
 pub mod door;
 pub mod draft;
+pub mod drawing;
 pub mod facets;
 pub mod handed;
 pub mod ids;
@@ -38,6 +39,7 @@ pub use case::{
     RehearsalRun, RoleStanding, RoleState, SlotStanding,
 };
 pub use diff::{FacetChange, FieldChange};
+pub use drawing::Drawing;
 pub use gagwright_casting::{GagId, PersonId, ProductionId, SlotId};
 pub use gagwright_mechanics::Facet;
 pub use ids::{DeviceId, HoldId, RecordId, SignOffId};

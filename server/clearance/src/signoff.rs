@@ -67,6 +67,11 @@ pub struct Statement {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime, nullable = false))]
     pub good_until: Option<jiff::Timestamp>,
+    /// SHA-256, lower-case hex, of the mark the signer drew (see [`crate::Drawing`]); none: they only
+    /// confirmed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub mark: Option<String>,
 }
 
 impl Statement {

@@ -470,3 +470,42 @@ fn each_mark_is_drawn_differently() {
     .into();
     assert_eq!(pages.len(), 5);
 }
+
+#[test]
+fn a_drawn_mark_is_printed_as_lines_and_stays_in_its_place() {
+    let lines = |document: &PacketDocument| -> usize {
+        assert!(layout_faults(document, Paper::A4).unwrap().is_empty());
+        let pdf = read(&render(document, Paper::A4).unwrap());
+        pdf.get_pages()
+            .into_values()
+            .map(|page| {
+                let content = pdf.get_page_content(page).unwrap();
+                let content = lopdf::content::Content::decode(&content).unwrap();
+                let line_to = |one: &&lopdf::content::Operation| one.operator == "l";
+                content.operations.iter().filter(line_to).count()
+            })
+            .sum()
+    };
+    let mut document = document("normal");
+    let before = lines(&document);
+    let signed = document
+        .signoffs
+        .iter_mut()
+        .find(|part| part.stands)
+        .unwrap();
+    // Two strokes of three points; half a point at the end of one is left out.
+    signed.drawing = vec![
+        vec![0, 0, 1000, 0, 1000, 400],
+        vec![5, 5, 6, 6, 900, 380, 7],
+    ];
+    assert_eq!(lines(&document), before + 4);
+    for odd in [vec![vec![]], vec![vec![3]], vec![vec![500, 500]]] {
+        let signed = document
+            .signoffs
+            .iter_mut()
+            .find(|part| part.stands)
+            .unwrap();
+        signed.drawing = odd;
+        lines(&document);
+    }
+}

@@ -19,6 +19,7 @@ mod writer;
 
 pub mod accounts;
 pub mod devices;
+pub mod drawn_marks;
 pub mod gags;
 pub mod holds;
 pub mod idempotency;

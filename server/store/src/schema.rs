@@ -130,6 +130,13 @@ diesel::table! {
 }
 
 diesel::table! {
+    drawn_marks (signoff) {
+        signoff -> Binary,
+        drawing -> Text,
+    }
+}
+
+diesel::table! {
     conditions_met (signoff, condition) {
         signoff -> Binary,
         condition -> Text,
@@ -207,8 +214,9 @@ diesel::table! {
 diesel::joinable!(plans -> gags (gag));
 diesel::joinable!(runs -> gags (gag));
 diesel::joinable!(conditions_met -> signoffs (signoff));
+diesel::joinable!(drawn_marks -> signoffs (signoff));
 diesel::joinable!(members -> productions (production));
 
 diesel::allow_tables_to_appear_in_same_query!(gags, plans, runs);
-diesel::allow_tables_to_appear_in_same_query!(signoffs, conditions_met);
+diesel::allow_tables_to_appear_in_same_query!(signoffs, conditions_met, drawn_marks);
 diesel::allow_tables_to_appear_in_same_query!(members, productions);

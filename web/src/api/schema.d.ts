@@ -177,10 +177,37 @@ export interface paths {
         put?: never;
         /**
          * Hand in a sign-off
-         * @description Needs `sign_off`, and the hat itself. Refused with `sign_off_refused` unless the signature verifies
-         *     with the device's key and the statement is for the gag's current content.
+         * @description Needs to be a member of the production: the device's key says who signed, so anyone on it may carry one
+         *     here. Refused with `sign_off_refused` unless the signature verifies with that key, the signer holds the
+         *     hat and the statement is for the gag's current content. One that was taken before counts once.
          */
         post: operations["submit_signoff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/handed": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring what somebody else asked
+         * @description Needs to be a member of the production. A hold, a reading, a rehearsal run, a plan revision or an
+         *     agreement to release that its author signed with their device travels from phone to phone, and whoever
+         *     has signal first brings it. It is done as the author, under their account and their key, so that it is
+         *     done once whoever brings it and whether or not the author's own phone sends it too; no Idempotency-Key
+         *     is needed here. The answer is that of the request itself, as the carrier may read it. Refused with
+         *     `handed_refused` unless the signature verifies, the device is not revoked and the author may still ask
+         *     it, and otherwise as the request itself would be.
+         */
+        post: operations["bring_handed"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1173,6 +1200,33 @@ export interface components {
          * @description A certificate held by a person.
          */
         CertificateId: string;
+        /** @description One kind of certificate. */
+        CertificateKind: {
+            /** @description Machine name, for example `rope_access_3`. */
+            kind: string;
+            /** @description What people read, in running text. */
+            title: string;
+            /** @description The scheme it belongs to, described. */
+            scheme: string;
+            /** @description How long it counts. */
+            validity: components["schemas"]["Validity"];
+            /**
+             * Format: int32
+             * @description Days a renewal usually takes; none: it cannot be renewed, only earned again.
+             */
+            renewal_lead_days: number | null;
+            use_clock: components["schemas"]["UseClock"] | null;
+            /** @description Lower kinds it stands in for. */
+            satisfies: string[];
+            /** @description Categories or classes it comes in; empty where it has none or they are free. */
+            categories: string[];
+            /** @description What else to know. */
+            note: string | null;
+            /** @description Where the rule comes from. */
+            standing: components["schemas"]["RuleStanding"];
+            /** @description The document, or that it is common practice. */
+            source: string;
+        };
         /** @description One leaf in the feed of changes. */
         ChangeItem: {
             /**
@@ -1283,7 +1337,7 @@ export interface components {
          * @description Every code the API refuses with. Clients switch on these, so they never change meaning.
          * @enum {string}
          */
-        Code: "malformed_json" | "invalid_input" | "unknown_id" | "no_such_route" | "method_not_allowed" | "not_signed_in" | "token_expired" | "forbidden" | "stale_plan" | "precondition_required" | "conflict" | "key_reused" | "sign_off_refused" | "body_too_large" | "unsupported_media" | "roster_refused" | "rate_limited" | "unavailable" | "internal";
+        Code: "malformed_json" | "invalid_input" | "unknown_id" | "no_such_route" | "method_not_allowed" | "not_signed_in" | "token_expired" | "forbidden" | "stale_plan" | "precondition_required" | "conflict" | "key_reused" | "sign_off_refused" | "handed_refused" | "body_too_large" | "unsupported_media" | "roster_refused" | "rate_limited" | "unavailable" | "internal";
         /** @description A condition that was met. */
         ConditionMet: {
             /** @description The condition's text, as signed. */
@@ -1430,6 +1484,11 @@ export interface components {
             /** @description What changed in the covered facets since then. */
             changes: components["schemas"]["FacetChange"][];
         };
+        /**
+         * @description Strokes in the order they were drawn, each the points x, y, x, y ... from the top left corner of a box of
+         *     1000 by 1000. A stroke of one point is a dot.
+         */
+        Drawing: number[][];
         /** @description Fire, glass and charges. */
         Effects: {
             /** @description What burns, breaks or bangs. */
@@ -1714,6 +1773,10 @@ export interface components {
             clearance: components["schemas"]["Clearance"];
             /** @description Every revision, newest first. */
             history: components["schemas"]["PlanRevision"][];
+            /** @description The marks drawn beside sign-offs, by sign-off; one that only confirmed has none. */
+            marks: {
+                [key: string]: components["schemas"]["Drawing"];
+            };
             /** @description Names of everyone the page mentions. */
             names: {
                 [key: string]: string;
@@ -1802,6 +1865,41 @@ export interface components {
             stand_off: number;
             /** @description The operator who gave the values. */
             given_by: string;
+        };
+        /** @description A request as its author signed it. */
+        Handed: {
+            /**
+             * @description Compact JWS with header `{"alg":"ES256","typ":"gagwright-handed+jws","kid":"<device id>"}` over
+             *     the RFC 8785 bytes of a `HandedRequest`.
+             */
+            jws: string;
+        };
+        /** @description A request as its author signed it. Its RFC 8785 bytes are the JWS payload. */
+        HandedRequest: {
+            /** @description The production. */
+            production: components["schemas"]["ProductionId"];
+            /** @description Who asks. */
+            person: components["schemas"]["PersonId"];
+            /** @description The device whose key signs. */
+            device: components["schemas"]["DeviceId"];
+            /**
+             * Format: date-time
+             * @description When, by the device's clock.
+             */
+            made_at: string;
+            /**
+             * Format: uuid
+             * @description The request's Idempotency-Key: the author's own phone sends the same request under the same key.
+             */
+            key: string;
+            /** @description Always `POST`. */
+            method: string;
+            /** @description The address under `/api/v1`. */
+            path: string;
+            /** @description The request's If-Match, as it stands in the header; only with a plan revision. */
+            if_match?: string | null;
+            /** @description The request's body. */
+            body: unknown;
         };
         /** @description A person's hats, all of them. */
         Hats: {
@@ -3052,6 +3150,11 @@ export interface components {
          * @enum {string}
          */
         RosterTable: "people" | "certificates" | "skills" | "availability";
+        /**
+         * @description Whether a rule was read in a public text or is habit.
+         * @enum {string}
+         */
+        RuleStanding: "public_text" | "common_practice";
         /** @description One step of the rehearsal ladder. */
         Rung: {
             /** @description Short machine name, unique in the ladder. */
@@ -3243,6 +3346,11 @@ export interface components {
              *     the statement's RFC 8785 bytes.
              */
             jws: string;
+            /**
+             * @description The mark the signer drew, whose hash the statement has in its `mark`. A sign-off that was carried here
+             *     without it counts all the same; the drawing may follow with the same sign-off.
+             */
+            mark?: components["schemas"]["Drawing"];
         };
         /** @description A graded competence. Grade, certificate and recency are three separate facts. */
         Skill: {
@@ -3266,6 +3374,24 @@ export interface components {
              * @description When it was last used.
              */
             last_used?: string | null;
+        };
+        /** @description One skill. */
+        SkillKind: {
+            /** @description Machine name, for example `high_fall`. */
+            name: string;
+            /** @description What people read, in running text. */
+            title: string;
+            /** @description Group in the trade's taxonomy: body, heights, vehicles ... */
+            group: string;
+            /**
+             * Format: int32
+             * @description Default longest gap between last use or assessment and the shooting day.
+             */
+            recency_days: number;
+            /** @description Whether a mistake in it is likely to be grave. */
+            high_consequence: boolean;
+            /** @description Where `recency_days` comes from. */
+            standing: components["schemas"]["RuleStanding"];
         };
         /** @description A skill and its level. */
         SkillLevel: {
@@ -3367,6 +3493,11 @@ export interface components {
              * @description Until when it counts.
              */
             good_until?: string;
+            /**
+             * @description SHA-256, lower-case hex, of the mark the signer drew (see [`crate::Drawing`]); none: they only
+             *     confirmed.
+             */
+            mark?: string;
         };
         /**
          * @description The outcome of a check. Missing evidence is never `Within`.
@@ -3486,6 +3617,33 @@ export interface components {
              */
             leaf: number;
         };
+        /** @description A clock that runs on use: after so many unused months the holder needs something more. */
+        UseClock: {
+            /**
+             * Format: int32
+             * @description Longest gap in whole months; exactly this many is still in time.
+             */
+            unused_months: number;
+            /** @description What starts the clock again, as a noun phrase. */
+            cure: string;
+            /**
+             * Format: int32
+             * @description Days that takes to arrange.
+             */
+            lead_days: number;
+            /** @description Where the rule comes from. */
+            standing: components["schemas"]["RuleStanding"];
+            /** @description The document, or that it is common practice. */
+            source: string;
+        };
+        /** @description How long a certificate counts when the document itself carries no date. */
+        Validity: {
+            /**
+             * Format: int32
+             * @description So many months from issue.
+             */
+            months: number;
+        } | "no_expiry" | "as_printed";
         /** @description Cars, motorcycles, tow rigs. */
         Vehicles: {
             /** @description What drives, and what was done to it. */
@@ -3791,6 +3949,15 @@ export interface operations {
             };
         };
         responses: {
+            /** @description Taken before; how the role stands now */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignOffReceipt"];
+                };
+            };
             /** @description Taken */
             201: {
                 headers: {
@@ -3798,6 +3965,30 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SignOffReceipt"];
+                };
+            };
+        };
+    };
+    bring_handed: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Handed"];
+            };
+        };
+        responses: {
+            /** @description Done, now or before; the body is that of the request's own answer */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandedRequest"];
                 };
             };
         };

@@ -26,16 +26,10 @@ export type Trace = Shapes['Trace'];
 export type Zone = Shapes['Zone'];
 
 // Casting
-/** What casting knows of each kind of certificate and each skill; more than forms show stays in the core. */
+/** What casting knows of each kind of certificate and each skill, as the core gives it. */
 export interface Catalogue {
-  certificates: {
-    kind: string;
-    title: string;
-    scheme: string;
-    validity: { months: number } | 'no_expiry' | 'as_printed';
-    categories: string[];
-  }[];
-  skills: { name: string; title: string; group: string; recency_days: number }[];
+  certificates: Shapes['CertificateKind'][];
+  skills: Shapes['SkillKind'][];
 }
 export type Candidate = Shapes['Candidate'];
 export type Certificate = Shapes['Certificate'];

@@ -6,7 +6,7 @@ import { fromBase64url, payloadOf, signCompact } from './jws.ts';
 
 beforeEach(async () => {
   await (await database()).clear('keys');
-  vi.spyOn(outbox, 'post').mockResolvedValue({ state: 'sent', answer: undefined });
+  vi.spyOn(outbox, 'post').mockResolvedValue({ state: 'sent', answer: undefined as never });
 });
 
 it('makes one key for a person, keeps it, registers its public half, and gives the same one again', async () => {

@@ -1,5 +1,6 @@
 // The signing key of one person on this phone. It is made here, cannot be exported, and never leaves.
 
+import { at } from '../api/address.ts';
 import type { PublicKey } from '../api/types.ts';
 import { database, type StoredKey } from '../storage/database.ts';
 import { outbox } from '../storage/outbox.svelte.ts';
@@ -43,7 +44,7 @@ export async function keyFor(production: string, person: string): Promise<Stored
   // Kept before it is registered: a key the server knows and the phone lost could never sign.
   await (await database()).put('keys', made);
   await outbox.post({
-    path: `/productions/${production}/devices`,
+    path: at('/productions/{production}/devices', { production }),
     body: { id: made.device, name: made.name, key: await publicKey(pair) },
     label: { kind: 'device', about: made.name },
   });

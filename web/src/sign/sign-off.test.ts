@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Statement } from '../api/types.ts';
+import { hashOf } from './drawing.ts';
 import { completeStatement } from './sign-off.ts';
 
 const draft: Statement = {
@@ -19,8 +20,13 @@ const draft: Statement = {
 };
 const now = new Date('2026-12-04T15:00:00Z');
 
-it('fills in what only the device can say and leaves the rest as drafted', () => {
-  const made = completeStatement(draft, { decision: 'approve', conditions: [], reason: '' }, 'device', now);
+it('fills in what only the device can say and leaves the rest as drafted', async () => {
+  const made = await completeStatement(
+    draft,
+    { decision: 'approve', conditions: [], reason: '' },
+    'device',
+    now,
+  );
   expect(made).toMatchObject({
     revision: 4,
     plan_digest: 'aa',
@@ -33,19 +39,24 @@ it('fills in what only the device can say and leaves the rest as drafted', () =>
   expect(made).not.toHaveProperty('reason');
 });
 
-it('carries conditions only with an approval that has them', () => {
+it('carries conditions only with an approval that has them', async () => {
   const conditions = ['  Second ambulance by 14:00 ', '', '   '];
   const choice = { conditions, reason: 'left over' };
-  const conditional = completeStatement(draft, { ...choice, decision: 'approve_with_conditions' }, 'd', now);
+  const conditional = await completeStatement(
+    draft,
+    { ...choice, decision: 'approve_with_conditions' },
+    'd',
+    now,
+  );
   expect(conditional.conditions).toEqual(['Second ambulance by 14:00']);
   expect(conditional).not.toHaveProperty('reason');
-  expect(completeStatement(draft, { ...choice, decision: 'approve' }, 'd', now)).not.toHaveProperty(
+  expect(await completeStatement(draft, { ...choice, decision: 'approve' }, 'd', now)).not.toHaveProperty(
     'conditions',
   );
 });
 
-it('carries a reason only with a decline', () => {
-  const made = completeStatement(
+it('carries a reason only with a decline', async () => {
+  const made = await completeStatement(
     draft,
     { decision: 'decline', conditions: ['x'], reason: ' No cover ' },
     'd',
@@ -53,4 +64,12 @@ it('carries a reason only with a decline', () => {
   );
   expect(made.reason).toBe('No cover');
   expect(made).not.toHaveProperty('conditions');
+});
+
+it('binds what was drawn by its hash, and says nothing of a mark where nothing was drawn', async () => {
+  const choice = { decision: 'approve' as const, conditions: [], reason: '' };
+  expect(await completeStatement(draft, choice, 'd', now)).not.toHaveProperty('mark');
+  const drawing = [[1, 2, 3, 4]];
+  const made = await completeStatement(draft, { ...choice, drawing }, 'd', now);
+  expect(made.mark).toBe(await hashOf(drawing));
 });

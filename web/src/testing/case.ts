@@ -170,6 +170,7 @@ export function pageOf(one: Case): GagPage {
     clearance: core.clearance(one, new Date()),
     history: [],
     names: {},
+    marks: {},
     packet_url: '',
     trail: { size: 9, leaf: 3 },
   };

@@ -8,6 +8,7 @@ pub mod gags;
 pub mod handed;
 pub mod holds;
 pub mod inputs;
+pub mod marks;
 pub mod members;
 pub mod people;
 pub mod plans;

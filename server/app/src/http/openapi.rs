@@ -28,7 +28,14 @@ use super::{
             local law and licensed people decide.",
         license(name = "Apache-2.0", identifier = "Apache-2.0")
     ),
-    components(schemas(ProblemDocument, Code, gagwright_casting::roster::RosterTable)),
+    // Besides what its addresses use: what problems are, and what the app's own core says of the catalogue.
+    components(schemas(
+        ProblemDocument,
+        Code,
+        gagwright_casting::roster::RosterTable,
+        gagwright_casting::CertificateKind,
+        gagwright_casting::SkillKind,
+    )),
     security(("access_token" = [])),
     tags(
         (name = "accounts", description = "Setting up, signing in, inviting"),

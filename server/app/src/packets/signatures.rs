@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::{FindingStanding, Outcome, PersonId};
 use gagwright_clearance::{
-    Case, Clearance, Role, RoleStanding, RoleState, SignOff, SlotStanding, Statement,
+    Case, Clearance, Drawing, Role, RoleStanding, RoleState, SignOff, SignOffId, SlotStanding,
+    Statement,
     signoff::{self, PublicKey},
 };
 use gagwright_packet::document::{CastSlot, FindingRow, Mark, SignOffPart, State};
@@ -47,6 +48,19 @@ pub(super) fn parts(
             part
         })
         .collect()
+}
+
+/// Puts the marks that signers drew beside the sign-offs that decide; the parts are in the judge's order.
+pub(super) fn draw(
+    parts: &mut [SignOffPart],
+    judged: &Clearance,
+    drawn: &BTreeMap<SignOffId, Drawing>,
+) {
+    for (part, role) in parts.iter_mut().zip(&judged.roles) {
+        if let Some(drawing) = role.signoff.and_then(|id| drawn.get(&id)) {
+            part.drawing = drawing.0.clone();
+        }
+    }
 }
 
 /// What is asked of a role, signed or not.

@@ -38,6 +38,7 @@ pub fn gag_page(
     let clearance = clearance(&case, now);
     Ok(GagPage {
         names: mentioned(&case, &history, &shared.names()),
+        marks: gagwright_store::drawn_marks::for_gag(conn, gag)?,
         packet_url: format!("/api/v1/gags/{gag}/packet"),
         trail: TrailPlace {
             size: gagwright_store::trail::size(conn, reader.production)?,

@@ -4,8 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{Person, PersonId, ProductionId, Slot, SlotId, Verdict};
 use gagwright_clearance::{
-    Case, Clearance, ClearanceState, Device, Facet, GagId, Hold, Plan, Policy, Role, RoleStanding,
-    RoleState, SignOffId, Statement, diff::FacetChange, policy::Attestation,
+    Case, Clearance, ClearanceState, Device, Drawing, Facet, GagId, Hold, Plan, Policy, Role,
+    RoleStanding, RoleState, SignOffId, Statement, diff::FacetChange, policy::Attestation,
 };
 use gagwright_mechanics::Status;
 use gagwright_trail::Entry;
@@ -134,6 +134,10 @@ pub struct GagPage {
     pub clearance: Clearance,
     /// Every revision, newest first.
     pub history: Vec<PlanRevision>,
+    /// The marks drawn beside sign-offs, by sign-off; one that only confirmed has none.
+    #[serde(default)]
+    #[schema(required = true, value_type = BTreeMap<String, Drawing>)]
+    pub marks: BTreeMap<SignOffId, Drawing>,
     /// Names of everyone the page mentions.
     #[schema(value_type = BTreeMap<String, String>)]
     pub names: BTreeMap<PersonId, String>,

@@ -30,6 +30,7 @@ GET /gags/{gag}/matches
 GET /gags/{gag}/signoff-draft
 POST /gags/{gag}/signoffs
 POST /signoffs/{signoff}/conditions-met
+POST /handed
 GET /productions/{production}/holds
 POST /productions/{production}/holds
 POST /holds/{hold}/agreements

@@ -1,6 +1,6 @@
 //! Signing over HTTP with a key that the server never sees.
 
-use gagwright_clearance::{Statement, jws, signoff::PublicKey};
+use gagwright_clearance::{Drawing, Statement, jws, signoff::PublicKey};
 use p256::ecdsa::SigningKey;
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -41,6 +41,11 @@ impl<'a> Phone<'a> {
 
     /// Fills a draft in and signs it.
     fn sign(&self, gag: Uuid, role: &str) -> String {
+        self.sign_with(gag, role, None)
+    }
+
+    /// As [`Phone::sign`], with the hash of a drawn mark.
+    fn sign_with(&self, gag: Uuid, role: &str, mark: Option<&Drawing>) -> String {
         let path = format!("/gags/{gag}/signoff-draft?role={role}");
         let draft = self
             .world
@@ -54,19 +59,25 @@ impl<'a> Phone<'a> {
         statement["device"] = json!(self.device);
         statement["signed_at"] = json!(gagwright::clock::now());
         statement["decision"] = json!("approve");
+        if let Some(mark) = mark {
+            statement["mark"] = json!(mark.hash());
+        }
         let statement: Statement = serde_json::from_value(statement).unwrap();
         jws::sign(&statement, &self.key).unwrap()
     }
 
     fn hand_in(&self, gag: Uuid, jws: &str) -> Got {
-        let body = json!({ "jws": jws });
+        self.hand_in_body(gag, &json!({ "jws": jws }))
+    }
+
+    fn hand_in_body(&self, gag: Uuid, body: &Value) -> Got {
         let path = format!("/gags/{gag}/signoffs");
         self.world
             .server
             .call("POST", &path)
             .token(&self.token)
             .once()
-            .json(&body)
+            .json(body)
             .send()
     }
 }
@@ -183,4 +194,69 @@ fn a_revoked_device_signs_nothing_more() {
     assert_eq!(revoke().status, 204);
     revoke().refused(409, "conflict");
     phone.hand_in(gag, &signed).refused(422, "sign_off_refused");
+}
+
+#[test]
+fn a_drawn_mark_is_bound_by_the_signature_and_kept_beside_it() {
+    let world = World::new();
+    let (gag, _) = world.gag("G07");
+    let phone = Phone::register(&world, &world.coordinator, 3);
+    let page = || {
+        world
+            .call("GET", &format!("/gags/{gag}"))
+            .send()
+            .expect(200)
+    };
+    assert_eq!(page()["marks"], json!({}));
+    let drawing = Drawing(vec![vec![10, 20, 500, 300], vec![700, 30]]);
+
+    // What cannot be drawn, or is not what was signed, is refused whole: the sign-off is not recorded either.
+    let jws = phone.sign_with(gag, "coordinator", Some(&drawing));
+    for (mark, told) in [
+        (json!([]), "has no stroke"),
+        (json!([[1, 2, 3]]), "stroke 0 is not a row of points"),
+        (json!([[1, 1001]]), "leaves the box"),
+        (json!([[9, 9]]), "is not the drawing that was signed"),
+    ] {
+        let refused = phone
+            .hand_in_body(gag, &json!({ "jws": jws, "mark": mark }))
+            .refused(422, "invalid_input");
+        assert_eq!(refused["errors"][0]["pointer"], "/mark");
+        let problem = refused["errors"][0]["problem"].as_str().unwrap();
+        assert!(problem.contains(told), "{problem}");
+    }
+    let plain = phone.sign(gag, "coordinator");
+    phone
+        .hand_in_body(gag, &json!({ "jws": plain, "mark": drawing }))
+        .refused(422, "invalid_input");
+    assert_eq!(page()["case"]["signoffs"], json!([]));
+
+    // Carried here without the drawing it counts; the drawing follows with the same sign-off, once.
+    phone.hand_in(gag, &jws).expect(201);
+    assert_eq!(page()["marks"], json!({}));
+    let trail = world.trail_size();
+    for _ in 0..2 {
+        phone
+            .hand_in_body(gag, &json!({ "jws": jws, "mark": drawing }))
+            .expect(200);
+    }
+    assert_eq!(world.trail_size(), trail);
+    let shown = page();
+    let id = shown["clearance"]["roles"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .find(|one| one["role"] == "coordinator")
+        .unwrap()["signoff"]
+        .as_str()
+        .unwrap();
+    assert_eq!(shown["marks"], json!({ id: drawing }));
+
+    let bad = {
+        let mut statement: Statement = jws::read_unverified(&jws).unwrap();
+        statement.id = gagwright_clearance::SignOffId(Uuid::now_v7());
+        statement.mark = Some("no hash".into());
+        jws::sign(&statement, &phone.key).unwrap()
+    };
+    phone.hand_in(gag, &bad).refused(422, "sign_off_refused");
 }

@@ -16,18 +16,23 @@ pub struct CertificateKind {
     /// How long it counts.
     pub validity: Validity,
     /// Days a renewal usually takes; none: it cannot be renewed, only earned again.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub renewal_lead_days: Option<u32>,
     /// A clock that runs on use, beside the date on the document.
     #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub use_clock: Option<UseClock>,
     /// Lower kinds it stands in for.
     #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub satisfies: Vec<String>,
     /// Categories or classes it comes in; empty where it has none or they are free.
     #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub categories: Vec<String>,
     /// What else to know.
     #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub note: Option<String>,
     /// Where the rule comes from.
     pub standing: Standing,
@@ -67,7 +72,7 @@ pub struct UseClock {
 
 /// Whether a rule was read in a public text or is habit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema), schema(as = RuleStanding))]
 #[serde(rename_all = "snake_case")]
 pub enum Standing {
     /// Read in a public text, named in `source`.

@@ -50,6 +50,9 @@ pub struct SignOffPart {
     pub name: String,
     /// Approved, approved with conditions, declined. Empty: never signed.
     pub decision: String,
+    /// The mark the signer drew: strokes, each x, y, x, y ... from the top left, in any one scale. Empty: they
+    /// only confirmed.
+    pub drawing: Vec<Vec<u16>>,
     /// When it was signed, by the device's clock, as people read it. May be empty.
     pub signed_at: String,
     /// When the server received it, as people read it. May be empty.

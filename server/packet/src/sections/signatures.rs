@@ -13,6 +13,10 @@ use crate::{
 /// 24 mm: a signature by a gloved hand.
 const INK_HEIGHT: f32 = 68.0;
 
+/// The place of a drawn mark: half a line's width and three lines.
+const MARK_WIDTH: f32 = 150.0;
+const MARK_HEIGHT: f32 = 36.0;
+
 /// Sets the section.
 pub(super) fn signatures(fonts: &Fonts, document: &PacketDocument, width: f32) -> Vec<Piece> {
     let mut pieces = Vec::new();
@@ -41,6 +45,11 @@ fn one(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: f32)
     let name_room = width - name_left;
     let mut beside = Piece::default();
     beside.put_lines(lines(fonts, &said, name_room), 0.0, name_room);
+    if let Some(mark) = drawn(&part.drawing) {
+        let top = beside.height + 3.0;
+        beside.height = top + mark.height;
+        beside.put(mark, 0.0, top);
+    }
     first.height = first.height.max(beside.height);
     first.put(beside, name_left, 0.0);
     first.height += 2.0;
@@ -72,6 +81,41 @@ fn one(fonts: &Fonts, document: &PacketDocument, part: &SignOffPart, width: f32)
         piece.keep = true;
     }
     pieces
+}
+
+/// The mark the signer drew, as large as its place allows. Nothing where nothing was drawn.
+fn drawn(strokes: &[Vec<u16>]) -> Option<Piece> {
+    let points = |stroke: &[u16]| -> Vec<(f32, f32)> {
+        let pair = |pair: &[u16]| (f32::from(pair[0]), f32::from(pair[1]));
+        stroke.chunks_exact(2).map(pair).collect()
+    };
+    let strokes: Vec<Vec<(f32, f32)>> = strokes.iter().map(|one| points(one)).collect();
+    let all = || strokes.iter().flatten();
+    let first = *all().next()?;
+    let (low, high) = all().fold((first, first), |(low, high), point| {
+        (
+            (low.0.min(point.0), low.1.min(point.1)),
+            (high.0.max(point.0), high.1.max(point.1)),
+        )
+    });
+    let across = MARK_WIDTH / (high.0 - low.0).max(1.0);
+    let down = MARK_HEIGHT / (high.1 - low.1).max(1.0);
+    // One point, or one straight line, must not be blown up to fill the place.
+    let scale = across.min(down).min(0.3);
+    let mut piece = Piece::blank((high.1 - low.1) * scale);
+    let pen = Stroke::solid(Ink::Black, 1.0);
+    for stroke in strokes {
+        let placed: Vec<(f32, f32)> = stroke
+            .iter()
+            .map(|(x, y)| ((x - low.0) * scale, (y - low.1) * scale))
+            .collect();
+        match placed.as_slice() {
+            [] => {}
+            [(x, y)] => piece.put_path(Path::filled(x - 0.7, y - 0.7, 1.4, 1.4, Ink::Black)),
+            line => piece.put_path(Path::through(line, false, None, Some(pen))),
+        }
+    }
+    Some(piece)
 }
 
 fn because(text: &str) -> String {

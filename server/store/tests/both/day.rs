@@ -1,9 +1,9 @@
 //! What is added on the way to the take: devices, sign-offs, holds, readings and runs.
 
 use gagwright_casting::ProductionId;
-use gagwright_clearance::{Agreement, Role, signoff::ConditionMet};
+use gagwright_clearance::{Agreement, Drawing, Role, signoff::ConditionMet};
 use gagwright_store::{
-    StoreError, devices, gags, holds, holds::StoredHold, readings, runs, signoffs,
+    StoreError, devices, drawn_marks, gags, holds, holds::StoredHold, readings, runs, signoffs,
 };
 
 use crate::support::{
@@ -67,6 +67,48 @@ fn a_sign_off_comes_back_word_for_word_with_the_conditions_met() {
         assert_eq!(
             of_all.into_iter().collect::<Vec<_>>(),
             [(stage.gag, vec![expected])]
+        );
+    }
+}
+
+#[test]
+fn a_drawn_mark_is_kept_with_its_sign_off_and_tells_when_a_device_last_signed() {
+    for database in databases() {
+        let name = &database.name;
+        let store = database.ready();
+        let stage = build::stage(&store);
+        let device = build::device(31, stage.one);
+        let said = build::statement(51, stage.production, stage.gag, stage.one, device.id);
+        let (id, drawing) = (said.id, Drawing(vec![vec![0, 5, 1000, 7]]));
+        let early = drawing.clone();
+        assert_conflict(
+            write(&store, move |conn| drawn_marks::keep(conn, id, &early)),
+            "mark",
+            "no such sign-off",
+        );
+        let (registered, kept) = (device.clone(), drawing.clone());
+        write(&store, move |conn| {
+            devices::insert(conn, stage.production, &registered)?;
+            signoffs::insert(conn, stage.production, &said, &build::signoff(4))?;
+            drawn_marks::keep(conn, id, &kept)?;
+            drawn_marks::keep(conn, id, &kept)
+        })
+        .unwrap();
+        let marks = store
+            .read(|conn| drawn_marks::for_gag(conn, stage.gag))
+            .unwrap();
+        assert_eq!(
+            marks.into_iter().collect::<Vec<_>>(),
+            [(id, drawing)],
+            "{name}"
+        );
+        let last = store
+            .read(|conn| signoffs::last_by_device(conn, stage.production))
+            .unwrap();
+        assert_eq!(
+            last.into_iter().collect::<Vec<_>>(),
+            [(device.id, at(30))],
+            "{name}"
         );
     }
 }

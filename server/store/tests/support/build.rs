@@ -124,6 +124,7 @@ pub fn statement(
         device,
         signed_at: at(20),
         good_until: None,
+        mark: None,
     }
 }
 

@@ -96,6 +96,7 @@ export const signOffs = {
   met: 'Mark as met',
   sign: 'Read and sign',
   signAgain: 'Read and sign again',
+  drawn: (who: string) => `Signature drawn by ${who}`,
   all: 'Every signature ever made',
   verified: 'Signature verified on this device',
   notVerified: (why: string) => `Signature does not verify: ${why}`,

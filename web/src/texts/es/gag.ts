@@ -102,6 +102,7 @@ export const signOffs: Texts['signOffs'] = {
   met: 'Marcar como cumplida',
   sign: 'Leer y firmar',
   signAgain: 'Leer y firmar de nuevo',
+  drawn: (who) => `Firma dibujada por ${who}`,
   all: 'Todas las firmas hechas',
   verified: 'Firma verificada en este dispositivo',
   notVerified: (why) => `La firma no se verifica: ${why}`,

@@ -1,12 +1,15 @@
 //! Handing in a sign-off.
 
 use actix_web::post;
-use gagwright_clearance::GagId;
+use gagwright_clearance::{Drawing, GagId};
 use serde::Deserialize;
 use utoipa::ToSchema;
 
 use crate::{
-    commands::signoffs::{self, Taken},
+    commands::{
+        marks,
+        signoffs::{self, Taken},
+    },
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -26,6 +29,11 @@ pub struct Signed {
     /// Compact JWS with header `{"alg":"ES256","typ":"gagwright-signoff+jws","kid":"<device id>"}` over
     /// the statement's RFC 8785 bytes.
     pub jws: String,
+    /// The mark the signer drew, whose hash the statement has in its `mark`. A sign-off that was carried here
+    /// without it counts all the same; the drawing may follow with the same sign-off.
+    #[serde(default)]
+    #[schema(nullable = false)]
+    pub mark: Option<Drawing>,
 }
 
 /// Hand in a sign-off
@@ -53,7 +61,11 @@ pub async fn submit_signoff(
     write
         .commit(&app, move |desk, Json(signed)| {
             let actor = caller.on_gag(desk.conn, *gag, Permission::ReadProduction)?;
-            match signoffs::submit(desk.conn, &actor, desk.now, *gag, &signed.jws)? {
+            let taken = signoffs::submit(desk.conn, &actor, desk.now, *gag, &signed.jws)?;
+            if let Some(mark) = &signed.mark {
+                marks::keep(desk.conn, &actor, &signed.jws, mark)?;
+            }
+            match taken {
                 Taken::Now(receipt) => Reply::recorded(&receipt),
                 Taken::Before(receipt) => Reply::ok(&receipt),
             }
