@@ -47,7 +47,9 @@ class SessionState {
   }
 
   get page(): Read<ProductionPage> | undefined {
-    return this.production ? read<ProductionPage>(`/productions/${this.production.id}`) : undefined;
+    return this.production
+      ? read(at('/productions/{production}', { production: this.production.id }))
+      : undefined;
   }
 
   may(permission: Permission): boolean {

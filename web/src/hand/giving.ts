@@ -1,7 +1,8 @@
 // What this phone can hand over, as a message: an entry of its own, signed here with its device's key; a
 // sign-off, which is signed already; or what another phone handed it, just as it came.
 
-import type { GagPage, Statement } from '../api/types.ts';
+import { at } from '../api/address.ts';
+import type { Statement } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { session } from '../session.svelte.ts';
 import { keyFor } from '../sign/device-key.ts';
@@ -32,7 +33,7 @@ function keyWaits(device: string): boolean {
 function productionOf(write: QueuedWrite): string {
   const named = /^\/productions\/([^/]+)\//.exec(write.path)?.[1];
   if (named) return named;
-  const page = write.label.gag ? read<GagPage>(`/gags/${write.label.gag}`).value : undefined;
+  const page = write.label.gag ? read(at('/gags/{gag}', { gag: write.label.gag })).value : undefined;
   return page?.gag.production ?? session.production?.id ?? '';
 }
 
@@ -83,7 +84,7 @@ export async function given(id: string, gag: string): Promise<Given> {
   const write = outbox.items.find((one) => one.id === id);
   if (write && canBeGiven(write)) return wrapped(write);
   const item = outbox.handed.find((one) => one.key === id);
-  const page = read<GagPage>(`/gags/${item?.gag ?? gag}`);
+  const page = read(at('/gags/{gag}', { gag: item?.gag ?? gag }));
   const code = page.value?.gag.code ?? '';
   if (item) return passedOn(item, code);
   const signOff = page.value?.case.signoffs.find((one) => payloadOf<Statement>(one.jws).id === id);

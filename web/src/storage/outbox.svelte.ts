@@ -3,6 +3,7 @@
 // them is decided in `sync.ts` and carried out in `sending.ts`.
 
 import { alarm } from '../alarm.svelte.ts';
+import type { Address, Answer, Body, Route } from '../api/address.ts';
 import { serverNow } from '../api/clock.ts';
 import type { ProblemBody } from '../api/types.ts';
 import { payloadOf } from '../sign/jws.ts';
@@ -16,17 +17,20 @@ import { GIVEN_UP, type SyncEvent, type SyncState, settledBy } from './sync.ts';
 import { timeOfUuidv7, uuidv7 } from './uuid.ts';
 import { type WaitsFor, waitsFor } from './waiting.ts';
 
-export interface Write {
-  method?: 'POST' | 'PUT' | 'DELETE';
-  path: string;
-  body?: unknown;
+type Method = QueuedWrite['method'];
+
+/** A write to an address, with the body that the address takes. */
+export type Write<R extends Route, M extends Method> = {
+  /** POST unless it says otherwise. */
+  method?: M;
+  path: Address<R>;
   headers?: Record<string, string>;
   label: WriteLabel;
-}
+} & (Body<R, Lowercase<M>> extends undefined ? { body?: undefined } : { body: Body<R, Lowercase<M>> });
 
 /** How a write stands once an attempt was made. */
-export type Outcome =
-  | { state: 'sent'; answer: unknown }
+export type Outcome<T = unknown> =
+  | { state: 'sent'; answer: T }
   | { state: 'waiting' }
   | { state: 'refused'; problem: ProblemBody };
 
@@ -134,7 +138,9 @@ class Outbox {
   }
 
   /** Keeps the write, tries to send everything that waits, and says how this one stands. */
-  async post(write: Write): Promise<Outcome> {
+  async post<R extends Route, M extends Method = 'POST'>(
+    write: Write<R, M>,
+  ): Promise<Outcome<Answer<R, Lowercase<M>>>> {
     // Keys sort by the order of writing even when the device's clock was set back in between.
     const latest = this.items.reduce((time, one) => Math.max(time, timeOfUuidv7(one.id)), 0);
     const item: QueuedWrite = {
@@ -153,12 +159,12 @@ class Outbox {
     };
     this.#wanted.add(item.id);
     try {
-      if (!(await this.#keep(item))) return await this.sendUnkept(item);
+      if (!(await this.#keep(item))) return (await this.sendUnkept(item)) as Outcome<Answer<R, Lowercase<M>>>;
       // Its own hold needs no alarm when it comes back as news.
-      if (write.label.kind === 'hold') alarm.ignore(String((write.body as { id?: string })?.id));
+      if (write.label.kind === 'hold') alarm.ignore(String((item.body as { id?: string } | undefined)?.id));
       const late = new Promise<void>((done) => setTimeout(done, PATIENCE));
       await Promise.race([this.flush(), late]);
-      return await this.#standing(item);
+      return (await this.#standing(item)) as Outcome<Answer<R, Lowercase<M>>>;
     } finally {
       this.#wanted.delete(item.id);
       this.#answers.delete(item.id);

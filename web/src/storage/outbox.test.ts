@@ -17,11 +17,10 @@ const problem = (status: number, code: string) =>
     { title: code, status, code },
     { status, headers: { 'content-type': 'application/problem+json' } },
   );
-const hold = (about: string): Write => ({
-  path: `/holds/${about}`,
-  body: { about },
-  label: { kind: 'hold', about },
-});
+/** A write of any body to an address that need not be one of the API's. */
+const write = (path: string, body: unknown, about: string) =>
+  ({ path, body, label: { kind: 'hold', about } }) as unknown as Write<'/holds/{hold}/agreements', 'POST'>;
+const hold = (about: string) => write(`/holds/${about}`, { about }, about);
 
 beforeEach(async () => {
   seen = [];
@@ -137,7 +136,7 @@ describe('without signal', () => {
   it('queues what was written, not what the form became since', async () => {
     answer = () => 'no signal';
     const body = { reason: 'wind' };
-    await outbox.post({ path: '/holds/x', body, label: { kind: 'hold', about: 'x' } });
+    await outbox.post(write('/holds/x', body, 'x'));
     body.reason = 'changed';
     answer = () => ok({});
     await outbox.flush();

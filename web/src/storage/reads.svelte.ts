@@ -133,6 +133,7 @@ const ENOUGH = 4000;
 
 /** The shared read of a path; it starts itself. */
 export function read<R extends RouteOf<'get'>>(address: Address<R>): Read<Answer<R>>;
+/** The same for a path put together by hand, whose answer the caller has to name. */
 export function read<T>(path: string): Read<T>;
 export function read<T>(path: string): Read<T> {
   let found = live.get(path) as Read<T> | undefined;
