@@ -28,9 +28,12 @@ function watch(page: Page): string[] {
   return heard;
 }
 
+const asPattern = (route: string): RegExp => new RegExp(`^${route.replace(/:\w+/g, '[^/]+')}$`);
+
 async function open(page: Page, view: View, scene: Parameters<View['path']>[0], t: Texts): Promise<void> {
   await page.goto(view.path(scene));
   await view.first?.(page, t);
+  if (view.reaches) await page.waitForURL((url) => asPattern(view.reaches ?? '').test(url.pathname));
   await expect(page.getByText(view.shows(t)).first()).toBeVisible();
   await expect(page.getByRole('status').filter({ hasText: t.app.loading })).toHaveCount(0);
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
@@ -123,10 +126,10 @@ test('every route has a picture', () => {
   expect(routes.length).toBeGreaterThan(10);
   // Any id does here: paths are only matched, and the first route that fits takes the path, as in the app.
   const anyId = new Proxy({}, { get: () => 'id' });
-  const fits = routes.map((route) => new RegExp(`^${route.replace(/:\w+/g, '[^/]+')}$`));
+  const fits = routes.map(asPattern);
   const pictured = Object.values(views)
     .flat()
-    .map((view) => view.path({ gag: anyId, person: anyId }).replace(/[?#].*/, ''))
+    .map((view) => view.reaches ?? view.path({ gag: anyId, person: anyId }).replace(/[?#].*/, ''))
     .map((path) => routes[fits.findIndex((one) => one.test(path))]);
   expect(routes.filter((route) => !pictured.includes(route))).toEqual([]);
 });

@@ -16,6 +16,8 @@ export interface View {
   shows: (t: Texts) => string | RegExp;
   /** What is done on the screen before it is looked at. */
   first?: (page: Page, t: Texts) => Promise<unknown>;
+  /** The route that this leads to, when it is another than the path's. */
+  reaches?: string;
 }
 
 /** What screens are looked at as: the part before the @ of the sign-in, or nobody. */
@@ -150,6 +152,7 @@ export const views: Record<Who, View[]> = {
     plain('hand-take', '/hand/take', (t) => t.hand.openCamera),
     {
       ...gag('hand-give', 'G01', 'sign-offs', (t) => t.hand.giveLead),
+      reaches: '/hand/give/:id',
       first: async (page, t) => {
         await press(page.getByText(t.signOffs.all));
         await press(page.getByRole('link', { name: t.hand.give }).first());
