@@ -6,6 +6,7 @@ import { actAs, adoptSession, end, getJson, renew, resumeToken, watchSession } f
 import { Unreachable } from './api/problem.ts';
 import type { Membership, Permission, ProductionPage, ServerStatus, Session } from './api/types.ts';
 import { getSetting, removeSetting, setSetting } from './storage/database.ts';
+import { draftsBelongTo } from './storage/draft.svelte.ts';
 import { outbox } from './storage/outbox.svelte.ts';
 import { forgetPackets } from './storage/packets.ts';
 import { forgetReads, type Read, read, readsBelongTo } from './storage/reads.svelte.ts';
@@ -31,6 +32,8 @@ class SessionState {
   offline = $state(false);
   /** The server ended the sign-in, rather than the person. */
   ended = $state(false);
+  /** Whose sign-in it was. */
+  lastAccount = $state('');
 
   #leaving = false;
 
@@ -96,6 +99,7 @@ class SessionState {
     this.offline = false;
     if (!session) {
       this.ended = this.account !== undefined && !this.#leaving;
+      this.lastAccount = this.account?.id ?? this.lastAccount;
       this.account = undefined;
       this.memberships = [];
       await removeSetting('session');
@@ -115,6 +119,7 @@ class SessionState {
   async #adopt(kept: Kept): Promise<void> {
     if (this.account?.id !== kept.account.id) {
       readsBelongTo(kept.account.id);
+      draftsBelongTo(kept.account.id);
       await outbox.belongTo(kept.account.id);
     }
     actAs(kept.account.id);
