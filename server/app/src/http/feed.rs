@@ -15,16 +15,14 @@ use std::{
 use actix_web::{rt::time::timeout, web::Bytes};
 use futures_util::{Stream, stream};
 use gagwright_casting::ProductionId;
-use gagwright_store::trail;
 use jiff::Timestamp;
-use serde_json::json;
 use tokio::sync::broadcast;
 
 use super::{
     problem::Problem,
     state::{App, read},
 };
-use crate::clock;
+use crate::{clock, views};
 
 /// How often a listener looks for itself.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
@@ -125,19 +123,18 @@ impl Listener {
 
     async fn look(&mut self) -> Result<String, Problem> {
         let (production, next) = (self.production, self.next);
-        let entries = read(&self.app, move |conn| {
-            Ok(trail::entries(conn, production, next, AT_ONCE)?)
+        let items = read(&self.app, move |conn| {
+            views::heard(conn, production, next, AT_ONCE)
         })
         .await?;
         let mut told = String::new();
-        for stored in entries {
-            let entry = stored.entry;
-            let data = json!({ "index": entry.index, "kind": entry.kind, "gag": entry.gag });
+        for item in items {
+            let data = serde_json::to_string(&item).map_err(Problem::internal)?;
             told.push_str(&format!(
                 "id: {}\nevent: change\ndata: {data}\n\n",
-                entry.index
+                item.index
             ));
-            self.next = entry.index + 1;
+            self.next = item.index + 1;
         }
         Ok(told)
     }

@@ -23,5 +23,5 @@ pub use matches::matches;
 pub use people::{people, person};
 pub use productions::production_page;
 pub use today::today;
-pub use trail::{changes as feed, trail_page};
+pub use trail::{changes as feed, heard, trail_page};
 pub use types::*;

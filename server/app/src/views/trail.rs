@@ -1,5 +1,6 @@
 //! The trail as people read it: the feed of changes and pages of leaves told in words.
 
+use gagwright_casting::ProductionId;
 use gagwright_store::{Connection, trail::StoredEntry};
 
 use super::{ChangeItem, Changes, TrailItem, TrailPage, sentences};
@@ -13,8 +14,8 @@ pub const MOST: u32 = 500;
 
 type Names = std::collections::BTreeMap<gagwright_casting::PersonId, String>;
 
-fn names(conn: &mut Connection, reader: &Actor) -> Result<Names, CommandError> {
-    Ok(gagwright_store::people::list(conn, reader.production)?
+fn names(conn: &mut Connection, production: ProductionId) -> Result<Names, CommandError> {
+    Ok(gagwright_store::people::list(conn, production)?
         .into_iter()
         .map(|stored| (stored.person.id, stored.person.name))
         .collect())
@@ -41,24 +42,41 @@ pub fn changes(
     limit: u32,
 ) -> Result<Changes, CommandError> {
     reader.require(Permission::ReadProduction)?;
-    let names = names(conn, reader)?;
-    let stored =
-        gagwright_store::trail::entries(conn, reader.production, after, limit.clamp(1, MOST))?;
-    let items = stored
+    Ok(Changes {
+        items: heard(conn, reader.production, after, limit)?,
+        size: gagwright_store::trail::size(conn, reader.production)?,
+    })
+}
+
+/// The leaves after a position, for somebody who may read the production.
+///
+/// # Errors
+/// When the store fails.
+pub fn heard(
+    conn: &mut Connection,
+    production: ProductionId,
+    after: u64,
+    limit: u32,
+) -> Result<Vec<ChangeItem>, CommandError> {
+    let stored = gagwright_store::trail::entries(conn, production, after, limit.clamp(1, MOST))?;
+    if stored.is_empty() {
+        return Ok(Vec::new());
+    }
+    let names = names(conn, production)?;
+    let fact = |one: &StoredEntry, name| one.entry.facts.get(name)?.as_str().map(str::to_owned);
+    Ok(stored
         .into_iter()
         .map(|one| ChangeItem {
             actor_name: actor_name(&one, &names),
+            hold: fact(&one, "hold"),
+            code: fact(&one, "code"),
             index: one.entry.index,
             at: one.entry.at,
             kind: one.entry.kind,
             gag: one.entry.gag,
             actor: one.entry.actor,
         })
-        .collect();
-    Ok(Changes {
-        size: gagwright_store::trail::size(conn, reader.production)?,
-        items,
-    })
+        .collect())
 }
 
 /// A page of the trail, newest first: leaves before an index, or the newest.
@@ -72,7 +90,7 @@ pub fn trail_page(
     limit: u32,
 ) -> Result<TrailPage, CommandError> {
     reader.require(Permission::ReadTrail)?;
-    let names = names(conn, reader)?;
+    let names = names(conn, reader.production)?;
     let size = gagwright_store::trail::size(conn, reader.production)?;
     let before = before.unwrap_or(size).min(size);
     let stored = gagwright_store::trail::entries_before(

@@ -438,6 +438,10 @@ pub struct ChangeItem {
     /// Their name, where they are still on the roster.
     #[schema(required = true)]
     pub actor_name: Option<String>,
+    /// The hold, where it is about one.
+    pub hold: Option<String>,
+    /// The gag's code, where it is about one: a phone that hears of a hold says at once what is held.
+    pub code: Option<String>,
 }
 
 /// The feed after a position.

@@ -79,6 +79,9 @@ fn a_hold_is_heard_within_a_second() {
         (&event["kind"], &event["index"]),
         (&json!("hold.raised"), &json!(size))
     );
+    assert!(event["hold"].is_string(), "{event}");
+    assert!(event["actor_name"].is_string(), "{event}");
+    assert_eq!(event["gag"], Value::Null, "it stops everything");
 }
 
 #[test]

@@ -18,8 +18,9 @@ use crate::{
 
 /// Listen for changes
 ///
-/// Needs `read_production`. Server-Sent Events: `event: change` with `{index, kind, gag}` for each leaf
-/// from now on, or after `Last-Event-ID`. The access token may stand in the query here, and only here,
+/// Needs `read_production`. Server-Sent Events: `event: change` with a `ChangeItem`, as the feed
+/// of changes gives it, for each leaf from now on, or after `Last-Event-ID`. A hold says which gag and who
+/// raised it, so that a phone can make itself heard before it has read anything more. The access token may stand in the query here, and only here,
 /// because a browser's event stream sends no headers. The stream ends with the token's life: connect again
 /// with the next one.
 #[utoipa::path(
