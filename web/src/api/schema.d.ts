@@ -391,8 +391,9 @@ export interface paths {
         };
         /**
          * Listen for changes
-         * @description Needs `read_production`. Server-Sent Events: `event: change` with `{index, kind, gag}` for each leaf
-         *     from now on, or after `Last-Event-ID`. The access token may stand in the query here, and only here,
+         * @description Needs `read_production`. Server-Sent Events: `event: change` with a `ChangeItem`, as the feed
+         *     of changes gives it, for each leaf from now on, or after `Last-Event-ID`. A hold says which gag and who
+         *     raised it, so that a phone can make itself heard before it has read anything more. The access token may stand in the query here, and only here,
          *     because a browser's event stream sends no headers. The stream ends with the token's life: connect again
          *     with the next one.
          */
@@ -1244,6 +1245,10 @@ export interface components {
             actor: string | null;
             /** @description Their name, where they are still on the roster. */
             actor_name: string | null;
+            /** @description The hold, where it is about one. */
+            hold: string | null;
+            /** @description The gag's code, where it is about one: a phone that hears of a hold says at once what is held. */
+            code: string | null;
         };
         /** @description The password that is, and the one that shall be. */
         ChangePassword: {
