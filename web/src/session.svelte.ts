@@ -19,6 +19,8 @@ interface Kept {
 
 /** Kept from a sign-out until the server has heard of it: the cookie must not bring the person back. */
 const SIGNED_OUT = 'signed_out';
+/** Whose sign-in the server ended, until somebody signs in: said again when the app is opened again. */
+const ENDED = 'ended_account';
 const TRY_EVERY = 20_000;
 
 class SessionState {
@@ -67,6 +69,8 @@ class SessionState {
     });
     window.addEventListener('online', () => void this.#settle().catch(() => {}));
     this.productionId = (await getSetting<string>('production')) ?? '';
+    this.lastAccount = (await getSetting<string>(ENDED)) ?? '';
+    this.ended = this.lastAccount !== '';
     const leaving = (await getSetting<boolean>(SIGNED_OUT)) ?? false;
     if (leaving) {
       await adoptSession(undefined);
@@ -100,6 +104,7 @@ class SessionState {
     if (!session) {
       this.ended = this.account !== undefined && !this.#leaving;
       this.lastAccount = this.account?.id ?? this.lastAccount;
+      if (this.ended) await setSetting(ENDED, this.lastAccount);
       this.account = undefined;
       this.memberships = [];
       await removeSetting('session');
@@ -107,6 +112,7 @@ class SessionState {
       return;
     }
     this.ended = false;
+    await removeSetting(ENDED);
     await removeSetting(SIGNED_OUT);
     const known = this.account?.id === session.account.id;
     const kept: Kept = { account: session.account, memberships: session.memberships };

@@ -23,7 +23,7 @@ test('with no signal a reload still shows today and a gag that was read', async 
 
   await page.getByRole('button', { name: 'Hold', exact: true }).tap();
   await page.getByRole('button', { name: `Hold ${gag.code}` }).tap();
-  await expect(page.getByText('Held on this device.')).toBeVisible();
+  await expect(page.getByText('Held on this device.').first()).toBeVisible();
   await page.getByRole('button', { name: 'Close' }).tap();
   await expect(page.getByText('Held', { exact: true }).first()).toBeVisible();
   await expect(page.getByText('Judged on this device')).toBeVisible();

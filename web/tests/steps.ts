@@ -1,6 +1,9 @@
 // What several tests do first, said once: sign in as someone of the demo, make a gag of one's own.
 
+import { type BrowserContext, chromium, type TestInfo } from '@playwright/test';
+import type { DemoServer } from '../../tests/browser/demo-server.mjs';
 import { en, type Texts } from '../src/texts/en/index.ts';
+import type { Api } from './api.ts';
 import { expect, type Page, press } from './demo.ts';
 
 export interface Gag {
@@ -43,4 +46,57 @@ export async function approve(page: Page, gag: Gag, role = 'coordinator'): Promi
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
   await press(page.getByRole('button', { name: 'Sign: approve' }));
   await expect(page.getByText('Signed', { exact: true })).toBeVisible();
+}
+
+/** Waits until the app opens with no signal: its worker is there and the page is under it. */
+export async function ready(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.reload();
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await expect(page.getByRole('button', { name: 'Hold', exact: true })).toBeVisible();
+}
+
+/** Holds everything, from wherever the page is. */
+export async function holdEverything(page: Page): Promise<void> {
+  await press(page.getByRole('button', { name: 'Hold', exact: true }));
+  await press(page.getByRole('button', { name: 'Hold everything' }));
+}
+
+/** Another phone, kept over closing it: a browser with a folder of its own. */
+export async function openPhone(info: TestInfo, demo: DemoServer): Promise<BrowserContext> {
+  const { launchOptions, viewport, hasTouch, isMobile, locale } = info.project.use;
+  return await chromium.launchPersistentContext(info.outputPath('phone'), {
+    ...launchOptions,
+    viewport,
+    hasTouch,
+    isMobile,
+    locale,
+    baseURL: demo.url,
+  });
+}
+
+/** The holds raised since the demo was made, which has one of its own. */
+export async function holdsRaised(api: Api): Promise<{ actor: string }[]> {
+  const { items } = await api.get(`/productions/${api.production}/changes?after=0`);
+  return items.filter((one: { kind: string }) => one.kind === 'hold.raised').slice(1);
+}
+
+/** As after a quarter of an hour: the phone has no token that still counts, and must ask with its cookie. */
+export async function forgetToken(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((done, failed) => {
+        const open = indexedDB.open('gagwright');
+        open.onerror = () => failed(open.error);
+        open.onsuccess = () => {
+          const tx = open.result.transaction('settings', 'readwrite');
+          tx.objectStore('settings').delete('token');
+          tx.onerror = () => failed(tx.error);
+          tx.oncomplete = () => {
+            open.result.close();
+            done();
+          };
+        };
+      }),
+  );
 }

@@ -59,7 +59,8 @@ class Storage {
 
   /** Lets go of what can be read again. */
   async free(): Promise<void> {
-    await dropAllReads();
+    // On a full phone even letting go may be refused; whoever called tries again and is told.
+    await dropAllReads().catch(() => {});
     // Packets kept for reading with no signal can be fetched again as well; the app itself must stay.
     if (typeof caches !== 'undefined') {
       const names = (await caches.keys()).filter((name) => !name.startsWith('app-'));
