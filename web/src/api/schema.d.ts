@@ -1246,9 +1246,9 @@ export interface components {
             /** @description Their name, where they are still on the roster. */
             actor_name: string | null;
             /** @description The hold, where it is about one. */
-            hold: string | null;
+            hold?: string | null;
             /** @description The gag's code, where it is about one: a phone that hears of a hold says at once what is held. */
-            code: string | null;
+            code?: string | null;
         };
         /** @description The password that is, and the one that shall be. */
         ChangePassword: {
