@@ -6,6 +6,7 @@ import { at } from './api/address.ts';
 import { API, accessToken, getJson, serverNow } from './api/client.ts';
 import { Problem, Unreachable } from './api/problem.ts';
 import { ready as tokenReady } from './api/wire.ts';
+import { day } from './storage/day.svelte.ts';
 import { read, refreshOld, refreshReads } from './storage/reads.svelte.ts';
 
 /** One change, as the stream and the feed tell it. */
@@ -110,6 +111,7 @@ class Live {
       this.connected = true;
       this.#wait = FIRST_RETRY;
       void this.#catchUp();
+      day.soon();
     });
     source.addEventListener('change', (event) => this.#hear(JSON.parse(String(event.data)) as Change));
     source.addEventListener('error', () => {
@@ -141,7 +143,7 @@ class Live {
   #refresh(): void {
     const gags = new Set(this.#changed);
     this.#changed.clear();
-    refreshReads(gags.has('') ? undefined : gags);
+    readAgain(gags.has('') ? undefined : gags);
   }
 
   /** Asks for what was missed since the last change heard, rather than reading everything again. */
@@ -164,7 +166,7 @@ class Live {
         if (size < this.#next) {
           // The server was set back to an earlier copy: nothing this phone knows of it can be trusted.
           this.#next = size;
-          refreshReads();
+          readAgain();
           return;
         }
         if (after >= size) break;
@@ -190,8 +192,14 @@ class Live {
         if (stands) this.#raise(one);
       }
     }
-    refreshReads(fresh.length > MANY || gags.has('') ? undefined : gags);
+    readAgain(fresh.length > MANY || gags.has('') ? undefined : gags);
   }
+}
+
+/** What screens show, at once; what is only kept for a day with no signal, in its turn. */
+function readAgain(gags?: ReadonlySet<string>): void {
+  refreshReads(gags);
+  day.changed(gags);
 }
 
 export const live = new Live();

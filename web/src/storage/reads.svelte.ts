@@ -3,7 +3,7 @@
 
 import type { Address, Answer, RouteOf } from '../api/address.ts';
 import { send, serverNow } from '../api/client.ts';
-import { Problem, Unreachable } from '../api/problem.ts';
+import { Problem } from '../api/problem.ts';
 import type { ProblemBody } from '../api/types.ts';
 import { database } from './database.ts';
 import { dropAllReads, dropRead, keepRead, keptRead, trimReads, whenRead } from './kept-reads.ts';
@@ -88,15 +88,15 @@ export class Read<T> {
       this.unreachable = false;
       this.problem = undefined;
     } catch (error) {
-      if (error instanceof Unreachable) this.unreachable = true;
-      else if (error instanceof Problem) {
+      if (error instanceof Problem) {
         this.problem = error.body;
         // What may no longer be read must not linger on the phone.
         if (error.status === 403 || error.status === 404) {
           this.value = undefined;
           await dropRead(key);
         }
-      } else throw error;
+        // Half an answer, or the page of a network that wants a sign-in of its own, is no answer.
+      } else this.unreachable = true;
     } finally {
       this.loading = false;
     }
@@ -190,12 +190,17 @@ async function fill(path: string): Promise<boolean> {
     return true;
   } catch (error) {
     aside.delete(path);
-    if (error instanceof Unreachable) return false;
+    if (!(error instanceof Problem)) return false;
     // What may no longer be read must not linger on the phone.
-    if (error instanceof Problem && (error.status === 403 || error.status === 404)) await dropRead(key);
-    else if (!(error instanceof Problem)) throw error;
+    if (error.status === 403 || error.status === 404) await dropRead(key);
     return true;
   }
+}
+
+/** What this phone has of an address, asking nobody. */
+export async function kept<R extends RouteOf<'get'>>(address: Address<R>): Promise<Answer<R> | undefined> {
+  const shown = live.get(address)?.value ?? (await keptRead(`${account} ${address}`))?.value;
+  return shown as Answer<R> | undefined;
 }
 
 /** When each path was read, where this phone has it. */

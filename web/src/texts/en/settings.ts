@@ -5,7 +5,7 @@ import { plural } from './plural.ts';
 export const settings = {
   title: 'Settings',
   parts: {
-    phone: { name: 'This phone', about: 'Theme, language and units' },
+    phone: { name: 'This phone', about: 'Ready for no signal, room, sound, theme, units' },
     entries: { name: 'Entries of this phone', about: 'What was written here and where it stands' },
     account: { name: 'Account', about: 'Password, production, sign out' },
     devices: { name: 'Devices and sign-ins', about: 'The keys you sign with, and where you are signed in' },

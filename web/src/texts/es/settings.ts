@@ -6,7 +6,7 @@ import { plural } from './plural.ts';
 export const settings: Texts['settings'] = {
   title: 'Ajustes',
   parts: {
-    phone: { name: 'Este teléfono', about: 'Aspecto, idioma y unidades' },
+    phone: { name: 'Este teléfono', about: 'Listo sin señal, espacio, sonido, aspecto, unidades' },
     entries: { name: 'Anotaciones de este teléfono', about: 'Qué se escribió aquí y cómo está' },
     account: { name: 'Cuenta', about: 'Contraseña, producción, salir' },
     devices: { name: 'Dispositivos y sesiones', about: 'Las claves con las que firma, y dónde tiene sesión' },
