@@ -82,7 +82,11 @@ async function passedOn(item: HandedItem, about: string): Promise<Given> {
 /** By an entry's id, the key of what was handed over, or a sign-off's id on its gag's page. */
 export async function given(id: string, gag: string): Promise<Given> {
   const write = outbox.items.find((one) => one.id === id);
-  if (write && canBeGiven(write)) return wrapped(write);
+  if (write && canBeGiven(write)) {
+    const made = await wrapped(write);
+    if (write.here_only) await outbox.leaves(write.id);
+    return made;
+  }
   const item = outbox.handed.find((one) => one.key === id);
   const page = read(at('/gags/{gag}', { gag: item?.gag ?? gag }));
   const code = page.value?.gag.code ?? '';

@@ -46,6 +46,8 @@ export interface QueuedWrite {
   label: WriteLabel;
   state: WriteState;
   queued_at: number;
+  /** Nothing of it has left this phone: no request was begun and no code of it shown. Missing once it may have. */
+  here_only?: true;
   settled_at?: number;
   problem?: ProblemBody;
 }

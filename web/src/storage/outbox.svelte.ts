@@ -11,9 +11,9 @@ import { t } from '../texts/index.ts';
 import { getSetting, type HandedItem, type QueuedWrite, type WriteLabel } from './database.ts';
 import { inOrder } from './json.ts';
 import { refreshReads } from './reads.svelte.ts';
-import { apply, OUTBOX, readState, sendAll, sendOne, type Told } from './sending.ts';
+import { apply, leaves, OUTBOX, readState, sendAll, sendOne, type Told, takeBack } from './sending.ts';
 import { keptSafely, NotKept } from './storage.svelte.ts';
-import { GIVEN_UP, type SyncEvent, type SyncState, settledBy } from './sync.ts';
+import { GIVEN_UP, mayTakeBack, type SyncEvent, type SyncState, settledBy } from './sync.ts';
 import { timeOfUuidv7, uuidv7 } from './uuid.ts';
 import { type WaitsFor, waitsFor } from './waiting.ts';
 
@@ -154,6 +154,7 @@ class Outbox {
       headers: write.headers ?? {},
       label: write.label,
       state: 'waiting',
+      here_only: true,
       // The server's time where it is known: a reading made now must not look a day old.
       queued_at: serverNow().getTime(),
     };
@@ -241,6 +242,22 @@ class Outbox {
     const all = await sendAll(this.#account, (told) => this.#tell(told));
     await this.#load();
     if (!all) await askForBackground();
+  }
+
+  /** Whether this phone alone has it, and nothing written later builds on it. */
+  mayTakeBack(item: QueuedWrite): boolean {
+    return !this.unkept.includes(item) && mayTakeBack(item, this.items);
+  }
+
+  /** Takes back what never left this phone. What leaves at that very moment stays on the list. */
+  async takeBack(id: string): Promise<void> {
+    await this.#show(await takeBack(id));
+    this.#channel?.postMessage({ kind: 'changed' } satisfies Told);
+  }
+
+  /** A code or a file of it is about to be shown: another phone may have it from then on. */
+  async leaves(id: string): Promise<void> {
+    await this.#show(await leaves(id, await readState()));
   }
 
   /** Takes a refused or sent write off the list. What was built on a refused one is then refused with it. */

@@ -63,6 +63,33 @@ describe('with signal', () => {
 });
 
 describe('without signal', () => {
+  it('can be taken back while the browser is offline, and not once a request was begun', async () => {
+    answer = () => 'no signal';
+    vi.stubGlobal('navigator', Object.create(navigator, { onLine: { value: false } }));
+    try {
+      await outbox.post(hold('here'));
+    } finally {
+      vi.unstubAllGlobals();
+    }
+    expect(outbox.waiting.map((one) => outbox.mayTakeBack(one))).toEqual([true]);
+    await outbox.takeBack(outbox.waiting[0]?.id ?? '');
+    expect(outbox.waiting).toEqual([]);
+  });
+
+  it('is marked as begun before the request leaves', async () => {
+    let atLeaving: Promise<(true | undefined)[]> | undefined;
+    answer = () => {
+      atLeaving = database().then(async (db) => (await db.getAll('outbox')).map((one) => one.here_only));
+      return 'no signal';
+    };
+    await outbox.post(hold('tried'));
+    expect(await atLeaving).toEqual([undefined]);
+    const tried = outbox.waiting[0];
+    expect(tried && outbox.mayTakeBack(tried)).toBe(false);
+    await outbox.takeBack(tried?.id ?? '');
+    expect(outbox.waiting.map((one) => one.label.about)).toEqual(['tried']);
+  });
+
   it('waits, survives a reload, and goes out once, in order, with the same keys', async () => {
     answer = () => 'no signal';
     expect((await outbox.post(hold('one'))).state).toBe('waiting');

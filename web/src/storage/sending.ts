@@ -2,7 +2,7 @@
 // page and the background worker both run this, one at a time.
 
 import type { ProblemBody } from '../api/types.ts';
-import { transmit } from '../api/wire.ts';
+import { call, transmit } from '../api/wire.ts';
 import { database } from './database.ts';
 import {
   difference,
@@ -49,6 +49,38 @@ export async function apply(event: SyncEvent): Promise<SyncState> {
   return after;
 }
 
+/** What left this phone while it had no room to write that down. */
+const leftUnwritten = new Set<string>();
+
+/** Writes down, before anything of an entry leaves this phone, that it may have left. */
+export async function leaves(key: string, state: SyncState): Promise<SyncState> {
+  if (!state.writes.some((one) => one.id === key && one.here_only)) return state;
+  try {
+    return await apply({ kind: 'leaves', key });
+  } catch {
+    // A full phone must still be heard: that it left is then known until the app is closed.
+    leftUnwritten.add(key);
+    return state;
+  }
+}
+
+/** Takes back what never left this phone; nothing happens when it has. */
+export async function takeBack(key: string): Promise<SyncState> {
+  return leftUnwritten.has(key) ? readState() : apply({ kind: 'taken_back', key });
+}
+
+/** Whether a request has any way to go. A browser that says it is offline is asked to prove it with a question that
+ *  changes nothing, so that entries written with no signal stay wholly on this phone and can be taken back. */
+async function mayReach(): Promise<boolean> {
+  if (navigator.onLine !== false) return true;
+  try {
+    await call('/status', {});
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** Sends everything that waits, in order, until there is nothing more that can be sent now. False when something
  *  still waits for the network. */
 export async function sendAll(account: string, tell: (told: Told) => void): Promise<boolean> {
@@ -59,6 +91,10 @@ export async function sendAll(account: string, tell: (told: Told) => void): Prom
       const next = toSend(state, account).find((one) => !tried.has(one.key));
       if (!next) return toSend(state, account).length === 0;
       tried.add(next.key);
+      if (!(await mayReach())) return false;
+      state = await leaves(next.key, state);
+      // Somebody took it back, or another tab settled it, in the meantime.
+      if (!toSend(state, account).some((one) => one.key === next.key)) continue;
       const { reply, answer } = await sendOne(next);
       const settled = settledBy(reply);
       if (settled === 'later_all') return false;

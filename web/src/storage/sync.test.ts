@@ -3,7 +3,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { HandedItem, QueuedWrite, WriteLabel } from './database.ts';
-import { GIVEN_UP, type Reply, type Sending, type SyncState, settledBy, step, toSend } from './sync.ts';
+import {
+  GIVEN_UP,
+  mayTakeBack,
+  type Reply,
+  type Sending,
+  type SyncState,
+  settledBy,
+  step,
+  toSend,
+} from './sync.ts';
 import { waitsFor } from './waiting.ts';
 
 const EMPTY: SyncState = { writes: [], handed: [] };
@@ -311,3 +320,55 @@ function permutations<T>(of: T[]): T[][] {
     permutations([...of.slice(0, i), ...of.slice(i + 1)]).map((rest) => [one, ...rest]),
   );
 }
+
+describe('taking back', () => {
+  const here = { here_only: true } as const;
+  const takenBack = (state: SyncState, one: QueuedWrite) => step(state, { kind: 'taken_back', key: one.id });
+
+  it('undoes what has never left the phone', () => {
+    const [reading, other] = [write('reading', 'g1', here), write('reading', 'g2', here)];
+    expect(takenBack(queue(reading, other), reading).writes).toEqual([other]);
+  });
+
+  it('does nothing once a request was begun, whatever came of it, however often it is sent again', () => {
+    const reading = write('reading', 'g1', here);
+    const left = step(queue(reading), { kind: 'leaves', key: reading.id });
+    expect(left.writes.map((one) => one.here_only)).toEqual([undefined]);
+    expect(takenBack(left, reading)).toEqual(left);
+    const lost = replied(left, reading, { kind: 'lost' });
+    expect(takenBack(lost, reading)).toEqual(lost);
+    const again = step(replied(left, reading, no), { kind: 'again', key: reading.id });
+    expect(again.writes[0]?.state).toBe('waiting');
+    expect(takenBack(again, reading)).toEqual(again);
+  });
+
+  it('does nothing to an entry of which it is not known whether it left', () => {
+    const reading = write('reading', 'g1');
+    expect(takenBack(queue(reading), reading).writes).toEqual([reading]);
+  });
+
+  it('does nothing to what is settled', () => {
+    for (const state of ['sent', 'refused'] as const) {
+      const one = write('reading', 'g1', { ...here, state });
+      expect(takenBack(queue(one), one).writes).toEqual([one]);
+    }
+  });
+
+  it('takes what was built on it first', () => {
+    const [revision, run] = [write('revision', 'g1', here), write('run', 'g1', here)];
+    const both = queue(revision, run);
+    expect(mayTakeBack(revision, both.writes)).toBe(false);
+    expect(takenBack(both, revision)).toEqual(both);
+    expect(takenBack(takenBack(both, run), revision).writes).toEqual([]);
+  });
+
+  it('keeps the registration of a key, which later signatures need', () => {
+    const device = write('device', undefined, here);
+    expect(takenBack(queue(device), device).writes).toEqual([device]);
+  });
+
+  it('leaves what other phones handed over alone', () => {
+    const handed = step(EMPTY, { kind: 'received', item: handedOver(write('hold', 'g1'), 'ada') });
+    expect(step(handed, { kind: 'taken_back', key: handed.handed[0]?.key ?? '' })).toEqual(handed);
+  });
+});

@@ -29,6 +29,10 @@ export type SyncEvent =
   | { kind: 'dismissed'; key: string; at: number }
   /** A person sends a refused one again, under its own key. */
   | { kind: 'again'; key: string }
+  /** It is about to leave this phone: from now on the server, or another phone, may have it. */
+  | { kind: 'leaves'; key: string }
+  /** A person takes back what has never left this phone. */
+  | { kind: 'taken_back'; key: string }
   | { kind: 'aged'; at: number };
 
 /** One thing to send. */
@@ -134,6 +138,13 @@ export function step(state: SyncState, event: SyncEvent): SyncState {
         writes: state.writes.map((one) => (one.id === event.key ? waitingAgain(one) : one)),
         handed: state.handed.map((one) => (one.key === event.key ? waitingAgain(one) : one)),
       };
+    case 'leaves':
+      return { ...state, writes: state.writes.map((one) => (one.id === event.key ? left(one) : one)) };
+    case 'taken_back':
+      return {
+        ...state,
+        writes: state.writes.filter((one) => one.id !== event.key || !mayTakeBack(one, state.writes)),
+      };
     case 'aged':
       return {
         ...state,
@@ -142,6 +153,19 @@ export function step(state: SyncState, event: SyncEvent): SyncState {
         ),
       };
   }
+}
+
+function left(write: QueuedWrite): QueuedWrite {
+  if (!write.here_only) return write;
+  const { here_only: _here, ...rest } = write;
+  return rest;
+}
+
+/** Whether it can be undone: nothing of it has left this phone, and nothing written later builds on it. */
+export function mayTakeBack(write: QueuedWrite, all: readonly QueuedWrite[]): boolean {
+  // Without its registration the key on this phone would sign what the server can never check.
+  if (write.state !== 'waiting' || !write.here_only || write.label.kind === 'device') return false;
+  return !all.some((one) => one.account === write.account && one.id > write.id && buildsOn(one, write));
 }
 
 function waitingAgain<T extends QueuedWrite | HandedItem>(one: T): T {

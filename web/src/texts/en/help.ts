@@ -39,7 +39,7 @@ export const help = {
         'What you have opened, and what is next, stays on this phone.',
         'Write as always. Each entry waits on this phone and goes by itself when there is a signal.',
         'Settings, Entries of this phone, shows each: waiting, sent, or refused with the reason.',
-        'Until an entry is sent you can take it back there. Once sent, it is on the trail.',
+        'What has never left this phone can be taken back there: no sending was begun and no code of it shown. Once sent, it is on the trail.',
       ],
     },
     person: {

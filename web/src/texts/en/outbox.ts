@@ -10,6 +10,11 @@ export const outbox = {
     `Held back: it was built on “${what}”, which was refused. Put that right or take it off the list.`,
   waitsForOrder: (what: string) => `Goes after “${what}”.`,
   again: 'Send again',
+  takeBack: 'Take back',
+  takeBackAsk:
+    'It has not left this device. Taken back, it is gone for good, as if it had never been written.',
+  takeBackYes: 'Yes, take it back',
+  takeBackNo: 'Keep it',
   signInAgain: (n: number) => `${plural(n, 'entry is', 'entries are')} kept and will be sent then.`,
   othersWait: (name: string, n: number) =>
     `${plural(n, 'entry', 'entries')} of ${name} ${n === 1 ? 'waits' : 'wait'} on this device. Only ${name} can send them, by signing in here.`,
@@ -73,7 +78,7 @@ export const ready = {
   none: 'Nothing is kept for a day with no signal yet.',
   take: 'Take everything for the day',
   taking: (done: number, all: number) => `Reading ${done} of ${all} …`,
-  done: 'Everything for the day is on this device.',
+  done: 'The gags ahead, the people and the holds are on this device. Packets are kept one by one, under Packets.',
   cutShort: 'The connection went away. What was read so far is kept; take the rest when there is signal.',
 };
 

@@ -41,7 +41,7 @@ export const help: Texts['help'] = {
         'Lo que ha abierto, y lo que viene después, queda en este teléfono.',
         'Escriba como siempre. Cada anotación espera en este teléfono y se envía sola cuando hay señal.',
         'Ajustes, Anotaciones de este teléfono, muestra cada una: en espera, enviada, o rechazada con el motivo.',
-        'Mientras no se ha enviado puede retirarla ahí. Una vez enviada, está en el registro.',
+        'Lo que nunca ha salido de este teléfono puede retirarse ahí: ni se empezó a enviar ni se mostró su código. Una vez enviado, está en el registro.',
       ],
     },
     person: {

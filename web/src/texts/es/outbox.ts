@@ -11,6 +11,11 @@ export const outbox: Texts['outbox'] = {
     `Retenido: depende de «${what}», que fue rechazado. Corríjalo o quítelo de la lista.`,
   waitsForOrder: (what) => `Va después de «${what}».`,
   again: 'Enviar de nuevo',
+  takeBack: 'Retirar',
+  takeBackAsk:
+    'No ha salido de este dispositivo. Si la retira, desaparece para siempre, como si nunca se hubiera escrito.',
+  takeBackYes: 'Sí, retirarla',
+  takeBackNo: 'Conservarla',
   signInAgain: (n) =>
     `${plural(n, 'anotación queda guardada', 'anotaciones quedan guardadas')} y se enviarán entonces.`,
   othersWait: (name, n) =>
@@ -76,7 +81,7 @@ export const ready: Texts['ready'] = {
   none: 'Todavía no hay nada guardado para un día sin señal.',
   take: 'Llevarse todo para el día',
   taking: (done, all) => `Leyendo ${done} de ${all} …`,
-  done: 'Todo lo del día está en este dispositivo.',
+  done: 'Las próximas acciones, las personas y los altos están en este dispositivo. Los dosieres se guardan uno a uno, en Dosieres.',
   cutShort: 'Se perdió la conexión. Lo leído hasta ahora queda guardado; llévese el resto cuando haya señal.',
 };
 
