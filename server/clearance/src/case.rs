@@ -174,6 +174,16 @@ pub struct Clearance {
     pub hazards: Vec<Hazard>,
 }
 
+impl Clearance {
+    /// Who is cast in which slot.
+    pub fn cast(&self) -> Vec<(SlotId, Option<PersonId>)> {
+        self.slots
+            .iter()
+            .map(|one| (one.slot, one.person))
+            .collect()
+    }
+}
+
 /// The answer in a word, best first; the worst that applies is given.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]

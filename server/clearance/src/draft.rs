@@ -2,16 +2,121 @@
 //! its own part: the id, itself, the time and the decision.
 
 use gagwright_casting::{PersonId, SlotId};
+use gagwright_mechanics::Facet;
 use jiff::{SignedDuration, Timestamp};
+use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::Case,
     ids::{DeviceId, SignOffId},
-    policy::Role,
+    jws,
+    policy::{Attestation, Role},
     signoff::{Decision, SignOffError, Statement},
 };
+
+/// A statement made ready, with what its signer is shown beside it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct Prepared {
+    /// What would be signed.
+    pub statement: Statement,
+    /// The words that are put a name to.
+    pub attestation: Attestation,
+    /// The facets covered.
+    pub covers: Vec<Facet>,
+    /// The sign-off made last under this hat on this gag, whoever made it.
+    pub previous: Option<PreviousSignOff>,
+}
+
+/// The sign-off one role made last on a gag.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct PreviousSignOff {
+    /// Which.
+    pub signoff: SignOffId,
+    /// On which revision.
+    pub revision: u32,
+    /// When, by the device's clock.
+    #[cfg_attr(feature = "openapi", schema(value_type = String, format = DateTime))]
+    pub signed_at: Timestamp,
+}
+
+/// Makes a statement ready for somebody to sign under one of their hats. `device` is nil and the decision
+/// is to approve until the device says otherwise.
+///
+/// # Errors
+/// Without the hat or, for a performer, the slot; and as [`draft`].
+pub fn prepare(
+    case: &Case,
+    role: Role,
+    slot: Option<SlotId>,
+    signer: PersonId,
+    id: SignOffId,
+    now: Timestamp,
+) -> Result<Prepared, SignOffError> {
+    let slot = place(case, role, slot, signer)?;
+    let statement = Statement {
+        id,
+        ..draft(case, role, slot, signer, now)?
+    };
+    let policy = case.policy.role(role).ok_or_else(|| signs_nothing(role))?;
+    let previous = case
+        .signoffs
+        .iter()
+        .rev()
+        .filter_map(|one| jws::read_unverified(&one.jws).ok())
+        .find(|earlier| earlier.role == role && earlier.slot == slot);
+    Ok(Prepared {
+        statement,
+        attestation: policy.attestation.clone(),
+        covers: policy.covers.iter().copied().collect(),
+        previous: previous.map(|earlier| PreviousSignOff {
+            signoff: earlier.id,
+            revision: earlier.revision,
+            signed_at: earlier.signed_at,
+        }),
+    })
+}
+
+/// The slot a performer signs for: the one named, or the only one they are cast in. Nobody else has one,
+/// and they must hold the hat.
+fn place(
+    case: &Case,
+    role: Role,
+    slot: Option<SlotId>,
+    signer: PersonId,
+) -> Result<Option<SlotId>, SignOffError> {
+    if role == Role::Performer {
+        let mut slots = case.plan.facets.cast.slots.iter();
+        let own = slots
+            .find(|one| one.person == Some(signer) && slot.is_none_or(|wanted| wanted == one.id));
+        return own.map(|own| Some(own.id)).ok_or_else(|| {
+            SignOffError::NotAllowed(
+                "you are not cast in this slot; consent is one's own".to_owned(),
+            )
+        });
+    }
+    if slot.is_some() {
+        return Err(SignOffError::BadStatement(
+            "only a performer signs for a slot; leave slot out".to_owned(),
+        ));
+    }
+    let mut members = case.members.iter();
+    if !members.any(|member| member.person == signer && member.roles.contains(&role)) {
+        return Err(SignOffError::NotAllowed(format!(
+            "you do not hold the role {} on this production",
+            role.name()
+        )));
+    }
+    Ok(None)
+}
+
+fn signs_nothing(role: Role) -> SignOffError {
+    let name = role.name();
+    SignOffError::NotAllowed(format!("the role {name} signs nothing on this production"))
+}
 
 /// Drafts a statement for a role. `id` and `device` are nil and the decision is to approve until the
 /// device says otherwise; nothing here checks that the signer may sign.
@@ -28,10 +133,7 @@ pub fn draft(
     let refused = |error: crate::canonical::CanonicalError| {
         SignOffError::BadStatement(format!("the plan: {error}"))
     };
-    let policy = case.policy.role(role).ok_or_else(|| {
-        let name = role.name();
-        SignOffError::NotAllowed(format!("the role {name} signs nothing on this production"))
-    })?;
+    let policy = case.policy.role(role).ok_or_else(|| signs_nothing(role))?;
     let mut facets = facet_hashes(&case.plan.facets).map_err(refused)?;
     facets.retain(|facet, _| policy.covers.contains(facet));
     Ok(Statement {
@@ -58,3 +160,7 @@ pub fn draft(
         mark: None,
     })
 }
+
+#[cfg(test)]
+#[path = "tests/draft.rs"]
+mod tests;

@@ -2,6 +2,11 @@
 /* eslint-disable */
 
 /**
+ * As [`verify_handed`] with the device itself, which must be the author's, live, and its clock possible.
+ */
+export function accept_handed(jws: string, device: string, now: string): string;
+
+/**
  * Figures, checks, traces, zones and cautions for a technique's inputs.
  */
 export function assess(technique: string, inputs: string): string;
@@ -12,6 +17,11 @@ export function assess(technique: string, inputs: string): string;
 export function canonical(value: string): string;
 
 /**
+ * The kinds of certificate and the skills that casting knows, with their titles, for lists and forms.
+ */
+export function catalogue(): string;
+
+/**
  * The one judge: cleared, or what is missing, lapsed, held or blocking.
  */
 export function clearance(_case: string, now: string): string;
@@ -20,6 +30,12 @@ export function clearance(_case: string, now: string): string;
  * What differs between two contents of a plan, by facet.
  */
 export function diff_facets(before: string, after: string): string;
+
+/**
+ * A statement made ready for a person to sign under a hat (a performer's for their slot), with the words
+ * signed, the facets covered and the sign-off made last.
+ */
+export function draft_signoff(_case: string, role: string, slot: string | null | undefined, person: string, signoff: string, now: string): string;
 
 /**
  * Each facet's hash.
@@ -37,6 +53,11 @@ export function format_quantity(quantity: string, si: number, system: string): s
 export function judge_slot(slot: string, person: string, context: string): string;
 
 /**
+ * The marks that a person may make now, under these hats, from a clearance.
+ */
+export function owed(clearance: string, person: string, hats: string): string;
+
+/**
  * What a person wrote, in SI.
  */
 export function parse_quantity(quantity: string, text: string): number;
@@ -45,6 +66,22 @@ export function parse_quantity(quantity: string, text: string): number;
  * Every technique with its parameters and figures.
  */
 export function techniques(): string;
+
+/**
+ * The size and root that a checkpoint states, once its signature holds under the log's key
+ * (`name+hash+base64`).
+ */
+export function verify_checkpoint(note: string, key: string): string;
+
+/**
+ * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
+ */
+export function verify_growth(proof: string): void;
+
+/**
+ * The request that was handed over, once its signature holds under the given key (a JWK).
+ */
+export function verify_handed(jws: string, key: string): string;
 
 /**
  * Throws, saying why, unless the path leads from the leaf to the root.
@@ -65,15 +102,22 @@ export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembl
 
 export interface InitOutput {
     readonly memory: WebAssembly.Memory;
+    readonly accept_handed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly assess: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly canonical: (a: number, b: number) => [number, number, number, number];
+    readonly catalogue: () => [number, number, number, number];
     readonly clearance: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly diff_facets: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly draft_signoff: (a: number, b: number, c: number, d: number, e: number, f: number, g: number, h: number, i: number, j: number, k: number, l: number) => [number, number, number, number];
     readonly facet_hashes: (a: number, b: number) => [number, number, number, number];
     readonly format_quantity: (a: number, b: number, c: number, d: number, e: number) => [number, number, number, number];
     readonly judge_slot: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
+    readonly owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
     readonly techniques: () => [number, number, number, number];
+    readonly verify_checkpoint: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly verify_growth: (a: number, b: number) => [number, number];
+    readonly verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_inclusion: (a: number, b: number) => [number, number];
     readonly verify_signoff: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly version: () => [number, number];

@@ -1,15 +1,22 @@
 /* tslint:disable */
 /* eslint-disable */
 export const memory: WebAssembly.Memory;
+export const accept_handed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
 export const assess: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const canonical: (a: number, b: number) => [number, number, number, number];
+export const catalogue: () => [number, number, number, number];
 export const clearance: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const diff_facets: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+export const draft_signoff: (a: number, b: number, c: number, d: number, e: number, f: number, g: number, h: number, i: number, j: number, k: number, l: number) => [number, number, number, number];
 export const facet_hashes: (a: number, b: number) => [number, number, number, number];
 export const format_quantity: (a: number, b: number, c: number, d: number, e: number) => [number, number, number, number];
 export const judge_slot: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
+export const owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
 export const parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
 export const techniques: () => [number, number, number, number];
+export const verify_checkpoint: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+export const verify_growth: (a: number, b: number) => [number, number];
+export const verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const verify_inclusion: (a: number, b: number) => [number, number];
 export const verify_signoff: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const version: () => [number, number];

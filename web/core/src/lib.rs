@@ -5,14 +5,17 @@
 //! what would be right. No rule is decided here: each function decodes, makes one call, encodes.
 #![allow(unsafe_code)] // Only for what `#[wasm_bindgen]` expands to.
 
-use std::fmt::Display;
+use std::{collections::BTreeSet, fmt::Display};
 
-use gagwright_casting::{Catalogue, Context, Person, Slot};
+use gagwright_casting::{Catalogue, Context, Person, PersonId, Slot, SlotId};
 use gagwright_clearance::{
-    Case, Device, Facets, canonical as contents, diff, handed, jws, signoff::PublicKey,
+    Case, Device, Facets, Role, RoleStanding, canonical as contents, diff, draft::prepare, handed,
+    jws, signoff::PublicKey,
 };
 use gagwright_mechanics::{Inputs, Quantity, units};
-use gagwright_trail::{Hash, canonical_bytes, verify_inclusion as verify_path};
+use gagwright_trail::{
+    Hash, VerifyingKey, canonical_bytes, verify_consistency, verify_inclusion as verify_path,
+};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use wasm_bindgen::prelude::*;
@@ -72,6 +75,48 @@ pub fn judge_slot(slot: &str, person: &str, context: &str) -> Answer<String> {
 pub fn clearance(case: &str, now: &str) -> Answer<String> {
     let case: Case = read("case", case)?;
     write(&gagwright_clearance::clearance(&case, moment(now)?))
+}
+
+/// What of a clearance says who may sign; reading the rest of it back would only make the package larger.
+#[derive(Deserialize)]
+struct Standings {
+    roles: Vec<RoleStanding>,
+    slots: Vec<Cast>,
+}
+
+/// Who is cast in a slot.
+#[derive(Deserialize)]
+struct Cast {
+    slot: SlotId,
+    person: Option<PersonId>,
+}
+
+/// The marks that a person may make now, under these hats, from a clearance.
+#[wasm_bindgen]
+pub fn owed(clearance: &str, person: &str, hats: &str) -> Answer<String> {
+    let Standings { roles, slots } = read("clearance", clearance)?;
+    let hats: BTreeSet<Role> = read("hats", hats)?;
+    let cast: Vec<_> = slots.iter().map(|one| (one.slot, one.person)).collect();
+    let person = id("person", person)?;
+    write(&gagwright_clearance::owed(&roles, &cast, person, &hats))
+}
+
+/// A statement made ready for a person to sign under a hat (a performer's for their slot), with the words
+/// signed, the facets covered and the sign-off made last.
+#[wasm_bindgen]
+pub fn draft_signoff(
+    case: &str,
+    role: &str,
+    slot: Option<String>,
+    person: &str,
+    signoff: &str,
+    now: &str,
+) -> Answer<String> {
+    let case: Case = read("case", case)?;
+    let role: Role = id("role", role)?;
+    let slot: Option<SlotId> = slot.map(|slot| id("slot", &slot)).transpose()?;
+    let (person, signoff) = (id("person", person)?, id("signoff", signoff)?);
+    write(&prepare(&case, role, slot, person, signoff, moment(now)?).map_err(thrown)?)
 }
 
 /// What differs between two contents of a plan, by facet.
@@ -143,6 +188,45 @@ pub fn verify_inclusion(proof: &str) -> Answer<()> {
     .map_err(thrown)
 }
 
+/// Two roots of one trail and the proof that the later continues the earlier.
+#[derive(Deserialize)]
+struct Growth {
+    from: u64,
+    to: u64,
+    old_root: Hash,
+    new_root: Hash,
+    path: Vec<Hash>,
+}
+
+/// Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
+#[wasm_bindgen]
+pub fn verify_growth(proof: &str) -> Answer<()> {
+    let proof: Growth = read("proof", proof)?;
+    let (old, new) = (&proof.old_root, &proof.new_root);
+    verify_consistency(proof.from, proof.to, old, new, &proof.path).map_err(thrown)
+}
+
+/// What a checkpoint says, as JSON.
+#[derive(Serialize)]
+struct Stated {
+    origin: String,
+    size: u64,
+    root: Hash,
+}
+
+/// The size and root that a checkpoint states, once its signature holds under the log's key
+/// (`name+hash+base64`).
+#[wasm_bindgen]
+pub fn verify_checkpoint(note: &str, key: &str) -> Answer<String> {
+    let key: VerifyingKey = key.parse().map_err(thrown)?;
+    let checkpoint = key.verify(note).map_err(thrown)?;
+    write(&Stated {
+        origin: checkpoint.origin,
+        size: checkpoint.size,
+        root: checkpoint.root,
+    })
+}
+
 /// What a person wrote, in SI.
 #[wasm_bindgen]
 pub fn parse_quantity(quantity: &str, text: &str) -> Answer<f64> {
@@ -165,13 +249,17 @@ pub fn format_quantity(quantity: &str, si: f64, system: &str) -> Answer<String> 
     Ok(units::join((number, unit)))
 }
 
+/// A single name or id, which crosses the border without the quotes that JSON puts around it.
+fn id<T: DeserializeOwned>(what: &str, text: &str) -> Answer<T> {
+    serde_json::from_value(serde_json::Value::from(text)).map_err(|error| wrong(what, &error))
+}
+
 fn moment(now: &str) -> Answer<Timestamp> {
     now.parse().map_err(|error| wrong("now", &error))
 }
 
 fn named(quantity: &str) -> Answer<Quantity> {
-    serde_json::from_value(serde_json::Value::from(quantity))
-        .map_err(|error| wrong("quantity", &error))
+    id("quantity", quantity)
 }
 
 fn read<T: DeserializeOwned>(what: &str, text: &str) -> Answer<T> {

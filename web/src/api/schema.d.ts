@@ -2511,6 +2511,23 @@ export interface components {
          * @enum {string}
          */
         Outcome: "qualified" | "conditional" | "not_qualified";
+        /** @description A mark that a person may make. */
+        Owed: {
+            /** @description The hat they would sign under. */
+            role: components["schemas"]["Role"];
+            /** @description The hat as people read it. */
+            title: string;
+            slot?: components["schemas"]["SlotId"] | null;
+            /** @description How it stands now; never `standing`. */
+            state: components["schemas"]["RoleState"];
+            /**
+             * @description Whether the gag waits for it to be signed: it is missing or has lapsed. One that was declined or
+             *     set conditions has been answered, and may be answered again.
+             */
+            asked: boolean;
+            /** @description Why, in a sentence. */
+            why: string;
+        };
         /** @description One sign-in that still counts. */
         OwnSignIn: {
             /**
@@ -2764,6 +2781,16 @@ export interface components {
             owners: Partial<Record<"height" | "line" | "gas" | "fire" | "charge" | "glass" | "vehicle" | "weapon" | "water" | "animal" | "minor" | "lock_off", components["schemas"]["Role"]>>;
             /** @description Roles whose decline nobody, the coordinator included, can overrule. */
             final_say: components["schemas"]["Role"][];
+        };
+        /** @description A statement made ready, with what its signer is shown beside it. */
+        Prepared: {
+            /** @description What would be signed. */
+            statement: components["schemas"]["Statement"];
+            /** @description The words that are put a name to. */
+            attestation: components["schemas"]["Attestation"];
+            /** @description The facets covered. */
+            covers: components["schemas"]["Facet"][];
+            previous?: components["schemas"]["PreviousSignOff"] | null;
         };
         /** @description The sign-off one role made last on a gag. */
         PreviousSignOff: {
@@ -3993,7 +4020,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["HandedRequest"];
+                    "application/json": unknown;
                 };
             };
         };

@@ -6,14 +6,19 @@ import type {
   Case,
   Catalogue,
   Clearance,
+  ConsistencyProof,
+  Device,
   FacetChange,
   FacetHashes,
   Facets,
   InclusionProof,
   Inputs,
+  Owed,
   Person,
+  Prepared,
   PublicKey,
   Quantity,
+  Role,
   Slot,
   Statement,
   TechniqueDescription,
@@ -33,12 +38,24 @@ interface Package {
   assess(technique: string, inputs: string): string;
   judge_slot(slot: string, person: string, context: string): string;
   clearance(one: string, now: string): string;
+  owed(clearance: string, person: string, hats: string): string;
+  draft_signoff(
+    one: string,
+    role: string,
+    slot: string | undefined,
+    person: string,
+    signoff: string,
+    now: string,
+  ): string;
   diff_facets(a: string, b: string): string;
   facet_hashes(facets: string): string;
   canonical(value: string): string;
   verify_signoff(jws: string, key: string): string;
   verify_handed(jws: string, key: string): string;
+  accept_handed(jws: string, device: string, now: string): string;
   verify_inclusion(proof: string): void;
+  verify_growth(proof: string): void;
+  verify_checkpoint(note: string, key: string): string;
   parse_quantity(quantity: string, text: string): number;
   format_quantity(quantity: string, si: number, units: string): string;
 }
@@ -117,6 +134,25 @@ class Core {
     return spokenClearance(JSON.parse(this.#use.clearance(JSON.stringify(one), now.toISOString())));
   }
 
+  /** The marks that this person may make now under these hats; those the gag waits for are `asked`. */
+  owed(clearance: Clearance, person: string, hats: Role[]): Owed[] {
+    return JSON.parse(this.#use.owed(JSON.stringify(clearance), person, JSON.stringify(hats)));
+  }
+
+  /** What would be signed, made here from the case alone. Throws with the reason when it may not be. */
+  draftSignoff(
+    one: Case,
+    role: Role,
+    slot: string | undefined,
+    person: string,
+    signoff: string,
+    now: Date,
+  ): Prepared {
+    return JSON.parse(
+      this.#use.draft_signoff(JSON.stringify(one), role, slot, person, signoff, now.toISOString()),
+    );
+  }
+
   diffFacets(a: Facets, b: Facets): FacetChange[] {
     return JSON.parse(this.#use.diff_facets(JSON.stringify(a), JSON.stringify(b)));
   }
@@ -133,9 +169,24 @@ class Core {
     return JSON.parse(this.#use.verify_signoff(jws, JSON.stringify(key)));
   }
 
-  /** A request that another phone handed over, once its signature holds. Throws with the reason when not. */
+  /** What was handed over, once its signature holds under this key. */
   verifyHanded(jws: string, key: PublicKey): HandedRequest {
     return JSON.parse(this.#use.verify_handed(jws, JSON.stringify(key)));
+  }
+
+  /** As above, and the device must be its author's, live, and its clock possible. */
+  acceptHanded(jws: string, device: Device, now: Date): HandedRequest {
+    return JSON.parse(this.#use.accept_handed(jws, JSON.stringify(device), now.toISOString()));
+  }
+
+  /** Throws unless the later trail holds all of the earlier one, unchanged. */
+  verifyGrowth(proof: ConsistencyProof & { old_root: string; new_root: string }): void {
+    this.#use.verify_growth(JSON.stringify(proof));
+  }
+
+  /** What a checkpoint states, once its signature holds under the log's key. */
+  verifyCheckpoint(note: string, key: string): { origin: string; size: number; root: string } {
+    return JSON.parse(this.#use.verify_checkpoint(note, key));
   }
 
   /** Throws with the reason when the proof does not hold. */

@@ -3,8 +3,9 @@
 
 use gagwright_casting::{GagId, SlotId};
 use gagwright_clearance::{
-    Case, Decision, Facets, Role, RoleStanding, SignOff, SignOffId, Statement,
+    Decision, Facets, Role, RoleStanding, SignOff, SignOffError, SignOffId, Statement,
     diff::{FacetChange, diff},
+    draft::prepare,
     judge::standing_of,
     signoff::{self, ConditionMet},
 };
@@ -16,7 +17,7 @@ use super::{Actor, CommandError, record};
 use crate::{
     permissions::Permission,
     remembered::clearance,
-    views::{Draft, PreviousSignOff, SignOffReceipt, gathering},
+    views::{Draft, SignOffReceipt, gathering},
 };
 
 /// Makes a statement ready for the actor to sign under one of their hats.
@@ -36,7 +37,6 @@ pub fn draft(
         actor.require_role(role, Permission::SignOff)?;
     }
     let case = gathering::case(conn, actor.production, gag)?;
-    let slot = place(&case, actor, role, slot)?;
     let policy = case.policy.role(role).ok_or_else(|| {
         CommandError::invalid(
             "/role",
@@ -44,9 +44,22 @@ pub fn draft(
             "sign under another role",
         )
     })?;
-    let statement = signoff::draft(&case, role, slot, actor.person, now)?;
-    let previous = latest(&case, role, slot);
-    let changes = match &previous {
+    // The device mints the id; here nobody has signed yet.
+    let id = SignOffId(uuid::Uuid::nil());
+    let prepared =
+        prepare(&case, role, slot, actor.person, id, now).map_err(|error| match error {
+            SignOffError::NotAllowed(why) => CommandError::Forbidden {
+                permission: Permission::SignOff,
+                why: Some(why),
+            },
+            SignOffError::BadStatement(_) if slot.is_some() => CommandError::invalid(
+                "/slot",
+                "is given, but only a performer signs for a slot",
+                "leave slot out",
+            ),
+            other => other.into(),
+        })?;
+    let changes = match &prepared.previous {
         Some(before) => {
             let facets = facets_at(conn, gag, before.revision)?;
             diff(&facets, &case.plan.facets)
@@ -57,55 +70,12 @@ pub fn draft(
         None => Vec::new(),
     };
     Ok(Draft {
-        statement,
-        attestation: policy.attestation.clone(),
-        covers: policy.covers.iter().copied().collect(),
-        previous: previous.map(|before| PreviousSignOff {
-            signoff: before.id,
-            revision: before.revision,
-            signed_at: before.signed_at,
-        }),
+        statement: prepared.statement,
+        attestation: prepared.attestation,
+        covers: prepared.covers,
+        previous: prepared.previous,
         changes,
     })
-}
-
-/// The slot a performer signs for: the one named, or the only one they are cast in.
-fn place(
-    case: &Case,
-    actor: &Actor,
-    role: Role,
-    slot: Option<SlotId>,
-) -> Result<Option<SlotId>, CommandError> {
-    if role != Role::Performer {
-        return match slot {
-            None => Ok(None),
-            Some(_) => Err(CommandError::invalid(
-                "/slot",
-                "is given, but only a performer signs for a slot",
-                "leave slot out",
-            )),
-        };
-    }
-    let own =
-        case.plan.facets.cast.slots.iter().find(|one| {
-            one.person == Some(actor.person) && slot.is_none_or(|wanted| wanted == one.id)
-        });
-    match own {
-        Some(own) => Ok(Some(own.id)),
-        None => Err(CommandError::Forbidden {
-            permission: Permission::SignOff,
-            why: Some("you are not cast in this slot; consent is one's own".into()),
-        }),
-    }
-}
-
-/// The last statement made under a role on this gag, whoever made it.
-fn latest(case: &Case, role: Role, slot: Option<SlotId>) -> Option<Statement> {
-    case.signoffs
-        .iter()
-        .rev()
-        .filter_map(|one| signoff::read_unverified(&one.jws).ok())
-        .find(|statement| statement.role == role && statement.slot == slot)
 }
 
 fn facets_at(conn: &mut Connection, gag: GagId, revision: u32) -> Result<Facets, CommandError> {

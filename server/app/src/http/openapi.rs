@@ -28,13 +28,17 @@ use super::{
             local law and licensed people decide.",
         license(name = "Apache-2.0", identifier = "Apache-2.0")
     ),
-    // Besides what its addresses use: what problems are, and what the app's own core says of the catalogue.
+    // Besides what its addresses use: what problems are, and what travels
+    // between phones and the app's own core.
     components(schemas(
         ProblemDocument,
         Code,
         gagwright_casting::roster::RosterTable,
         gagwright_casting::CertificateKind,
         gagwright_casting::SkillKind,
+        gagwright_clearance::handed::HandedRequest,
+        gagwright_clearance::Owed,
+        gagwright_clearance::draft::Prepared,
     )),
     security(("access_token" = [])),
     tags(

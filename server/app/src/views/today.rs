@@ -1,10 +1,10 @@
 //! What one person has to know today: what they are asked to sign, what is held, which gags come next
 //! and which certificates run out before they are needed.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use gagwright_casting::{Catalogue, PersonId};
-use gagwright_clearance::{Case, Clearance, Role, RoleState, judge::missing_agreements};
+use gagwright_clearance::{Case, Clearance, judge::missing_agreements, owed};
 use gagwright_store::{Connection, gags::GagRow};
 use jiff::{Timestamp, civil::Date};
 
@@ -52,7 +52,7 @@ pub fn today(conn: &mut Connection, reader: &Actor, now: Timestamp) -> Result<To
 
     let to_sign = judged
         .iter()
-        .flat_map(|(row, case, answer)| to_sign(reader, row, case, answer))
+        .flat_map(|(row, _, answer)| to_sign(reader, row, answer))
         .collect();
     let by_id: BTreeMap<_, GagRef> = judged
         .iter()
@@ -95,35 +95,17 @@ pub(crate) fn gag_ref(row: &GagRow) -> GagRef {
 }
 
 /// Signatures the reader could give now, under any of their hats.
-fn to_sign(reader: &Actor, row: &GagRow, case: &Case, answer: &Clearance) -> Vec<ToSign> {
-    let own: BTreeSet<_> = case
-        .plan
-        .facets
-        .cast
-        .slots
-        .iter()
-        .filter(|slot| slot.person == Some(reader.person))
-        .map(|slot| slot.id)
-        .collect();
-    answer
-        .roles
-        .iter()
-        .filter(|role| matches!(role.state, RoleState::Missing | RoleState::Lapsed))
-        .filter(|role| match role.role {
-            Role::Performer => role.slot.is_some_and(|slot| own.contains(&slot)),
-            other => reader.roles.contains(&other),
-        })
-        .map(|role| ToSign {
+fn to_sign(reader: &Actor, row: &GagRow, answer: &Clearance) -> Vec<ToSign> {
+    owed(&answer.roles, &answer.cast(), reader.person, &reader.roles)
+        .into_iter()
+        .filter(|one| one.asked)
+        .map(|one| ToSign {
             gag: gag_ref(row),
-            role: role.role,
-            role_title: role.title.clone(),
-            slot: role.slot,
-            state: role.state,
-            why: role
-                .reasons
-                .first()
-                .cloned()
-                .unwrap_or_else(|| role.because.clone()),
+            role: one.role,
+            role_title: one.title,
+            slot: one.slot,
+            state: one.state,
+            why: one.why,
         })
         .collect()
 }

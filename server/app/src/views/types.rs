@@ -249,18 +249,6 @@ pub struct Matches {
     pub items: Vec<Candidate>,
 }
 
-/// The sign-off one role made last on a gag.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-pub struct PreviousSignOff {
-    /// Which.
-    pub signoff: SignOffId,
-    /// On which revision.
-    pub revision: u32,
-    /// When, by the device's clock.
-    #[schema(value_type = String, format = DateTime)]
-    pub signed_at: Timestamp,
-}
-
 /// A statement made ready for signing; the device fills in `id`, `device`, `signed_at` and the
 /// decision with its conditions or reason, then signs its canonical bytes.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
@@ -273,7 +261,7 @@ pub struct Draft {
     pub covers: Vec<Facet>,
     /// What this role signed last, if anything.
     #[schema(required = true)]
-    pub previous: Option<PreviousSignOff>,
+    pub previous: Option<gagwright_clearance::draft::PreviousSignOff>,
     /// What changed in the covered facets since then.
     pub changes: Vec<FacetChange>,
 }

@@ -3,7 +3,7 @@
 use actix_web::post;
 use gagwright_clearance::{
     GagId, HoldId,
-    handed::{self, Asked, HandedRequest},
+    handed::{self, Asked},
 };
 use gagwright_trail::canonical_bytes;
 use serde::{Deserialize, de::DeserializeOwned};
@@ -54,7 +54,7 @@ pub struct Handed {
     request_body = Handed,
     responses(
         (status = 201, description = "Done, now or before; the body is that of the request's own answer",
-            body = HandedRequest),
+            body = serde_json::Value),
         WriteRefusals,
     )
 )]
