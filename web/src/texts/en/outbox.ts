@@ -84,5 +84,5 @@ export const ready = {
 
 export const draft = {
   kept: (when: string) => `Not saved yet: you wrote this ${when}. It is kept on this device.`,
-  discard: 'Begin again from the plan',
+  discard: 'Begin again',
 };

@@ -6,6 +6,8 @@ export const sign = {
   changesFirst: 'First time: read each part below.',
   changesSince: (revision: number) => `Changed since you signed revision ${revision}`,
   noChanges: 'Nothing that you answer for has changed.',
+  unseen: (facets: string) =>
+    `Changed since: ${facets}. What stood there before is not on this device, so read these parts below.`,
   planChanged: 'The plan changed while you were reading: read it again.',
   planDiffers:
     'What is to be signed is of another revision than the plan on this device. Connect, then read it again.',

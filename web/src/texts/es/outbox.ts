@@ -87,5 +87,5 @@ export const ready: Texts['ready'] = {
 
 export const draft: Texts['draft'] = {
   kept: (when) => `Sin guardar aún: lo escribió ${when}. Queda en este dispositivo.`,
-  discard: 'Empezar de nuevo desde el plan',
+  discard: 'Empezar de nuevo',
 };

@@ -8,6 +8,8 @@ export const sign: Texts['sign'] = {
   changesFirst: 'Primera vez: lea cada una de las partes.',
   changesSince: (revision) => `Cambios desde que firmó la revisión ${revision}`,
   noChanges: 'No ha cambiado nada de lo que usted responde.',
+  unseen: (facets) =>
+    `Ha cambiado desde entonces: ${facets}. Lo que decía antes no está en este dispositivo; lea esas partes más abajo.`,
   planChanged: 'El plan cambió mientras lo leía: léalo de nuevo.',
   planDiffers:
     'Lo que se va a firmar es de otra revisión que el plan de este dispositivo. Conéctese y léalo de nuevo.',
