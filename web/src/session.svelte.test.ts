@@ -28,7 +28,9 @@ beforeEach(() => {
       return new Response(null, { status: 204 });
     }
     if (call === 'POST /sessions/refresh') {
-      return cookie ? Response.json(ada) : Response.json({ title: 'no', status: 401 }, { status: 401 });
+      return cookie
+        ? Response.json(ada)
+        : Response.json({ title: 'no', code: 'not_signed_in', status: 401 }, { status: 401 });
     }
     return Response.json({ version: '1', demo: false, needs_setup: false, now: '', database: '' });
   });

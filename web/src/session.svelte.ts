@@ -10,6 +10,7 @@ import { draftsBelongTo } from './storage/draft.svelte.ts';
 import { outbox } from './storage/outbox.svelte.ts';
 import { forgetPackets } from './storage/packets.ts';
 import { forgetReads, type Read, read, readsBelongTo } from './storage/reads.svelte.ts';
+import { keptSafely } from './storage/storage.svelte.ts';
 
 /** What is kept between visits. No token: the cookie brings a new one when there is signal. */
 interface Kept {
@@ -91,7 +92,7 @@ class SessionState {
   async #meetServer(resumed: boolean): Promise<void> {
     try {
       this.status = await getJson(at('/status'));
-      await setSetting('status', this.status);
+      await setSetting('status', this.status).catch(() => {});
       if (!resumed) await renew();
     } catch (error) {
       if (!(error instanceof Unreachable)) console.warn(error);
@@ -102,21 +103,24 @@ class SessionState {
   async #take(session: Session | undefined): Promise<void> {
     this.offline = false;
     if (!session) {
-      this.ended = this.account !== undefined && !this.#leaving;
-      this.lastAccount = this.account?.id ?? this.lastAccount;
-      if (this.ended) await setSetting(ENDED, this.lastAccount);
+      // With nobody signed in on this visit, what an earlier one was told still holds.
+      if (this.account) {
+        this.ended = !this.#leaving;
+        this.lastAccount = this.account.id;
+      }
       this.account = undefined;
       this.memberships = [];
-      await removeSetting('session');
+      if (this.ended) await remember(ENDED, this.lastAccount);
+      await removeSetting('session').catch(() => {});
       await outbox.belongTo('');
       return;
     }
     this.ended = false;
-    await removeSetting(ENDED);
-    await removeSetting(SIGNED_OUT);
+    await removeSetting(ENDED).catch(() => {});
+    await removeSetting(SIGNED_OUT).catch(() => {});
     const known = this.account?.id === session.account.id;
     const kept: Kept = { account: session.account, memberships: session.memberships };
-    await setSetting('session', kept);
+    await remember('session', kept);
     await rememberName(kept.account);
     await this.#adopt(kept);
     if (known) void outbox.flush();
@@ -144,7 +148,7 @@ class SessionState {
   /** Ends the sign-in here at once, at the server as soon as it answers, and forgets what was read. Keys and
    *  unsent writes stay. */
   async signOut(): Promise<void> {
-    await setSetting(SIGNED_OUT, true);
+    await remember(SIGNED_OUT, true);
     await forgetReads();
     if (this.account) await forgetPackets(this.account.id);
     this.#leaving = true;
@@ -174,7 +178,7 @@ class SessionState {
   /** Another tab signed in as somebody else: this one begins again as them. */
   async #giveWay(session: Session): Promise<void> {
     const kept: Kept = { account: session.account, memberships: session.memberships };
-    await setSetting('session', kept);
+    await remember('session', kept);
     location.reload();
   }
 }
@@ -183,7 +187,12 @@ class SessionState {
 async function rememberName(account: Session['account']): Promise<void> {
   const names = (await getSetting<Record<string, string>>('account_names')) ?? {};
   if (names[account.id] === account.name) return;
-  await setSetting('account_names', { ...names, [account.id]: account.name });
+  await remember('account_names', { ...names, [account.id]: account.name });
+}
+
+/** On a phone that is full even so, a sign-in holds until the app is closed: nobody is kept out for want of room. */
+async function remember(name: string, value: unknown): Promise<void> {
+  await keptSafely(() => setSetting(name, value)).catch(() => {});
 }
 
 export const session = new SessionState();

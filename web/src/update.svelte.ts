@@ -7,12 +7,15 @@ class Update {
   waiting = $state.raw<ServiceWorker | undefined>();
   /** Put off until the app is opened again. */
   later = $state(false);
-  /** Forms on the screen that somebody has begun to fill. */
+  /** Forms on the screen that an earlier visit left half filled. */
   #busy = $state(0);
+  /** The screen on which something was last typed, picked or drawn. */
+  #written = $state('');
 
   get shown(): boolean {
     const signing = /^\/gags\/[^/]+\/sign$/.test(router.path);
-    return this.waiting !== undefined && !this.later && !signing && this.#busy === 0;
+    const writing = this.#busy > 0 || this.#written === router.path;
+    return this.waiting !== undefined && !this.later && !signing && !writing;
   }
 
   watch(registration: ServiceWorkerRegistration): void {
@@ -21,6 +24,9 @@ class Update {
       this.waiting = navigator.serviceWorker.controller ? (registration.waiting ?? undefined) : undefined;
     };
     look();
+    document.addEventListener('input', () => {
+      this.#written = router.path;
+    });
     registration.addEventListener('updatefound', () => {
       registration.installing?.addEventListener('statechange', look);
     });

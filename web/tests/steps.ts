@@ -100,3 +100,24 @@ export async function forgetToken(page: Page): Promise<void> {
       }),
   );
 }
+
+/** Waits until what was typed is kept on the phone: the app lets a breath go by before it writes. */
+export async function draftKept(page: Page, text: string): Promise<void> {
+  const kept = () =>
+    page.evaluate(
+      () =>
+        new Promise<string>((done, failed) => {
+          const open = indexedDB.open('gagwright');
+          open.onerror = () => failed(open.error);
+          open.onsuccess = () => {
+            const drafts = open.result.transaction('drafts').objectStore('drafts').getAll();
+            drafts.onerror = () => failed(drafts.error);
+            drafts.onsuccess = () => {
+              open.result.close();
+              done(JSON.stringify(drafts.result));
+            };
+          };
+        }),
+    );
+  await expect.poll(kept).toContain(text);
+}

@@ -102,6 +102,26 @@ it('ends the sign-in when the cookie is no longer good, and says so', async () =
   expect(accessToken()).toBeUndefined();
 });
 
+it('ends no sign-in because a network on the way wants one of its own', async () => {
+  await adoptSession(session('old', 5_000));
+  serve(() => new Response('<h1>Guest network</h1>', { status: 401 }));
+  await expect(get('/today')).rejects.toBeInstanceOf(Unreachable);
+  expect(accessToken()).toBe('old');
+});
+
+it('sends nothing of one person as another who signed in meanwhile', async () => {
+  const theirs = {
+    ...session('theirs'),
+    account: { id: 'b', name: 'Bo', email: 'bo@salt-meridian.example' },
+  };
+  serve(() => Response.json({}));
+  await adoptSession(theirs);
+  await expect(send('/holds', { method: 'POST', as: 'a' })).rejects.toBeInstanceOf(Unreachable);
+  expect(calls).toEqual([]);
+  await send('/holds', { method: 'POST', as: 'b' });
+  expect(calls).toEqual(['/holds theirs']);
+});
+
 it('sends nothing with the token of somebody else who signed in in another tab', async () => {
   const seen: string[] = [];
   watchSession({

@@ -135,12 +135,19 @@ async function askForToken(refused: string | undefined): Promise<boolean> {
       await adoptSession(session);
       return true;
     }
-    if (response.status === 401 || response.status === 403) {
+    if (response.status === 401 && (await isOurs(response))) {
       await adoptSession(undefined);
       return false;
     }
     throw new NoAnswer();
   });
+}
+
+/** A refusal of the server's own carries a code. A network that wants a sign-in of its own refuses as well, and
+ *  must end nobody's here. */
+async function isOurs(refusal: Response): Promise<boolean> {
+  const problem = (await refusal.json().catch(() => undefined)) as { code?: unknown } | null | undefined;
+  return typeof problem?.code === 'string';
 }
 
 /** Sees to it that there is a token that still counts. False when the sign-in has ended. */
@@ -154,6 +161,8 @@ export interface Call {
   /** A value to send as JSON, or bytes with their own content type. */
   json?: unknown;
   bytes?: ArrayBuffer;
+  /** The account it must go out as; it does not go out at all while anybody else is signed in. */
+  as?: string;
 }
 
 export function request(path: string, options: Call): Promise<Response> {
@@ -177,7 +186,13 @@ export async function transmit(path: string, options: Call = {}): Promise<Respon
   // Renewing first saves a round trip that is certain to be refused.
   if (!good(token)) await renew();
   const used = token?.value;
-  const response = await request(path, options);
-  if (response.status === 401 && (await renew(used))) return request(path, options);
+  const response = await requestAs(path, options);
+  if (response.status === 401 && (await renew(used))) return requestAs(path, options);
   return response;
+}
+
+/** While one person's entries are being sent, they may sign out and another may sign in. */
+async function requestAs(path: string, options: Call): Promise<Response> {
+  if (options.as && token && token.account !== options.as) throw new NoAnswer();
+  return request(path, options);
 }

@@ -109,7 +109,8 @@ export async function sendAll(account: string, tell: (told: Told) => void): Prom
 /** One request and what came of it. Sending it again under its key is always safe. */
 export async function sendOne(one: Sending): Promise<{ reply: Reply; answer?: unknown }> {
   try {
-    const response = await transmit(one.path, { method: one.method, json: one.body, headers: one.headers });
+    const { method, body: json, headers, account } = one;
+    const response = await transmit(one.path, { method, json, headers, as: account });
     const { status } = response;
     if (status === 401) return { reply: { kind: 'signed_out' } };
     if (status === 204) return { reply: { kind: 'answer', status } };

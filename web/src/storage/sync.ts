@@ -38,6 +38,8 @@ export type SyncEvent =
 /** One thing to send. */
 export interface Sending {
   key: string;
+  /** Whose it is to send: nobody else's sign-in will do. */
+  account: string;
   method: string;
   path: string;
   body: unknown;
@@ -86,6 +88,7 @@ export function toSend(state: SyncState, account: string): Sending[] {
 function sendingOf(write: QueuedWrite): Sending {
   return {
     key: write.id,
+    account: write.account,
     method: write.method,
     path: write.path,
     body: write.body,
@@ -98,6 +101,7 @@ function sendingOf(write: QueuedWrite): Sending {
 function handedSending(item: HandedItem): Sending {
   return {
     key: item.key,
+    account: item.account,
     method: 'POST',
     path: item.kind === 'sign_off' ? `/gags/${item.gag}/signoffs` : '/handed',
     body: { jws: item.jws },

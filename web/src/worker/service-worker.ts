@@ -43,6 +43,7 @@ async function install(): Promise<void> {
   );
 }
 
+/** The caches of other versions: those before this one, and perhaps one to come. */
 async function earlierCaches(): Promise<string[]> {
   return (await caches.keys()).filter((name) => name.startsWith(PREFIX) && name !== CACHE);
 }
@@ -61,7 +62,9 @@ async function activate(): Promise<void> {
 /** Lets go of earlier versions once every page that was open on one is closed or loaded anew. */
 async function dropOldCaches(): Promise<void> {
   const earlier = await earlierCaches();
-  if (earlier.length === 0) return;
+  // A version that is on its way or waits for its tap has its files in one of these already.
+  const { installing, waiting } = self.registration;
+  if (earlier.length === 0 || installing || waiting) return;
   const [old, open] = [(await getSetting<string[]>(OLD_PAGES)) ?? [], await pages()];
   if (old.some((id) => open.includes(id))) return;
   await Promise.all(earlier.map((name) => caches.delete(name)));
