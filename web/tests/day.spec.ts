@@ -1,5 +1,6 @@
 // Before the day: the phone has every gag without anybody opening one, and says so.
 
+import { en } from '../src/texts/en/index.ts';
 import { Api } from './api.ts';
 import { expect, press, test } from './demo.ts';
 import { ready, signIn } from './steps.ts';
@@ -34,11 +35,11 @@ test('taking everything for the day counts as it goes, and says when the connect
   await page.goto('/settings/phone');
   const take = page.getByRole('button', { name: 'Take everything for the day' });
   await press(take);
-  await expect(page.getByText('Everything for the day is on this device.')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(en.ready.done)).toBeVisible({ timeout: 30_000 });
   await context.setOffline(true);
   await demo.stop();
   await press(take);
-  await expect(page.getByText('The connection went away.')).toBeVisible();
+  await expect(page.getByText(en.ready.cutShort)).toBeVisible();
   await expect(page.getByText('gags are on this device, read ')).toBeVisible();
 });
 

@@ -23,6 +23,8 @@ test('a phone that kept only the gag’s page signs with no signal, and the serv
   await page.goto(`/gags/${gag.id}`);
   await expect(page.locator('.answer .word')).toBeVisible();
   await phone.setOffline(true);
+  // Only the page is without signal by that: the browser may still send in the background.
+  await demo.stop();
   await press(page.getByRole('link', { name: /^Sign as/ }).first());
   await expect(page.locator('blockquote')).not.toBeEmpty();
   await expect(page.getByText('First time: read each part below.')).toBeVisible();
@@ -44,6 +46,7 @@ test('a phone that kept only the gag’s page signs with no signal, and the serv
   await press(page.getByRole('link', { name: 'To the gag' }));
   await expect(page.getByText('not sent yet, counted here')).toBeVisible();
 
+  await demo.start();
   await phone.setOffline(false);
   await page.goto('/settings/entries');
   const entry = page.getByRole('listitem').filter({ hasText: 'Signature' }).filter({ hasText: gag.code });
