@@ -121,11 +121,6 @@ export function inOrder(): (a: string, b: string) => number {
   return new Intl.Collator(inUse.tag, { numeric: true, sensitivity: 'base' }).compare;
 }
 
-/** Text as a search compares it: capitals and accents do not matter. */
-export function folded(text: string): string {
-  return text.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLocaleLowerCase(inUse.tag);
-}
-
 /** `high_fall` as people read it. */
 export function plainName(name: string): string {
   const spaced = name.replaceAll(/[_-]/g, ' ');

@@ -1,4 +1,4 @@
-// Matching by word starts, with accents and case folded: the one way everything here is looked for.
+// Matching by word starts, with accents and case folded.
 
 /** Letters that decomposing leaves as they are, and what they are typed as without their stroke. */
 const STROKES: Record<string, string> = {
