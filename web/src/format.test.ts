@@ -1,5 +1,5 @@
 import { afterEach, beforeAll, expect, it } from 'vitest';
-import { folded, inOrder, quantity, readQuantity, withNamesIsolated } from './format.ts';
+import { inOrder, quantity, readQuantity, withNamesIsolated } from './format.ts';
 import { startCore } from './testing/case.ts';
 import { inUse } from './texts/index.ts';
 
@@ -27,7 +27,7 @@ it('refuses a number that could be read two ways, quoting it as it was written',
   expect(() => readQuantity('mass', '1,250 kg')).toThrow('"1,250 kg"');
 });
 
-it('sorts and searches by the letters people know', () => {
+it('sorts by the letters people know', () => {
   expect(['G10', 'G9', 'álamo', 'Zoe', 'bet'].toSorted(inOrder())).toEqual([
     'álamo',
     'bet',
@@ -35,7 +35,6 @@ it('sorts and searches by the letters people know', () => {
     'G10',
     'Zoe',
   ]);
-  expect(folded('Žofie KRÁLÍČKOVÁ')).toContain(folded('kralic'));
 });
 
 it('keeps a name that is read from the right, and nothing round it, to itself', () => {

@@ -76,13 +76,15 @@ export function span(milliseconds: number): string {
   return new Intl.NumberFormat(inUse.tag, { style: 'unit', unit, unitDisplay: 'long' }).format(n);
 }
 
-/** An amount of storage, in megabytes: whole ones, or tenths of the first few. */
+/** An amount of storage: megabytes, or gigabytes from the first thousand on; tenths of the first few. */
 export function bytes(n: number): string {
-  const megabytes = n / 1_000_000;
-  const maximumFractionDigits = megabytes < 10 ? 1 : 0;
-  return new Intl.NumberFormat(inUse.tag, { style: 'unit', unit: 'megabyte', maximumFractionDigits }).format(
-    megabytes,
-  );
+  const large = n >= 1_000_000_000;
+  const amount = n / (large ? 1_000_000_000 : 1_000_000);
+  return new Intl.NumberFormat(inUse.tag, {
+    style: 'unit',
+    unit: large ? 'gigabyte' : 'megabyte',
+    maximumFractionDigits: amount < 10 ? 1 : 0,
+  }).format(amount);
 }
 
 /** An SI number as people read it, in the units this phone shows. */

@@ -32,8 +32,7 @@ import { spokenAssessment, spokenClearance, spokenTechnique, spokenVerdict } fro
 interface Package {
   default(): Promise<unknown>;
   version(): string;
-  /** Missing from packages built before it was added. */
-  catalogue?(): string;
+  catalogue(): string;
   techniques(): string;
   assess(technique: string, inputs: string): string;
   judge_slot(slot: string, person: string, context: string): string;
@@ -106,7 +105,7 @@ class Core {
 
   /** The kinds of certificate and the skills that casting knows. */
   catalogue(): Catalogue {
-    this.#catalogue ??= JSON.parse(this.#use.catalogue?.() ?? '{"certificates":[],"skills":[]}') as Catalogue;
+    this.#catalogue ??= JSON.parse(this.#use.catalogue()) as Catalogue;
     return this.#catalogue;
   }
 

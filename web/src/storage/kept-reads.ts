@@ -96,6 +96,13 @@ export async function dropAllReads(): Promise<void> {
 /** When each of these was read, where this phone has it. */
 export async function whenRead(keys: string[]): Promise<(number | undefined)[]> {
   const all = await weights();
-  const stored = new Set(await (await database()).getAllKeys('reads'));
-  return keys.map((key) => (stored.has(key) ? (all[key]?.read ?? 0) : undefined));
+  const db = await database();
+  const stored = new Set(await db.getAllKeys('reads'));
+  // The index is written a moment after the copy: an app closed in between has only the copy to ask.
+  return await Promise.all(
+    keys.map(async (key) => {
+      if (!stored.has(key)) return undefined;
+      return all[key]?.read ?? (await db.get('reads', key))?.fetched_at;
+    }),
+  );
 }

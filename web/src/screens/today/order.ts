@@ -2,10 +2,11 @@
 
 import type { Role } from '../../api/types.ts';
 
-export type Part = 'sign' | 'day' | 'mine' | 'certificates' | 'unsigned' | 'trail' | 'next';
+export type Part = 'sign' | 'medical' | 'day' | 'mine' | 'certificates' | 'unsigned' | 'trail' | 'next';
 
 const FIRST: Partial<Record<Role, Part[]>> = {
   coordinator: ['sign', 'day', 'certificates', 'unsigned', 'next'],
+  medic: ['medical', 'sign', 'day', 'certificates', 'next'],
   performer: ['sign', 'mine', 'next'],
   first_ad: ['day', 'sign', 'unsigned', 'next'],
   production: ['unsigned', 'trail', 'sign', 'certificates', 'next'],

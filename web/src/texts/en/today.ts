@@ -23,6 +23,9 @@ export const today = {
   allOfMe: 'All that is recorded of you',
   nextDay: (day: string) => `Next shooting day: ${day}`,
   clearedOf: (cleared: number, all: number) => `Cleared: ${cleared} of ${all}`,
+  medical: 'Medical cover ahead',
+  wholePlan: 'The whole plan',
+  handedHold: (name: string) => `Raised by ${name} and handed over. The server does not know of it yet.`,
   unsigned: 'Who has not signed',
   noDay: 'No day set',
 };

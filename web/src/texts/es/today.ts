@@ -24,6 +24,9 @@ export const today: Texts['today'] = {
   allOfMe: 'Todo lo que consta de usted',
   nextDay: (day) => `Próximo día de rodaje: ${day}`,
   clearedOf: (cleared, all) => `Autorizadas: ${cleared} de ${all}`,
+  medical: 'Cobertura médica de lo que viene',
+  wholePlan: 'El plan entero',
+  handedHold: (name) => `Lo dio ${name} y se entregó en mano. El servidor todavía no lo sabe.`,
   unsigned: 'Quién no ha firmado',
   noDay: 'Sin día fijado',
 };
