@@ -68,12 +68,6 @@ export function parse_quantity(quantity: string, text: string): number;
 export function techniques(): string;
 
 /**
- * The size and root that a checkpoint states, once its signature holds under the log's key
- * (`name+hash+base64`).
- */
-export function verify_checkpoint(note: string, key: string): string;
-
-/**
  * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
  */
 export function verify_growth(proof: string): void;
@@ -115,7 +109,6 @@ export interface InitOutput {
     readonly owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
     readonly techniques: () => [number, number, number, number];
-    readonly verify_checkpoint: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_growth: (a: number, b: number) => [number, number];
     readonly verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_inclusion: (a: number, b: number) => [number, number];

@@ -443,43 +443,6 @@ export function techniques() {
 }
 
 /**
- * The size and root that a checkpoint states, once its signature holds under the log's key
- * (`name+hash+base64`).
- * @param {string} note
- * @param {string} key
- * @returns {string}
- */
-export function verify_checkpoint(note, key) {
-    let deferred4_0;
-    let deferred4_1;
-    try {
-        let ptr0, len0, ptr1, len1;
-        try {
-            ptr0 = passStringToWasm0(note, wasm.__wbindgen_malloc, wasm.__wbindgen_realloc);
-            len0 = WASM_VECTOR_LEN;
-            ptr1 = passStringToWasm0(key, wasm.__wbindgen_malloc, wasm.__wbindgen_realloc);
-            len1 = WASM_VECTOR_LEN;
-        } catch (e) {
-            if (ptr1) { wasm.__wbindgen_free(ptr1, len1 * 1, 1); }
-            if (ptr0) { wasm.__wbindgen_free(ptr0, len0 * 1, 1); }
-            throw e;
-        }
-        const ret = wasm.verify_checkpoint(ptr0, len0, ptr1, len1);
-        var ptr3 = ret[0];
-        var len3 = ret[1];
-        if (ret[3]) {
-            ptr3 = 0; len3 = 0;
-            throw takeFromExternrefTable0(ret[2]);
-        }
-        deferred4_0 = ptr3;
-        deferred4_1 = len3;
-        return getStringFromWasm0(ptr3, len3);
-    } finally {
-        wasm.__wbindgen_free(deferred4_0, deferred4_1, 1);
-    }
-}
-
-/**
  * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
  * @param {string} proof
  */

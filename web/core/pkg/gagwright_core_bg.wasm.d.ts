@@ -14,7 +14,6 @@ export const judge_slot: (a: number, b: number, c: number, d: number, e: number,
 export const owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
 export const parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
 export const techniques: () => [number, number, number, number];
-export const verify_checkpoint: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const verify_growth: (a: number, b: number) => [number, number];
 export const verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const verify_inclusion: (a: number, b: number) => [number, number];

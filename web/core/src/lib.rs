@@ -13,9 +13,7 @@ use gagwright_clearance::{
     jws, signoff::PublicKey,
 };
 use gagwright_mechanics::{Inputs, Quantity, units};
-use gagwright_trail::{
-    Hash, VerifyingKey, canonical_bytes, verify_consistency, verify_inclusion as verify_path,
-};
+use gagwright_trail::{Hash, canonical_bytes, verify_consistency, verify_inclusion as verify_path};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use wasm_bindgen::prelude::*;
@@ -204,27 +202,6 @@ pub fn verify_growth(proof: &str) -> Answer<()> {
     let proof: Growth = read("proof", proof)?;
     let (old, new) = (&proof.old_root, &proof.new_root);
     verify_consistency(proof.from, proof.to, old, new, &proof.path).map_err(thrown)
-}
-
-/// What a checkpoint says, as JSON.
-#[derive(Serialize)]
-struct Stated {
-    origin: String,
-    size: u64,
-    root: Hash,
-}
-
-/// The size and root that a checkpoint states, once its signature holds under the log's key
-/// (`name+hash+base64`).
-#[wasm_bindgen]
-pub fn verify_checkpoint(note: &str, key: &str) -> Answer<String> {
-    let key: VerifyingKey = key.parse().map_err(thrown)?;
-    let checkpoint = key.verify(note).map_err(thrown)?;
-    write(&Stated {
-        origin: checkpoint.origin,
-        size: checkpoint.size,
-        root: checkpoint.root,
-    })
 }
 
 /// What a person wrote, in SI.

@@ -54,7 +54,6 @@ interface Package {
   accept_handed(jws: string, device: string, now: string): string;
   verify_inclusion(proof: string): void;
   verify_growth(proof: string): void;
-  verify_checkpoint(note: string, key: string): string;
   parse_quantity(quantity: string, text: string): number;
   format_quantity(quantity: string, si: number, units: string): string;
 }
@@ -181,11 +180,6 @@ class Core {
   /** Throws unless the later trail holds all of the earlier one, unchanged. */
   verifyGrowth(proof: ConsistencyProof & { old_root: string; new_root: string }): void {
     this.#use.verify_growth(JSON.stringify(proof));
-  }
-
-  /** What a checkpoint states, once its signature holds under the log's key. */
-  verifyCheckpoint(note: string, key: string): { origin: string; size: number; root: string } {
-    return JSON.parse(this.#use.verify_checkpoint(note, key));
   }
 
   /** Throws with the reason when the proof does not hold. */
