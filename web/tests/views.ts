@@ -183,7 +183,7 @@ export const views: Record<Who, View[]> = {
     },
   ],
   observer: [
-    plain('observer-today', '/', (t) => t.today.nothingToSign),
+    plain('observer-today', '/', (t) => t.today.held),
     gag('observer-sign-offs', 'G03', 'sign-offs', (t) => t.signOffs.all),
   ],
   production: [
