@@ -36,7 +36,7 @@ function report(title: string, found: unknown): void {
 
 test('script and style stay under 200 KB, the core under 350 KB, compressed', async ({ page, demo }) => {
   await signInAs(page, 'coordinator');
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   const first = await page.evaluate(() =>
     performance
       .getEntriesByType('resource')
@@ -72,11 +72,11 @@ test('with no network and a processor four times slower, the app is usable withi
 }) => {
   test.setTimeout(120_000);
   await signInAs(page, 'coordinator');
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.reload();
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await context.setOffline(true);
   await page.close();
 

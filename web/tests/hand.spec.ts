@@ -194,7 +194,7 @@ test('a plan goes as a run of codes, read out of order, in part and askew', asyn
   const shots: Buffer[] = [];
   for (let frame = 0; frame < parts + 4; frame += 1) {
     shots.push(await shotOfCode(a));
-    await press(a.getByRole('button', { name: 'Next' }));
+    await press(a.getByRole('button', { name: 'Next', exact: true }));
   }
   // The second is never seen; of the others the last comes first.
   const caught = shots.filter((_, at) => at !== 1).toReversed();

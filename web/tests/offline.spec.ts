@@ -7,15 +7,15 @@ test('with no signal a reload still shows today and a gag that was read', async 
   await page.goto(`/gags/${gag.id}/figures`);
   await expect(page.getByRole('heading', { name: 'Checks' })).toBeVisible();
   await page.goto('/');
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.reload();
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
 
   await context.setOffline(true);
   await page.reload();
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await expect(page.getByText('No connection.')).toBeVisible();
   await page.goto(`/gags/${gag.id}/figures`);
   await expect(page.getByRole('heading', { name: 'Checks' })).toBeVisible();
