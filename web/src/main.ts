@@ -14,15 +14,18 @@ import { settleLanguage } from './texts/language.ts';
 
 const target = document.getElementById('app');
 if (target) {
-  await settings.start();
-  await startClock();
-  await settleLanguage(settings.language);
+  // The core is compiled beside everything else, and what the phone has kept is asked for all at once, so that the
+  // first thing drawn is the screen itself.
+  void core.start();
+  await Promise.all([
+    settings.start().then(() => settleLanguage(settings.language)),
+    startClock(),
+    session.start(),
+  ]);
   mount(App, { target });
   outbox.watch();
   live.start();
   alarm.start();
   storage.start();
-  void session.start();
-  void core.start();
   void registerWorker();
 }

@@ -62,6 +62,7 @@ class SessionState {
     return this.page?.value?.me.permissions.includes(permission) ?? false;
   }
 
+  /** Takes up the sign-in this phone has kept; what the server says of it comes later. */
   async start(): Promise<void> {
     watchSession({
       changed: (session) => void this.#take(session),
@@ -69,24 +70,28 @@ class SessionState {
       someoneElse: (session) => void this.#giveWay(session),
     });
     window.addEventListener('online', () => void this.#settle().catch(() => {}));
-    this.productionId = (await getSetting<string>('production')) ?? '';
-    this.lastAccount = (await getSetting<string>(ENDED)) ?? '';
+    const [production, ended, leaving, before] = await Promise.all([
+      getSetting<string>('production'),
+      getSetting<string>(ENDED),
+      getSetting<boolean>(SIGNED_OUT),
+      getSetting<Kept>('session'),
+    ]);
+    this.productionId = production ?? '';
+    this.lastAccount = ended ?? '';
     this.ended = this.lastAccount !== '';
-    const leaving = (await getSetting<boolean>(SIGNED_OUT)) ?? false;
     if (leaving) {
       await adoptSession(undefined);
       void this.#leave();
     }
-    const kept = leaving ? undefined : await getSetting<Kept>('session');
-    const resumed = kept !== undefined && (await resumeToken(kept.account.id));
+    const kept = leaving ? undefined : before;
+    let resumed = false;
     if (kept) {
       // Show what the phone has at once; the server confirms or ends the sign-in behind it.
-      await this.#adopt(kept);
+      [resumed] = await Promise.all([resumeToken(kept.account.id), this.#adopt(kept)]);
       this.offline = !resumed;
       this.ready = true;
     }
-    await this.#meetServer(resumed);
-    this.ready = true;
+    void this.#meetServer(resumed);
   }
 
   async #meetServer(resumed: boolean): Promise<void> {
@@ -96,8 +101,9 @@ class SessionState {
       if (!resumed) await renew();
     } catch (error) {
       if (!(error instanceof Unreachable)) console.warn(error);
-      this.status ??= await getSetting<ServerStatus>('status');
+      this.status ??= await getSetting<ServerStatus>('status').catch(() => undefined);
     }
+    this.ready = true;
   }
 
   async #take(session: Session | undefined): Promise<void> {
@@ -127,12 +133,12 @@ class SessionState {
   }
 
   async #adopt(kept: Kept): Promise<void> {
+    actAs(kept.account.id);
     if (this.account?.id !== kept.account.id) {
       readsBelongTo(kept.account.id);
       draftsBelongTo(kept.account.id);
       await outbox.belongTo(kept.account.id);
     }
-    actAs(kept.account.id);
     this.memberships = kept.memberships;
     this.account = kept.account;
     if (!kept.memberships.some((one) => one.production.id === this.productionId)) {

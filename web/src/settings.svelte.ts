@@ -14,11 +14,17 @@ class Settings {
   sound = $state(true);
 
   async start(): Promise<void> {
-    this.#apply((await getSetting<Theme>('theme')) ?? 'system');
+    const [theme, units, sound, language] = await Promise.all([
+      getSetting<Theme>('theme'),
+      getSetting<Units>('units'),
+      getSetting<boolean>('sound'),
+      getSetting<LanguageWish>('language'),
+    ]);
+    this.#apply(theme ?? 'system');
+    this.units = units ?? 'metric';
+    this.sound = sound ?? true;
+    this.language = language ?? 'system';
     matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => this.#apply(this.theme));
-    this.units = (await getSetting<Units>('units')) ?? 'metric';
-    this.sound = (await getSetting<boolean>('sound')) ?? true;
-    this.language = (await getSetting<LanguageWish>('language')) ?? 'system';
   }
 
   #apply(theme: Theme): void {

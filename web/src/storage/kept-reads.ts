@@ -14,22 +14,34 @@ const INDEX = 'reads_index';
 /** A production of fifty gags is about a tenth of this. */
 export const MOST_BYTES = 80 * 1024 * 1024;
 
-let index: Record<string, Weight> | undefined;
+let index: Promise<Record<string, Weight>> | undefined;
 let saving: ReturnType<typeof setTimeout> | undefined;
 
-async function weights(): Promise<Record<string, Weight>> {
-  index ??= (await getSetting<Record<string, Weight>>(INDEX)) ?? {};
+/** The one table of all, however many ask for it at once. */
+function weights(): Promise<Record<string, Weight>> {
+  index ??= getSetting<Record<string, Weight>>(INDEX).then(
+    (kept) => kept ?? {},
+    (error: unknown) => {
+      index = undefined;
+      throw error;
+    },
+  );
   return index;
 }
 
 function saveSoon(): void {
   clearTimeout(saving);
-  saving = setTimeout(() => void setSetting(INDEX, index).catch(() => {}), 1_000);
+  saving = setTimeout(
+    () =>
+      void weights()
+        .then((all) => setSetting(INDEX, all))
+        .catch(() => {}),
+    1_000,
+  );
 }
 
 export async function keptRead(key: string): Promise<StoredRead | undefined> {
-  const kept = await (await database()).get('reads', key);
-  const all = await weights();
+  const [kept, all] = await Promise.all([database().then((db) => db.get('reads', key)), weights()]);
   if (kept) {
     all[key] = { size: all[key]?.size ?? 0, read: kept.fetched_at, used: Date.now() };
     saveSoon();
@@ -88,7 +100,7 @@ async function letGo(keys: string[]): Promise<void> {
 }
 
 export async function dropAllReads(): Promise<void> {
-  index = {};
+  index = Promise.resolve({});
   saveSoon();
   await (await database()).clear('reads');
 }

@@ -117,11 +117,24 @@ export function overlay(page: GagPage, laid: Laid): Overlaid {
     a.key < b.key ? -1 : 1,
   );
   const desk = new Desk(page, laid);
-  for (const one of additions) desk.lay(one);
-  if (desk.counted === 0) return { page, counted: 0, apart: desk.apart };
+  // Clocks of phones differ: what builds on something not yet laid, such as an agreement on its hold, is tried again
+  // after the rest.
+  let left = additions;
+  for (let before = -1; left.length !== before; ) {
+    before = left.length;
+    left = left.filter((one) => desk.lay(one) === 'too_early');
+  }
+  const apart = [
+    ...desk.apart,
+    ...left.filter((one) => one.kind === 'revision').map((one) => one.key),
+  ].sort();
+  if (desk.counted === 0) return { page, counted: 0, apart };
   const over = { ...page, plan: desk.one.plan, case: desk.one };
-  return { page: over, counted: desk.counted, apart: desk.apart };
+  return { page: over, counted: desk.counted, apart };
 }
+
+/** What came of laying one: whether it counts, or what it builds on is not there. */
+type LaidOut = boolean | 'too_early';
 
 /** A copy of the case being added to. */
 class Desk {
@@ -146,11 +159,13 @@ class Desk {
     };
   }
 
-  lay(one: Addition): void {
-    if (this.#add(one)) this.counted += 1;
+  lay(one: Addition): LaidOut {
+    const laid = this.#add(one);
+    if (laid === true) this.counted += 1;
+    return laid;
   }
 
-  #add(one: Addition): boolean {
+  #add(one: Addition): LaidOut {
     const { body, by, at } = one;
     switch (one.kind) {
       case 'sign_off':
@@ -186,10 +201,10 @@ class Desk {
   }
 
   /** An agreement is added to the hold it is about; whether that releases it is for others to say. */
-  #release(one: Addition): boolean {
+  #release(one: Addition): LaidOut {
     const at = this.one.holds.findIndex((hold) => one.path === `/holds/${hold.id}/agreements`);
     const hold = this.one.holds[at];
-    if (!hold) return false;
+    if (!hold) return 'too_early';
     const agreements = hold.agreements ?? [];
     const made = { role: one.body.role, cause: one.body.cause, person: one.by, at: one.at };
     if (agreements.some((known) => known.role === made.role && known.person === made.person)) return false;
@@ -197,12 +212,13 @@ class Desk {
     return true;
   }
 
-  #revise(one: Addition): boolean {
+  #revise(one: Addition): LaidOut {
     const { plan } = this.one;
     const base = Number(one.ifMatch?.replaceAll('"', ''));
     const facets = one.body.facets as Facets;
     // The answer was lost on its way, and the page has it already.
     if (plan.revision === base + 1 && same(plan.facets, facets)) return false;
+    if (plan.revision < base) return 'too_early';
     if (plan.revision !== base) {
       this.apart.push(one.key);
       return false;
