@@ -1,5 +1,7 @@
-import { expect, test } from './demo.ts';
-import { newGag, signIn } from './steps.ts';
+import { en } from '../src/texts/en/index.ts';
+import { Api } from './api.ts';
+import { expect, press, test } from './demo.ts';
+import { holdEverything, holdsRaised, newGag, ready, signIn, signInAs } from './steps.ts';
 
 test('with no signal a reload still shows today and a gag that was read', async ({ page, context }) => {
   await signIn(page, /coordinator/i);
@@ -81,4 +83,24 @@ test('a tab of one person does not go on with the sign-in of another', async ({ 
     .catch(() => undefined);
   await expect(page.getByRole('link', { name: theirs ?? '' })).toBeVisible();
   expect(asked).toEqual([]);
+});
+
+test('what never left the phone can be taken back, and the server never hears of it', async ({
+  page,
+  demo,
+}) => {
+  await signInAs(page, 'medic');
+  await ready(page);
+  await page.context().setOffline(true);
+  await holdEverything(page);
+  await expect(page.getByText(en.hold.raisedWaiting).first()).toBeVisible();
+  await page.goto('/settings/entries');
+  await press(page.getByRole('button', { name: en.outbox.takeBack, exact: true }));
+  await press(page.getByRole('button', { name: en.outbox.takeBackYes }));
+  await expect(page.getByText(en.settings.outboxEmpty)).toBeVisible();
+  await page.context().setOffline(false);
+  await page.goto('/holds');
+  // The hold of the demo itself, as the server tells it.
+  await expect(page.getByText('A strand looks broken near the left pick').first()).toBeVisible();
+  expect(await holdsRaised(await Api.as(demo.url, 'coordinator'))).toEqual([]);
 });
