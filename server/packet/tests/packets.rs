@@ -479,7 +479,7 @@ fn a_drawn_mark_is_printed_as_lines_and_stays_in_its_place() {
         pdf.get_pages()
             .into_values()
             .map(|page| {
-                let content = pdf.get_page_content(page).unwrap();
+                let content = pdf.get_page_content(page);
                 let content = lopdf::content::Content::decode(&content).unwrap();
                 let line_to = |one: &&lopdf::content::Operation| one.operator == "l";
                 content.operations.iter().filter(line_to).count()

@@ -42,7 +42,7 @@ pub fn keep(conn: &mut Connection, id: SignOffId, drawing: &Drawing) -> Result<(
     if known > 0 {
         return Ok(());
     }
-    guard::insert(conn, "mark", "there is no such sign-off", |conn| {
+    guard::insert(conn, "mark", "this sign-off has one already", |conn| {
         diesel::insert_into(drawn_marks::table)
             .values(&row)
             .execute(conn)

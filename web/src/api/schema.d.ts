@@ -391,11 +391,12 @@ export interface paths {
         };
         /**
          * Listen for changes
-         * @description Needs `read_production`. Server-Sent Events: `event: change` with a `ChangeItem`, as the feed
-         *     of changes gives it, for each leaf from now on, or after `Last-Event-ID`. A hold says which gag and who
-         *     raised it, so that a phone can make itself heard before it has read anything more. The access token may stand in the query here, and only here,
-         *     because a browser's event stream sends no headers. The stream ends with the token's life: connect again
-         *     with the next one.
+         * @description Needs `read_production`. Server-Sent Events: `event: change` with a `ChangeItem`, as the feed of changes
+         *     gives it, for each leaf from now on, or after `Last-Event-ID`. A hold says which gag and who raised it, so
+         *     that a phone can make itself heard before it has read anything more. The access token may stand in the
+         *     query here, and only here, because a browser's event stream sends no headers. The stream ends with the
+         *     token's life, when one connects again with the next one, and when the listener may not read the production
+         *     any more.
          */
         get: operations["listen"];
         put?: never;
@@ -4014,7 +4015,7 @@ export interface operations {
             };
         };
         responses: {
-            /** @description Done, now or before; the body is that of the request's own answer */
+            /** @description Done, now or before: what the request's own address answers */
             201: {
                 headers: {
                     [name: string]: unknown;

@@ -179,6 +179,9 @@ describe('in Spanish', () => {
       'Sin dato hasta indicar: Tela exterior, masa por área, Capa interior.',
     );
     expect(said('Ada held G07', 'trail')).toBe('Ada dio el alto a G07');
+    expect(said('Ada logged a wind reading for G07; carried here by Grace', 'trail')).toBe(
+      'Ada anotó una medición de viento para G07; lo trajo Grace',
+    );
     expect(said('Ada held G07')).toBe('Ada held G07');
     expect(said('Stay on the road to the quarry.')).toBe('Stay on the road to the quarry.');
     learn(NONE, 'en');

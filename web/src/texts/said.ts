@@ -25,7 +25,8 @@ const capital = (text: string) => text.charAt(0).toLocaleUpperCase() + text.slic
 
 /**
  * Takes a language's sentences, keyed by the English ones. `{name}` in both stands for what differs; as
- * `{#name}` it must begin with a number, as `{@name}` it must be a title that is known itself.
+ * `{#name}` it must begin with a number, as `{@name}` it must be a title that is known itself, and as `{+name}`
+ * it is a whole sentence by the same teller.
  */
 export function learn(catalogues: Said, tag: string): void {
   phrases = new Map();
@@ -38,7 +39,7 @@ export function learn(catalogues: Said, tag: string): void {
   or = joined('disjunction');
   for (const of of ['rules', 'trail'] as const) {
     for (const [english, text] of catalogues[of].flatMap((one) => Object.entries(one))) {
-      const pieces = english.split(/\{([#@]?\w+)\}/);
+      const pieces = english.split(/\{([#@+]?\w+)\}/);
       const names = pieces.filter((_, place) => place % 2 === 1);
       if (names.length === 0) phrases.set(english, text);
       else {
@@ -49,8 +50,9 @@ export function learn(catalogues: Said, tag: string): void {
       }
     }
   }
-  // The sentence with most words of its own is meant first.
-  patterns.sort((a, b) => b.english.source.length - a.english.source.length);
+  // One around another sentence is meant first, then the one with most words of its own.
+  const around = ({ names }: Pattern) => Number(names.some((name) => name.startsWith('+')));
+  patterns.sort((a, b) => around(b) - around(a) || b.english.source.length - a.english.source.length);
 }
 
 /** A sentence or a title as people read it here. */
@@ -81,7 +83,12 @@ function filled(sentence: string, by: Teller): string | undefined {
     if (!found) continue;
     const given = names.map((name, place) => [name, found[place + 1] ?? ''] as const);
     if (given.some(([name, one]) => name.startsWith('@') && phrase(one) === undefined)) continue;
-    const values = new Map(given.map(([name, one]) => [name.replace(/^[#@]/, ''), value(one)]));
+    const values = new Map(
+      given.map(([name, one]) => [
+        name.replace(/^[#@+]/, ''),
+        name.startsWith('+') ? (filled(one, by) ?? one) : value(one),
+      ]),
+    );
     return text.replaceAll(/\{(\w+)\}/g, (_, name: string) => values.get(name) ?? '');
   }
   return undefined;

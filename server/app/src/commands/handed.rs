@@ -6,14 +6,15 @@ use gagwright_store::{Connection, devices, members, people};
 use jiff::Timestamp;
 use uuid::Uuid;
 
-use super::{Actor, CommandError};
+use super::{Actor, CommandError, record};
 use crate::permissions::Permission;
 
 /// Checks that what was brought is what its author signed, with the key of a device of the carrier's
-/// production; gives the author's account, under which it is done once.
+/// production, and asks something of that production alone, so that no answer kept from another one is
+/// given here; gives the author's account, under which it is done once.
 ///
 /// # Errors
-/// [`CommandError::Handed`] with what is wrong.
+/// [`CommandError::Handed`] with what is wrong, or that the production has no such gag or hold.
 pub fn verify(
     conn: &mut Connection,
     carrier: &Actor,
@@ -32,6 +33,15 @@ pub fn verify(
         let name = device.name;
         let why = format!("the device \"{name}\" belongs to someone else");
         return Err(HandedError::NotAllowed(why).into());
+    }
+    match claimed.asked()? {
+        Asked::Hold => {}
+        Asked::Reading(gag) | Asked::Run(gag) | Asked::Revision(gag, _) => {
+            record::gag(conn, carrier.production, gag)?;
+        }
+        Asked::Release(hold) => {
+            record::hold(conn, carrier.production, hold)?;
+        }
     }
     let member = members::get(conn, carrier.production, claimed.person)?;
     let account = member.and_then(|member| member.account).ok_or_else(|| {

@@ -19,10 +19,11 @@ use jiff::Timestamp;
 use tokio::sync::broadcast;
 
 use super::{
+    caller::Caller,
     problem::Problem,
     state::{App, read},
 };
-use crate::{clock, views};
+use crate::{clock, permissions::Permission, views};
 
 /// How often a listener looks for itself.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
@@ -63,6 +64,7 @@ impl Feed {
 
 struct Listener {
     app: App,
+    caller: Caller,
     production: ProductionId,
     next: u64,
     until: Timestamp,
@@ -71,9 +73,11 @@ struct Listener {
     greeted: bool,
 }
 
-/// The event stream of one production from a trail position on, for as long as the listener's token is good.
+/// The event stream of one production from a trail position on, for as long as the listener's token is good
+/// and they may read the production.
 pub fn listen(
     app: App,
+    caller: Caller,
     production: ProductionId,
     next: u64,
     until: Timestamp,
@@ -81,6 +85,7 @@ pub fn listen(
     let writes = app.feed.writes.subscribe();
     let listener = Listener {
         app,
+        caller,
         production,
         next,
         until,
@@ -95,8 +100,9 @@ pub fn listen(
 }
 
 impl Listener {
-    /// The next thing to send; none when the server closes, the listener's token has run out or the store
-    /// fails, and then the browser connects again with the last event's id.
+    /// The next thing to send; none when the server closes, the listener's token has run out, they may not
+    /// read the production any more or the store fails, and then the browser connects again with the last
+    /// event's id.
     async fn hear(&mut self) -> Option<Bytes> {
         if !self.greeted {
             self.greeted = true;
@@ -122,9 +128,10 @@ impl Listener {
     }
 
     async fn look(&mut self) -> Result<String, Problem> {
-        let (production, next) = (self.production, self.next);
+        let (caller, production, next) = (self.caller, self.production, self.next);
         let items = read(&self.app, move |conn| {
-            views::heard(conn, production, next, AT_ONCE)
+            let reader = caller.on_production(conn, production, Permission::ReadProduction)?;
+            views::heard(conn, &reader, next, AT_ONCE)
         })
         .await?;
         let mut told = String::new();

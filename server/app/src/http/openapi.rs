@@ -28,11 +28,12 @@ use super::{
             local law and licensed people decide.",
         license(name = "Apache-2.0", identifier = "Apache-2.0")
     ),
-    // Besides what its addresses use: what problems are, and what travels
-    // between phones and the app's own core.
+    // Besides what its addresses use: what problems are, what travels between phones, and what the app's own
+    // core says.
     components(schemas(
         ProblemDocument,
         Code,
+        gagwright_clearance::handed::HandedRequest,
         gagwright_casting::roster::RosterTable,
         gagwright_casting::CertificateKind,
         gagwright_casting::SkillKind,

@@ -368,10 +368,7 @@ mod tests {
             by("Mozilla/5.0 (iPhone; CPU iPhone OS 17_5 like Mac OS X)"),
             Holding::IPhone
         );
-        assert_eq!(
-            by("Mozilla/5.0 (Linux; Android 14; Pixel)"),
-            Holding::Android
-        );
+        assert_eq!(by("Mozilla/5.0 (Linux; Android 14; K)"), Holding::Android);
         assert_eq!(by("Mozilla/5.0 (X11; Linux x86_64)"), Holding::Computer);
         assert_eq!(by(""), Holding::Computer);
     }

@@ -10,7 +10,16 @@ use serde_json::Value;
 /// What a leaf says happened, and who brought word of it when its author's own phone did not.
 pub fn sentence(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
     let told = happened(entry, names);
-    match entry.facts.get("carried_by").and_then(Value::as_str) {
+    let fact = |key: &str| entry.facts.get(key).and_then(Value::as_str);
+    // A sign-off proves who signed it, and its leaf says who sent it in.
+    let carrier = match entry.kind.as_str() {
+        "signoff.made" => entry
+            .actor
+            .as_deref()
+            .filter(|id| Some(*id) != fact("signer")),
+        _ => fact("carried_by"),
+    };
+    match carrier {
         Some(carrier) => format!("{told}; carried here by {}", name_of(Some(carrier), names)),
         None => told,
     }
@@ -200,6 +209,12 @@ mod tests {
         assert_eq!(
             sentence(&entry, &names),
             "Žofie Králíčková signed as rigging on revision 3 of G07"
+        );
+        entry.actor = Some("01890000-0000-7000-8000-000000000002".to_owned());
+        assert_eq!(
+            sentence(&entry, &names),
+            "Žofie Králíčková signed as rigging on revision 3 of G07; carried here by Somebody no longer on \
+             the roster"
         );
         entry.kind = "hold.raised".into();
         entry.actor = None;

@@ -1,7 +1,9 @@
 //! The trail as people read it: the feed of changes and pages of leaves told in words.
 
-use gagwright_casting::ProductionId;
-use gagwright_store::{Connection, trail::StoredEntry};
+use std::collections::BTreeSet;
+
+use gagwright_casting::PersonId;
+use gagwright_store::{Connection, people, people::StoredPerson, trail::StoredEntry};
 
 use super::{ChangeItem, Changes, TrailItem, TrailPage, sentences};
 use crate::{
@@ -12,23 +14,21 @@ use crate::{
 /// The most leaves one page or one answer of the feed holds.
 pub const MOST: u32 = 500;
 
-type Names = std::collections::BTreeMap<gagwright_casting::PersonId, String>;
+type Names = std::collections::BTreeMap<PersonId, String>;
 
-fn names(conn: &mut Connection, production: ProductionId) -> Result<Names, CommandError> {
-    Ok(gagwright_store::people::list(conn, production)?
+fn names(people: Vec<StoredPerson>) -> Names {
+    people
         .into_iter()
         .map(|stored| (stored.person.id, stored.person.name))
-        .collect())
+        .collect()
+}
+
+fn actor(stored: &StoredEntry) -> Option<PersonId> {
+    stored.entry.actor.as_deref()?.parse().ok()
 }
 
 fn actor_name(stored: &StoredEntry, names: &Names) -> Option<String> {
-    stored
-        .entry
-        .actor
-        .as_deref()?
-        .parse()
-        .ok()
-        .and_then(|id| names.get(&id).cloned())
+    names.get(&actor(stored)?).cloned()
 }
 
 /// What happened since the reader had `after` leaves.
@@ -41,28 +41,33 @@ pub fn changes(
     after: u64,
     limit: u32,
 ) -> Result<Changes, CommandError> {
-    reader.require(Permission::ReadProduction)?;
     Ok(Changes {
-        items: heard(conn, reader.production, after, limit)?,
+        items: heard(conn, reader, after, limit)?,
         size: gagwright_store::trail::size(conn, reader.production)?,
     })
 }
 
-/// The leaves after a position, for somebody who may read the production.
+/// The leaves after a position. Every phone on the set asks at every change, so only the people named are
+/// read, not the roster.
 ///
 /// # Errors
-/// When the store fails.
+/// When the reader may not read the production.
 pub fn heard(
     conn: &mut Connection,
-    production: ProductionId,
+    reader: &Actor,
     after: u64,
     limit: u32,
 ) -> Result<Vec<ChangeItem>, CommandError> {
+    reader.require(Permission::ReadProduction)?;
+    let production = reader.production;
     let stored = gagwright_store::trail::entries(conn, production, after, limit.clamp(1, MOST))?;
-    if stored.is_empty() {
-        return Ok(Vec::new());
-    }
-    let names = names(conn, production)?;
+    let actors: BTreeSet<PersonId> = stored.iter().filter_map(actor).collect();
+    let actors: Vec<PersonId> = actors.into_iter().collect();
+    let names = if actors.is_empty() {
+        Names::new()
+    } else {
+        names(people::get_many(conn, production, &actors)?)
+    };
     let fact = |one: &StoredEntry, name| one.entry.facts.get(name)?.as_str().map(str::to_owned);
     Ok(stored
         .into_iter()
@@ -90,7 +95,7 @@ pub fn trail_page(
     limit: u32,
 ) -> Result<TrailPage, CommandError> {
     reader.require(Permission::ReadTrail)?;
-    let names = names(conn, reader.production)?;
+    let names = names(people::list(conn, reader.production)?);
     let size = gagwright_store::trail::size(conn, reader.production)?;
     let before = before.unwrap_or(size).min(size);
     let stored = gagwright_store::trail::entries_before(

@@ -1,9 +1,14 @@
 //! What one phone hands to another: done once as its author, whoever brings it and in whatever order.
 
+use gagwright::{
+    commands::{Founder, NewProduction, productions},
+    entropy,
+};
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
-    DeviceId,
+    DeviceId, Policy, Role,
     handed::{self, HandedRequest},
+    signoff::PublicKey,
 };
 use jiff::{SignedDuration, Timestamp};
 use serde_json::{Value, json};
@@ -326,6 +331,55 @@ fn another_production_learns_nothing() {
     let author = Author::medic(&world);
     let mut request = author.reading(gag);
     request.production = ProductionId(Uuid::now_v7());
+    carry(&world, &world.coordinator, &author.jws(&request)).refused(404, "unknown_id");
+}
+
+#[test]
+fn what_was_done_on_one_production_is_not_told_on_another() {
+    let world = World::new();
+    let (gag, _) = world.gag("G07");
+    let author = Author::coordinator(&world);
+    let mut request = author.reading(gag);
+    assert_eq!(author.sends(&request).status, 201);
+
+    // The author is on another production too, and signs the very same request as if it belonged there.
+    let other = NewProduction {
+        id: ProductionId(Uuid::now_v7()),
+        name: "Salt Meridian, second unit".into(),
+        time_zone: "Africa/Windhoek".into(),
+        demo: false,
+        founder: Founder {
+            person: PersonId(Uuid::now_v7()),
+            code: "P01".into(),
+            name: "Thandeka Mbeki".into(),
+            occupation: "coordinator".into(),
+            account: Some(world.server.tokens.read(&world.coordinator).unwrap().sub),
+            email: None,
+            roles: [Role::Coordinator].into(),
+        },
+    };
+    (request.production, request.person) = (other.id, other.founder.person);
+    let now = gagwright::clock::now();
+    let started = world.server.store.write(move |conn| {
+        productions::create(
+            conn,
+            now,
+            other,
+            Policy::built_in().clone(),
+            &mut entropy::system,
+        )
+    });
+    started.unwrap();
+    request.device = DeviceId(Uuid::now_v7());
+    let path = format!("/productions/{}/devices", request.production);
+    let key = PublicKey::from(author.phone.key.verifying_key());
+    let device = json!({ "id": request.device, "name": "phone", "key": key });
+    world
+        .call("POST", &path)
+        .once()
+        .json(&device)
+        .send()
+        .expect(201);
     carry(&world, &world.coordinator, &author.jws(&request)).refused(404, "unknown_id");
 }
 

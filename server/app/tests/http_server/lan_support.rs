@@ -117,6 +117,29 @@ impl LanServer {
         Ok(String::from_utf8_lossy(&answer).into_owned())
     }
 
+    /// An answer from the plain port: its status, headers and body.
+    pub fn plain(&self, method: &str, path: &str) -> (u16, String, Vec<u8>) {
+        let page = self.page.as_ref().unwrap();
+        let port = page.rsplit_once(':').unwrap().1;
+        let mut wire = TcpStream::connect(format!("127.0.0.1:{port}")).unwrap();
+        write!(
+            wire,
+            "{method} {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\nContent-Length: 0\r\nConnection: close\r\n\r\n"
+        )
+        .unwrap();
+        let mut answer = Vec::new();
+        wire.read_to_end(&mut answer).unwrap();
+        let end = answer
+            .windows(4)
+            .position(|part| part == b"\r\n\r\n")
+            .unwrap();
+        let head = String::from_utf8(answer[..end].to_vec())
+            .unwrap()
+            .to_lowercase();
+        let status = head.split(' ').nth(1).unwrap().parse().unwrap();
+        (status, head, answer[end + 4..].to_vec())
+    }
+
     /// A connection, as [`LanServer::call`] makes it.
     pub fn connect(
         &self,

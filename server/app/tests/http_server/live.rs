@@ -113,6 +113,27 @@ fn a_stream_ends_with_its_token() {
 }
 
 #[test]
+fn a_stream_ends_for_whoever_is_taken_off_the_production() {
+    let world = World::new();
+    let (person, token) = world.member("P02", "Oke Larsen", "oke@example.test", &["observer"]);
+    let mut phone = Phone::listen(&world, &format!("?access_token={token}"), "");
+    let path = world.at(&format!("/members/{person}"));
+    let taken = world
+        .call("PUT", &path)
+        .once()
+        .json(&json!({ "roles": [] }));
+    taken.send().expect(200);
+    // The end of a chunked answer, and before it not a word of what happened since.
+    loop {
+        let line = phone.line();
+        assert!(!line.starts_with("data"), "{line}");
+        if line.trim_end() == "0" {
+            break;
+        }
+    }
+}
+
+#[test]
 fn strangers_hear_nothing_and_a_query_token_opens_nothing_else() {
     let world = World::new();
     let path = world.at("/events");

@@ -10,6 +10,7 @@ mod handed;
 mod holds;
 mod lan;
 mod lan_authority;
+mod lan_brought;
 mod lan_support;
 mod live;
 mod refusals;

@@ -84,7 +84,7 @@ fn a_drawn_mark_is_kept_with_its_sign_off_and_tells_when_a_device_last_signed() 
         assert_conflict(
             write(&store, move |conn| drawn_marks::keep(conn, id, &early)),
             "mark",
-            "no such sign-off",
+            "not there",
         );
         let (registered, kept) = (device.clone(), drawing.clone());
         write(&store, move |conn| {

@@ -12,4 +12,5 @@ mod keeping;
 mod opening;
 mod queries;
 mod record;
+mod sign_ins;
 mod writing;

@@ -18,11 +18,12 @@ use crate::{
 
 /// Listen for changes
 ///
-/// Needs `read_production`. Server-Sent Events: `event: change` with a `ChangeItem`, as the feed
-/// of changes gives it, for each leaf from now on, or after `Last-Event-ID`. A hold says which gag and who
-/// raised it, so that a phone can make itself heard before it has read anything more. The access token may stand in the query here, and only here,
-/// because a browser's event stream sends no headers. The stream ends with the token's life: connect again
-/// with the next one.
+/// Needs `read_production`. Server-Sent Events: `event: change` with a `ChangeItem`, as the feed of changes
+/// gives it, for each leaf from now on, or after `Last-Event-ID`. A hold says which gag and who raised it, so
+/// that a phone can make itself heard before it has read anything more. The access token may stand in the
+/// query here, and only here, because a browser's event stream sends no headers. The stream ends with the
+/// token's life, when one connects again with the next one, and when the listener may not read the production
+/// any more.
 #[utoipa::path(
     tag = "trail",
     params(
@@ -53,7 +54,7 @@ pub async fn listen(
     Ok(HttpResponse::Ok()
         .content_type("text/event-stream")
         .insert_header((header::CONTENT_ENCODING, "identity"))
-        .streaming(feed::listen(app, production, next, until)))
+        .streaming(feed::listen(app, caller, production, next, until)))
 }
 
 fn last_heard(request: &HttpRequest) -> Option<u64> {

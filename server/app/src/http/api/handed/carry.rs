@@ -53,7 +53,7 @@ pub struct Handed {
     tag = "day",
     request_body = Handed,
     responses(
-        (status = 201, description = "Done, now or before; the body is that of the request's own answer",
+        (status = 201, description = "Done, now or before: what the request's own address answers",
             body = serde_json::Value),
         WriteRefusals,
     )
