@@ -96,7 +96,10 @@ test('a plan changed and signed again with no signal says what changed, and both
 
   await context.setOffline(false);
   await page.goto('/settings/entries');
-  const entry = page.getByRole('listitem').filter({ hasText: /^New revision/ }).filter({ hasText: gag.code });
+  const entry = page
+    .getByRole('listitem')
+    .filter({ hasText: /^New revision/ })
+    .filter({ hasText: gag.code });
   await expect(entry).toContainText('Sent', { timeout: 30_000 });
   await expect(page.getByRole('link', { name: /to send$/ })).toBeHidden({ timeout: 30_000 });
   const api = await Api.as(demo.url, 'coordinator');
