@@ -10,7 +10,7 @@ use gagwright_clearance::{
     handed::{self, HandedRequest},
     signoff::PublicKey,
 };
-use jiff::{SignedDuration, Timestamp};
+use jiff::SignedDuration;
 use serde_json::{Value, json};
 use uuid::Uuid;
 
@@ -289,9 +289,9 @@ fn what_was_changed_on_the_way_or_signed_by_another_is_refused() {
     unknown.device = DeviceId(Uuid::now_v7());
     refused(&author.jws(&unknown), "is not registered");
     let mut early = request.clone();
-    early.made_at = Timestamp::now() + SignedDuration::from_hours(26);
+    early.made_at = gagwright::clock::now() + SignedDuration::from_hours(26);
     refused(&author.jws(&early), "ahead");
-    early.made_at = Timestamp::now() - SignedDuration::from_hours(30);
+    early.made_at = gagwright::clock::now() - SignedDuration::from_hours(30);
     refused(&author.jws(&early), "before");
 
     // What it asks is judged as its own address would.
