@@ -22,6 +22,7 @@ const ROUNDS = 6;
 class Alarm {
   raised = $state.raw<Raised[]>([]);
   #known = new Set<string>();
+  #whenSeen: () => void = () => {};
   #audio: AudioContext | undefined;
   #playing: OscillatorNode | undefined;
 
@@ -56,8 +57,13 @@ class Alarm {
     this.#known.add(hold);
   }
 
+  whenSeen(then: () => void): void {
+    this.#whenSeen = then;
+  }
+
   seen(): void {
     this.raised = [];
+    this.#whenSeen();
     this.#mark();
     this.#playing?.stop();
     this.#playing = undefined;

@@ -6,6 +6,7 @@ import { at } from './api/address.ts';
 import { API, accessToken, getJson, serverNow } from './api/client.ts';
 import { Problem, Unreachable } from './api/problem.ts';
 import { ready as tokenReady } from './api/wire.ts';
+import { getSetting, setSetting } from './storage/database.ts';
 import { day } from './storage/day.svelte.ts';
 import { read, refreshOld, refreshReads } from './storage/reads.svelte.ts';
 
@@ -39,7 +40,7 @@ class Live {
   #wait = FIRST_RETRY;
   #production = '';
   #me = '';
-  /** The first leaf of the trail not yet heard of; undefined until the first answer. */
+  /** The first leaf of the trail not yet heard of; undefined until the first answer. Kept over closing the app. */
   #next: number | undefined;
   /** Gags named by changes not yet acted on; an empty name for a change about none. */
   #changed = new Set<string>();
@@ -52,6 +53,7 @@ class Live {
       if (document.visibilityState === 'visible') this.#takenUp();
     });
     window.addEventListener('online', () => this.#takenUp());
+    alarm.whenSeen(() => this.#keepPlace());
   }
 
   /** The phone was put away, or had no signal: the stream may be dead without a word. */
@@ -70,7 +72,22 @@ class Live {
     this.#me = me;
     this.#next = undefined;
     this.#wait = FIRST_RETRY;
-    if (production) void this.#open();
+    if (production) void this.#begin(production, me);
+  }
+
+  /** Goes on from where this phone last heard, so that a hold raised while the app was closed is not missed. */
+  async #begin(production: string, me: string): Promise<void> {
+    const place = await getSetting<number>(placeOf(production, me)).catch(() => undefined);
+    if (this.#production !== production || this.#me !== me) return;
+    this.#next ??= place;
+    if (!this.#source) await this.#open();
+  }
+
+  /** Keeps the place, once nobody still has to see a hold that was heard of: else it would stay silent at opening. */
+  #keepPlace(): void {
+    if (this.#next === undefined || alarm.raised.length > 0) return;
+    // A full phone keeps no place; it then hears of a hold as a screen shows it.
+    void setSetting(placeOf(this.#production, this.#me), this.#next).catch(() => {});
   }
 
   #close(): void {
@@ -124,6 +141,7 @@ class Live {
     if (this.#next !== undefined && change.index < this.#next) return;
     this.#next = change.index + 1;
     if (change.kind === 'hold.raised') this.#raise(change);
+    this.#keepPlace();
     this.#changed.add(change.gag ?? '');
     clearTimeout(this.#settle);
     this.#settle = setTimeout(() => this.#refresh(), SETTLE);
@@ -155,6 +173,7 @@ class Live {
         // The first time there is nothing to have missed: the screens have just read what is.
         const { trail_size } = await getJson(at('/productions/{production}', { production }));
         if (this.#production === production) this.#next ??= trail_size;
+        this.#keepPlace();
         return;
       }
       const missed: Change[] = [];
@@ -166,6 +185,7 @@ class Live {
         if (size < this.#next) {
           // The server was set back to an earlier copy: nothing this phone knows of it can be trusted.
           this.#next = size;
+          this.#keepPlace();
           readAgain();
           return;
         }
@@ -192,9 +212,12 @@ class Live {
         if (stands) this.#raise(one);
       }
     }
+    this.#keepPlace();
     readAgain(fresh.length > MANY || gags.has('') ? undefined : gags);
   }
 }
+
+const placeOf = (production: string, me: string) => `feed ${production} ${me}`;
 
 /** What screens show, at once; what is only kept for a day with no signal, in its turn. */
 function readAgain(gags?: ReadonlySet<string>): void {

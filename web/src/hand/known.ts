@@ -6,8 +6,12 @@ import { database } from '../storage/database.ts';
 export class Known {
   readonly #account: string;
 
-  constructor(account: string) {
+  readonly #newest: ProductionPage | undefined;
+
+  /** `newest` is the page of a production as it was just read, which may not be written down yet. */
+  constructor(account: string, newest?: ProductionPage) {
     this.#account = account;
+    this.#newest = newest;
   }
 
   async #read<T>(path: string): Promise<T | undefined> {
@@ -18,7 +22,8 @@ export class Known {
     return this.#read<GagPage>(`/gags/${gag}`);
   }
 
-  #production(id: string): Promise<ProductionPage | undefined> {
+  async #production(id: string): Promise<ProductionPage | undefined> {
+    if (this.#newest?.id === id) return this.#newest;
     return this.#read<ProductionPage>(`/productions/${id}`);
   }
 

@@ -9,7 +9,7 @@ import { frameText } from './frames.ts';
 import { Known } from './known.ts';
 import { pack } from './message.ts';
 import { linesOf } from './said.ts';
-import { taken } from './taking.ts';
+import { checkAgain, taken } from './taking.ts';
 
 beforeAll(startCore);
 
@@ -83,6 +83,21 @@ describe('a signature that was handed over', () => {
       page.case.devices = [];
     });
     expect((await take()).verdict).toEqual({ state: 'unknown' });
+  });
+
+  it('is checked once the production’s page, as just read, knows the device', async () => {
+    const item = { ...(await take()).item, account: ACCOUNT };
+    expect(await checkAgain(item, new Known(ACCOUNT))).toBeUndefined();
+    const whole = {
+      id: one.production,
+      devices: one.devices,
+      members: one.members,
+    } as unknown as ProductionPage;
+    expect(await checkAgain(item, new Known(ACCOUNT, whole))).toEqual({ from: 'Bo' });
+    const other = await signed(emptyCase(), 'medic', MEDIC);
+    const key = other.devices[0]?.key;
+    const wrong = { ...whole, devices: one.devices.map((each) => ({ ...each, key })) } as ProductionPage;
+    expect((await checkAgain(item, new Known(ACCOUNT, wrong)))?.why).toBeTruthy();
   });
 
   it('holds by the devices of the production when the gag was never read', async () => {

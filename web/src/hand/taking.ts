@@ -111,6 +111,20 @@ function judge(claim: Claim, device: Device | undefined, name: string): Verdict 
   }
 }
 
+/** Checks once more what was kept while nobody here knew its device. Undefined while that is still so. */
+export async function checkAgain(
+  { jws, key, kind }: HandedItem,
+  known: Known,
+): Promise<{ from?: string; why?: string } | undefined> {
+  const claim = claimOf(kind === 'sign_off' ? { kind, jws, key } : { kind: 'request', jws });
+  const page = claim.gag ? await known.page(claim.gag) : undefined;
+  const device = await known.device(claim.device, claim.production, page);
+  const from = await known.nameOf(claim.production, claim.person, page);
+  const verdict = judge(claim, device, from ?? t.hand.somebody);
+  if (verdict.state === 'unknown') return undefined;
+  return verdict.state === 'bad' ? { from, why: verdict.why } : { from };
+}
+
 /** Throws a `HandError` for what is no message; says of a message whether it verifies. */
 export async function taken(
   message: Uint8Array,

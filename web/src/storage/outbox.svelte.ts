@@ -236,6 +236,11 @@ class Outbox {
     return fresh;
   }
 
+  /** What another phone handed over was checked after all. */
+  async checked(key: string, found: { from?: string; problem?: ProblemBody }): Promise<void> {
+    await this.#apply({ kind: 'checked', key, at: Date.now(), ...found });
+  }
+
   /** Sends what waits. Where the browser can, it goes on doing so when the app is closed. */
   async flush(): Promise<void> {
     if (!this.#account) return;

@@ -203,6 +203,11 @@ export async function kept<R extends RouteOf<'get'>>(address: Address<R>): Promi
   return shown as Answer<R> | undefined;
 }
 
+/** Keeps what is at an address, known here without asking for it. */
+export async function keep<R extends RouteOf<'get'>>(address: Address<R>, value: Answer<R>): Promise<void> {
+  await keepRead({ key: `${account} ${address}`, value, fetched_at: serverNow().getTime() });
+}
+
 /** When each path was read, where this phone has it. */
 export function whenKept(paths: string[]): Promise<(number | undefined)[]> {
   return whenRead(paths.map((path) => `${account} ${path}`));

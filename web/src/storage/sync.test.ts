@@ -372,3 +372,27 @@ describe('taking back', () => {
     expect(step(handed, { kind: 'taken_back', key: handed.handed[0]?.key ?? '' })).toEqual(handed);
   });
 });
+
+describe('checking what another phone handed over', () => {
+  const item = () => handedOver(write('hold', 'g'), 'ada');
+
+  it('counts it once its signature holds, and refuses it with the reason when it does not', () => {
+    const one = item();
+    const state = { writes: [], handed: [one] };
+    const held = step(state, { kind: 'checked', key: one.key, at: 5, from: 'Bo' });
+    expect(held.handed[0]).toMatchObject({ verified: true, from: 'Bo', state: 'waiting' });
+    const problem = { title: 'the signature does not hold', status: 0 };
+    const refused = step(state, { kind: 'checked', key: one.key, at: 5, problem });
+    expect(refused.handed[0]).toMatchObject({ state: 'refused', settled_at: 5, problem });
+    expect(toSend(refused, 'ada')).toEqual([]);
+  });
+
+  it('leaves alone what is settled or was checked before', () => {
+    const one = { ...item(), verified: true };
+    const state = { writes: [], handed: [one, { ...item(), state: 'sent' as const }] };
+    const problem = { title: 'the signature does not hold', status: 0 };
+    for (const { key } of state.handed) {
+      expect(step(state, { kind: 'checked', key, at: 5, problem }).handed).toEqual(state.handed);
+    }
+  });
+});

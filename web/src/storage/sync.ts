@@ -33,6 +33,8 @@ export type SyncEvent =
   | { kind: 'leaves'; key: string }
   /** A person takes back what has never left this phone. */
   | { kind: 'taken_back'; key: string }
+  /** Another phone's entry was checked once its device became known: it holds, or it does not and is refused. */
+  | { kind: 'checked'; key: string; at: number; from?: string; problem?: ProblemBody }
   | { kind: 'aged'; at: number };
 
 /** One thing to send. */
@@ -149,6 +151,11 @@ export function step(state: SyncState, event: SyncEvent): SyncState {
         ...state,
         writes: state.writes.filter((one) => one.id !== event.key || !mayTakeBack(one, state.writes)),
       };
+    case 'checked':
+      return {
+        ...state,
+        handed: state.handed.map((one) => (one.key === event.key ? checked(one, event) : one)),
+      };
     case 'aged':
       return {
         ...state,
@@ -157,6 +164,12 @@ export function step(state: SyncState, event: SyncEvent): SyncState {
         ),
       };
   }
+}
+
+function checked(item: HandedItem, said: { at: number; from?: string; problem?: ProblemBody }): HandedItem {
+  if (item.state !== 'waiting' || item.verified) return item;
+  if (said.problem) return { ...item, state: 'refused', settled_at: said.at, problem: said.problem };
+  return { ...item, verified: true, from: said.from ?? item.from };
 }
 
 function left(write: QueuedWrite): QueuedWrite {

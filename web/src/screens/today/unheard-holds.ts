@@ -13,6 +13,8 @@ export interface UnheardHold {
   /** Who handed it over, where it was handed over. */
   from?: string;
   handed: boolean;
+  /** The phone had no room for it. */
+  unkept: boolean;
 }
 
 export function unheardHolds(today: Today): UnheardHold[] {
@@ -23,6 +25,7 @@ export function unheardHolds(today: Today): UnheardHold[] {
       gag: one.label.gag,
       about: one.label.about,
       handed: false,
+      unkept: outbox.unkept.some((each) => each.id === one.id),
     }));
   const handed = outbox.handed
     .filter((one) => one.kind === 'hold' && one.state === 'waiting')
@@ -32,6 +35,7 @@ export function unheardHolds(today: Today): UnheardHold[] {
       about: '',
       from: one.from,
       handed: true,
+      unkept: false,
     }));
   const heard = new Set(today.held.map((one) => one.hold.id));
   return [...own, ...handed].filter((one) => !heard.has(one.id));

@@ -17,6 +17,8 @@ export const gag = {
   standing: (have: number, need: number) => `Signatures standing: ${have} of ${need}`,
   clearedLead: 'Every signature stands, no check stops it, nothing is held.',
   reasons: 'What stands in the way',
+  apart: (from: number, now: number) =>
+    `You wrote a revision here on revision ${from}, and it is not sent yet. The plan is at revision ${now} by now, so the server will refuse it as it is. You choose between both versions then.`,
   judgedHere: (at: string) => `Judged on this device at ${at}, with what it has kept.`,
   pending: (n: number) => `${plural(n, 'entry', 'entries')} from this device not sent yet, counted here.`,
   hazards: 'Hazards',

@@ -20,6 +20,8 @@ export const gag: Texts['gag'] = {
   standing: (have, need) => `Firmas vigentes: ${have} de ${need}`,
   clearedLead: 'Todas las firmas están vigentes, ninguna comprobación la frena y no hay ningún alto.',
   reasons: 'Qué lo impide',
+  apart: (from, now) =>
+    `Usted escribió aquí una revisión sobre la revisión ${from} y aún no se ha enviado. El plan ya va por la revisión ${now}: el servidor la rechazará tal como está. Entonces podrá elegir entre las dos versiones.`,
   judgedHere: (at) => `Evaluado en este dispositivo a las ${at}, con lo que tiene guardado.`,
   pending: (n) =>
     `Incluye ${plural(n, 'anotación de este dispositivo aún sin enviar', 'anotaciones de este dispositivo aún sin enviar')}.`,
