@@ -65,7 +65,10 @@ async function keep(path: string, value: unknown): Promise<void> {
 /** What the other phone, which has read the gag, makes of it. */
 async function takenFrom(message: Uint8Array) {
   await keep(`/gags/${gag}`, pageOf(one));
-  await keep(`/productions/${production}`, { devices: [device], members: [] } as Partial<ProductionPage>);
+  await keep(`/productions/${production}`, {
+    devices: [device],
+    members: [{ person: COORDINATOR, name: 'Ada', roles: ['coordinator'] }],
+  } as unknown as ProductionPage);
   return taken(message, new Known('bo'), [production], NOW);
 }
 
