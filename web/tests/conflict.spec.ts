@@ -70,6 +70,6 @@ test('a half-made change survives closing the app, and meets a plan that moved o
   await expect(again.getByRole('heading', { name: 'Someone saved another revision first' })).toBeVisible();
   await press(again.getByRole('button', { name: 'Go on editing with these' }));
   await expect(again.getByText('Based on revision 2.')).toBeVisible();
-  await press(again.getByRole('button', { name: 'Begin again from the plan' }));
+  await press(again.getByRole('button', { name: 'Begin again' }));
   await expect(again.getByLabel('Drop height')).not.toHaveValue(/16/);
 });

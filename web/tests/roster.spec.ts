@@ -27,7 +27,7 @@ test('a performer sees no other person’s personal or medical data', async ({ p
   await signIn(page, /^(?!.*coordinator).*performer/i);
   // Their own page shows both, so that their absence on another's means something.
   await page.goto('/people');
-  const people = page.locator('main li a[href^="/people/"]');
+  const people = page.locator('main a[href^="/people/"]');
   await people.filter({ hasText: 'P01' }).tap();
   const main = page.locator('main');
   await expect(main).toContainText(measured);

@@ -5,6 +5,8 @@ export type CameraRefusal = 'denied' | 'none' | 'busy' | 'insecure';
 
 /** Code side seen by the reader: more makes small squares plainer and a cheap phone slower. */
 const SIDE = 900;
+/** By turns: large for a fine code held well, smaller because that evens out the grain of a poor camera. */
+const SCALES = [1, 2 / 3, 1 / 2];
 /** A breath between two looks, so that the screen stays quick to the touch. */
 const BREATH = 40;
 
@@ -96,12 +98,12 @@ export class Camera {
     const look = (await builtIn()) ?? (await own());
     const canvas = document.createElement('canvas');
     const context = canvas.getContext('2d', { willReadFrequently: true });
-    while (!this.#closed && context) {
+    for (let turn = 0; !this.#closed && context; turn += 1) {
       const { videoWidth: width, videoHeight: height } = this.#video;
       // The square in the middle is what the screen shows and what people aim with.
       const square = Math.min(width, height);
       if (square > 0) {
-        const side = Math.min(square, SIDE);
+        const side = Math.round(Math.min(square, SIDE) * (SCALES[turn % SCALES.length] ?? 1));
         if (canvas.width !== side) canvas.width = canvas.height = side;
         const [x, y] = [(width - square) / 2, (height - square) / 2];
         context.drawImage(this.#video, x, y, square, square, 0, 0, side, side);

@@ -78,7 +78,7 @@ export const ready = {
   none: 'Nothing is kept for a day with no signal yet.',
   take: 'Take everything for the day',
   taking: (done: number, all: number) => `Reading ${done} of ${all} …`,
-  done: 'The gags ahead, the people and the holds are on this device. Packets are kept one by one, under Packets.',
+  done: 'Gags, people and holds are on this device. Packets are kept one by one, under Packets.',
   cutShort: 'The connection went away. What was read so far is kept; take the rest when there is signal.',
 };
 

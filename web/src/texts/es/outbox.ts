@@ -81,7 +81,7 @@ export const ready: Texts['ready'] = {
   none: 'Todavía no hay nada guardado para un día sin señal.',
   take: 'Llevarse todo para el día',
   taking: (done, all) => `Leyendo ${done} de ${all} …`,
-  done: 'Las próximas acciones, las personas y los altos están en este dispositivo. Los dosieres se guardan uno a uno, en Dosieres.',
+  done: 'Las acciones, las personas y los altos están en este dispositivo. Los dosieres se guardan uno a uno, en Dosieres.',
   cutShort: 'Se perdió la conexión. Lo leído hasta ahora queda guardado; llévese el resto cuando haya señal.',
 };
 
