@@ -80,7 +80,7 @@ test('a new version waits for a tap, not over a signature, and a full outbox and
   });
   const waiting = () =>
     page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
-  await expect.poll(waiting).toBe(true);
+  await expect.poll(waiting, { timeout: 40_000 }).toBe(true);
   const notice = page.getByText('A new version is ready.');
   await expect(notice).toHaveCount(0);
   await page.reload();
