@@ -9,7 +9,7 @@ import { getSetting, removeSetting, setSetting } from './storage/database.ts';
 import { draftsBelongTo } from './storage/draft.svelte.ts';
 import { outbox } from './storage/outbox.svelte.ts';
 import { forgetPackets } from './storage/packets.ts';
-import { forgetReads, type Read, read, readsBelongTo } from './storage/reads.svelte.ts';
+import { forgetReads, type Read, read, readsBelongTo, recall } from './storage/reads.svelte.ts';
 import { keptSafely } from './storage/storage.svelte.ts';
 
 /** What is kept between visits. No token: the cookie brings a new one when there is signal. */
@@ -88,6 +88,8 @@ class SessionState {
     if (kept) {
       // Show what the phone has at once; the server confirms or ends the sign-in behind it.
       [resumed] = await Promise.all([resumeToken(kept.account.id), this.#adopt(kept)]);
+      const { id } = this.production ?? {};
+      if (id) await recall([`/productions/${id}`, `/productions/${id}/today`]);
       this.offline = !resumed;
       this.ready = true;
     }

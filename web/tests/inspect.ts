@@ -8,7 +8,8 @@ import type { Page } from './demo.ts';
 export async function barriers(page: Page, only?: 'colours'): Promise<string[]> {
   // Rows of a long list that are off the screen have no layout until they are near, and so no size to judge.
   await page.evaluate(() => {
-    for (const rows of document.querySelectorAll<HTMLElement>('.long > .block')) rows.style.contentVisibility = 'visible';
+    for (const rows of document.querySelectorAll<HTMLElement>('.long > .block'))
+      rows.style.contentVisibility = 'visible';
   });
   const axe = new AxeBuilder({ page });
   if (only) axe.withRules(['color-contrast', 'link-in-text-block']);

@@ -56,17 +56,21 @@ export class Read<T> {
     return `${account} ${this.path}`;
   }
 
+  /** Shows the kept copy. */
+  async recall(): Promise<void> {
+    if (this.#started) return;
+    this.#started = true;
+    const kept = await keptRead(this.#key);
+    if (this.#letGo) return;
+    if (kept && this.value === undefined) {
+      this.value = kept.value as T;
+      this.fetchedAt = kept.fetched_at;
+    }
+  }
+
   /** Shows the kept copy, then asks the server. */
   async start(): Promise<void> {
-    if (!this.#started) {
-      this.#started = true;
-      const kept = await keptRead(this.#key);
-      if (this.#letGo) return;
-      if (kept && this.value === undefined) {
-        this.value = kept.value as T;
-        this.fetchedAt = kept.fetched_at;
-      }
-    }
+    await this.recall();
     await this.refresh();
   }
 
@@ -154,6 +158,17 @@ export function read<T>(path: string): Read<T> {
 const aside = new Map<string, number>();
 
 export type Filled = 'done' | 'cut_short';
+
+/** Has the kept copies at hand before the first screen is drawn; asks no server. */
+export async function recall(paths: string[]): Promise<void> {
+  await Promise.all(
+    paths.map((path) => {
+      const found = live.get(path) ?? outsideReactions(() => new Read<unknown>(path));
+      live.set(path, found);
+      return found.recall();
+    }),
+  );
+}
 
 /** Fills the phone with reads that will be wanted where there is no signal. What was asked for less than `again`
  *  ago is not asked for once more. */
