@@ -146,7 +146,7 @@ test('a phone that trusts it has the app whole, also with no signal', async () =
   await page.goto(app_address);
   await page.getByRole('button').filter({ hasText: /coordinator/i }).first().tap();
   await expect(page.getByRole('button', { name: 'Hold' })).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   const has = await page.evaluate(async () => ({
     secure: window.isSecureContext,
     keys: typeof crypto.subtle?.generateKey,
@@ -157,10 +157,10 @@ test('a phone that trusts it has the app whole, also with no signal', async () =
   await page.reload();
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null), { timeout: patience })
     .toBe(true);
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await context.setOffline(true);
   await page.reload();
-  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await expect(page.getByText('No connection.')).toBeVisible();
   await context.setOffline(false);
 

@@ -40,7 +40,13 @@ export async function send(path: string, options: wire.Call = {}): Promise<Respo
 }
 
 export async function getJson<R extends RouteOf<'get'>>(address: Address<R>): Promise<Answer<R>> {
-  return (await (await send(address)).json()) as Answer<R>;
+  const response = await send(address);
+  try {
+    return (await response.json()) as Answer<R>;
+  } catch {
+    // Half an answer, or none of the server's own.
+    throw new Unreachable();
+  }
 }
 
 /** Sign-in, set-up and invitations: the answers that begin a session. */
