@@ -1,13 +1,6 @@
 // A request that travels from phone to phone: the payload of its JWS. The server checks every field of it.
 
-export interface HandedRequest {
-  production: string;
-  person: string;
-  device: string;
-  made_at: string;
-  key: string;
-  method: string;
-  path: string;
-  if_match?: string;
-  body: Record<string, unknown>;
-}
+import type { HandedRequest as Described } from '../api/types.ts';
+
+/** As the API describes it; every request that may travel has an object for its body. */
+export type HandedRequest = Omit<Described, 'body'> & { body: Record<string, unknown> };

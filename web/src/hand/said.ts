@@ -80,7 +80,7 @@ function revisionWhat(page: GagPage | undefined, facets: Facets): string {
   return changes.length === 0 ? t.hand.nothingChanged : t.hand.changes(list(changes.map((one) => one.facet)));
 }
 
-function revisionBase(page: GagPage | undefined, ifMatch: string | undefined): Line[] {
+function revisionBase(page: GagPage | undefined, ifMatch: string | null | undefined): Line[] {
   if (!page) return [];
   const base = Number(ifMatch?.replaceAll('"', ''));
   return [{ name: t.gag.plan, said: t.hand.basedOn(base, page.plan.revision) }];
