@@ -183,6 +183,8 @@ pub fn standing(standing: Standing) -> &'static str {
         Standing::Published => "published",
         Standing::FromMemory => "published, quoted from memory",
         Standing::CommonPractice => "common practice",
+        Standing::Production => "set by the production",
+        Standing::Plan => "stated in the plan",
     }
 }
 

@@ -51,6 +51,10 @@ pub struct Check {
     /// The figure's name, where the check is about one figure.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub figure: Option<String>,
+    /// The parameter's name, where the check is about an input itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub input: Option<String>,
     /// The figure's value when it was checked, SI; none when an input it needs is unknown.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub value: Option<f64>,
@@ -120,8 +124,12 @@ pub enum Standing {
     Published,
     /// A published value quoted from memory: read it again before relying on it.
     FromMemory,
-    /// A habit of the trade with no document behind it; the production may edit it.
+    /// A habit of the trade with no document behind it, as it comes with the program.
     CommonPractice,
+    /// What the production set in place of the habit.
+    Production,
+    /// What the plan itself states: a person's measurement, mark or choice.
+    Plan,
 }
 
 /// The outcome of a check. Missing evidence is never `Within`.

@@ -7,8 +7,11 @@
 //! figure rises or falls steadily with each input over its tolerance, and it is worst case: it does
 //! not assume that errors cancel. Nothing here is random.
 
+use core::cell::RefCell;
+
 use crate::{
     assessment::Figure,
+    limits::Policies,
     reading::Values,
     technique::{AssessError, FigureDescription},
 };
@@ -50,6 +53,8 @@ pub struct Evaluation {
     pub values: Values,
     /// The figures that could be computed, in the order of the descriptions.
     pub figures: Vec<Figure>,
+    /// The limits of habit or policy that these figures are held against.
+    pub policies: Policies,
     /// Figures that some state within the tolerances does not give: their interval is not whole.
     open: Vec<&'static str>,
 }
@@ -68,6 +73,18 @@ impl Evaluation {
     /// Whether a figure's interval covers every state within the tolerances.
     pub fn is_whole(&self, name: &str) -> bool {
         !self.open.contains(&name)
+    }
+}
+
+/// Runs kept by a technique whose states share them. Over tolerances there are some dozens; where there
+/// are thousands, none is like another, and looking through them all would cost more than it saves.
+const MOST_KEPT: usize = 128;
+
+/// Keeps a run for states to come.
+pub(crate) fn keep<T>(kept: &RefCell<Vec<T>>, run: T) {
+    let mut kept = kept.borrow_mut();
+    if kept.len() < MOST_KEPT {
+        kept.push(run);
     }
 }
 
@@ -167,6 +184,7 @@ pub fn over_tolerances(
     Ok(Evaluation {
         values,
         figures,
+        policies: Policies::default(),
         open,
     })
 }

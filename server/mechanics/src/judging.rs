@@ -57,14 +57,15 @@ pub struct Held {
 /// Judges one rule. `detail` says, for a person, what was found and what would change it; an unknown
 /// says instead which inputs are missing.
 pub fn judge(evaluation: &Evaluation, rule: Rule, detail: impl FnOnce(&Held) -> String) -> Check {
-    let (held, figure, whole) = match rule.subject {
+    let (held, figure, input, whole) = match rule.subject {
         Subject::Figure(name) => (
             evaluation.figure(name).map(|f| Held {
                 value: f.value,
                 low: f.low,
                 high: f.high,
             }),
-            Some(name.to_owned()),
+            Some(name),
+            None,
             evaluation.is_whole(name),
         ),
         Subject::Input(name) => (
@@ -74,15 +75,21 @@ pub fn judge(evaluation: &Evaluation, rule: Rule, detail: impl FnOnce(&Held) -> 
                 .zip(evaluation.values.ends_of(name))
                 .map(|(value, (low, high))| Held { value, low, high }),
             None,
+            Some(name),
             true,
         ),
     };
     let missing = evaluation.values.missing(rule.needs);
-    let held = if missing.is_empty() { held } else { None };
+    let limited = rule.limit.is_finite();
+    let held = held.filter(|_| missing.is_empty() && limited);
     let (status, detail) = match &held {
         Some(held) => (
             status(rule.bound, held, rule.limit, rule.reserve, whole),
             detail(held),
+        ),
+        None if !limited => (
+            Status::Unknown,
+            "No limit is set for this; set one before relying on it.".to_owned(),
         ),
         None if missing.is_empty() => (
             Status::Unknown,
@@ -96,13 +103,14 @@ pub fn judge(evaluation: &Evaluation, rule: Rule, detail: impl FnOnce(&Held) -> 
     Check {
         name: rule.name.to_owned(),
         title: rule.title.to_owned(),
-        figure,
+        figure: figure.map(str::to_owned),
+        input: input.map(str::to_owned),
         value: held.map(|held| held.value),
         low: held.map(|held| held.low),
         high: held.map(|held| held.high),
         limit: Limit {
             bound: rule.bound,
-            value: rule.limit,
+            value: if limited { rule.limit } else { 0.0 },
             quantity: rule.quantity,
         },
         source: rule.source,
@@ -129,7 +137,61 @@ pub fn status(bound: Bound, held: &Held, limit: f64, reserve: f64, whole: bool) 
     }
 }
 
-/// A habit of the trade with no document behind it, which a production may edit.
+impl Rule {
+    /// A rule whose limit is habit or policy: the value and who set it are data, under the check's name.
+    /// Blocking, with the usual reserve.
+    pub fn policy(
+        evaluation: &Evaluation,
+        name: &'static str,
+        title: &'static str,
+        subject: Subject,
+        bound: Bound,
+        needs: &'static [&'static str],
+    ) -> Rule {
+        let policy = evaluation.policies.get(name);
+        Rule {
+            name,
+            title,
+            subject,
+            quantity: policy.map_or(Quantity::Ratio, |policy| policy.quantity),
+            bound,
+            limit: policy.map_or(f64::NAN, |policy| policy.value),
+            source: policy.map_or_else(common_practice, |policy| policy.source.clone()),
+            blocking: true,
+            reserve: RESERVE,
+            needs,
+        }
+    }
+
+    /// The same, as a caution for those who sign.
+    #[must_use]
+    pub fn cautionary(self) -> Rule {
+        Rule {
+            blocking: false,
+            ..self
+        }
+    }
+
+    /// The same for things that are counted or stated exactly: no reserve is asked for.
+    #[must_use]
+    pub fn exact(self) -> Rule {
+        Rule {
+            reserve: 0.0,
+            ..self
+        }
+    }
+}
+
+/// What the plan itself states.
+pub fn plan() -> Source {
+    Source {
+        document: "the plan".to_owned(),
+        standing: Standing::Plan,
+        ..common_practice()
+    }
+}
+
+/// A habit of the trade with no document behind it.
 pub fn common_practice() -> Source {
     Source {
         document: "common practice".to_owned(),

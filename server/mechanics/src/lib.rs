@@ -14,6 +14,7 @@ mod describe;
 pub mod description;
 pub mod evaluation;
 pub mod judging;
+pub mod limits;
 pub mod models;
 pub mod plan_part;
 mod plotting;
@@ -28,6 +29,7 @@ pub use assessment::{
     Trace, Zone,
 };
 pub use description::{TechniqueDescription, descriptions};
+pub use limits::{Limits, Policy};
 pub use plan_part::Facet;
 pub use registry::{find, techniques};
 pub use technique::{

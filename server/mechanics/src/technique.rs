@@ -6,9 +6,20 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
-use crate::{assessment::Assessment, plan_part::Facet, units::Quantity};
+use crate::{
+    assessment::{Assessment, Caution, Check, Trace, Zone},
+    evaluation::{Computed, Evaluation, over_tolerances},
+    limits::Limits,
+    plan_part::Facet,
+    reading::{Values, read},
+    units::Quantity,
+};
 
 /// How a gag is done, and what that does to a body and to gear.
+///
+/// A technique describes itself, computes its figures from one state, and holds them against limits;
+/// intervals and the assessment itself are the same for all. Something that only stands for a technique,
+/// such as one that remembers its answers, needs no more than the descriptions and `assess`.
 pub trait Technique: Send + Sync {
     /// Machine name in kebab case, for example `high-fall`.
     fn name(&self) -> &'static str;
@@ -20,7 +31,48 @@ pub trait Technique: Send + Sync {
     fn parameters(&self) -> &'static [Parameter];
     /// The figures that `assess` gives, the most telling first.
     fn figures(&self) -> &'static [FigureDescription];
-    /// Computes figures, checks, traces, zones and cautions.
+    /// Parameters that logged test shots can settle: what a maker's sheet does not say and a measurement
+    /// does. Numbers only.
+    fn coefficients(&self) -> &'static [&'static str] {
+        &[]
+    }
+    /// The limits that are habit or policy, as the JSON of `seed-data/catalogue/limits`.
+    fn policy(&self) -> &'static str {
+        "[]"
+    }
+    /// The computation of the figures of one state, made ready for many. `stated` is the plan itself, the
+    /// same for every state: a scatter that the tolerances make is taken from it, so that it does not
+    /// count twice, and work that states share is kept in between.
+    fn prepare(&self, _: &Values) -> Computation {
+        Box::new(|_| Computed::new())
+    }
+    /// The figures with their intervals. A technique with a figure that comes of the others'
+    /// intervals says so here.
+    ///
+    /// # Errors
+    /// When the inputs together give a figure that is not a finite number.
+    fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        over_tolerances(values, self.figures(), compute)
+    }
+    /// Figures and inputs held against limits.
+    fn checks(&self, _: &Evaluation) -> Vec<Check> {
+        Vec::new()
+    }
+    /// Time series for plotting.
+    fn traces(&self, _: &Evaluation) -> Vec<Trace> {
+        Vec::new()
+    }
+    /// Ground that must be clear.
+    fn zones(&self, _: &Evaluation) -> Vec<Zone> {
+        Vec::new()
+    }
+    /// What a reader must know about this very result.
+    fn cautions(&self, _: &Evaluation) -> Vec<Caution> {
+        Vec::new()
+    }
+
+    /// Figures, checks, traces, zones and cautions, under the limits that come with the program.
     ///
     /// Inputs that are left out take their parameter's default, except where the parameter has none:
     /// then whatever needs it is `unknown`.
@@ -28,8 +80,31 @@ pub trait Technique: Send + Sync {
     /// # Errors
     /// Names the parameter and says what is wrong, for values that are not finite, out of range, of
     /// the wrong kind, or not a parameter of this technique.
-    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError>;
+    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
+        self.assess_under(inputs, Limits::built_in())
+    }
+
+    /// As [`Technique::assess`], under a production's own limits.
+    ///
+    /// # Errors
+    /// As [`Technique::assess`].
+    fn assess_under(&self, inputs: &Inputs, limits: &Limits) -> Result<Assessment, AssessError> {
+        let values = read(self.name(), self.parameters(), inputs)?;
+        let mut evaluation = self.evaluate(values)?;
+        evaluation.policies = limits.of(self.name());
+        Ok(Assessment {
+            technique: self.name().to_owned(),
+            checks: self.checks(&evaluation),
+            traces: self.traces(&evaluation),
+            zones: self.zones(&evaluation),
+            cautions: self.cautions(&evaluation),
+            figures: evaluation.figures,
+        })
+    }
 }
+
+/// From the values of one state to its figures.
+pub type Computation = Box<dyn Fn(&Values) -> Computed>;
 
 /// One input of a technique.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -89,6 +89,7 @@ impl Technique for TestFall {
                 name: "height_limit".to_owned(),
                 title: "Height".to_owned(),
                 figure: None,
+                input: Some("height".to_owned()),
                 value: height,
                 low: height,
                 high: height,

@@ -129,7 +129,16 @@ pub fn plausible(technique: &str) -> Inputs {
         "ratchet-pull" => ratchet_pull(),
         "wire-flight" => wire_flight(),
         "full-burn" => full_burn(),
-        other => panic!("a new technique needs plausible inputs here: {other}"),
+        other => {
+            let path = format!(
+                "{}/tests/plausible/{other}.json",
+                env!("CARGO_MANIFEST_DIR")
+            );
+            let text = std::fs::read_to_string(&path).unwrap_or_else(|error| {
+                panic!("a technique needs plausible inputs in {path}: {error}")
+            });
+            serde_json::from_str(&text).expect("plausible inputs are inputs")
+        }
     }
 }
 

@@ -130,6 +130,8 @@ const standing: Record<Check['source']['standing'], string> = {
   published: 'published',
   from_memory: 'from memory, read it again before relying on it',
   common_practice: 'common practice',
+  production: 'set by the production',
+  plan: 'stated in the plan',
 };
 
 /** Skill levels, as graded. */

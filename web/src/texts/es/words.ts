@@ -94,6 +94,8 @@ export const words: Texts['words'] = {
     published: 'publicada',
     from_memory: 'de memoria: reléala antes de fiarse de ella',
     common_practice: 'práctica habitual',
+    production: 'fijado por la producción',
+    plan: 'indicado en el plan',
   },
   level: [
     'sin comprobar',

@@ -4,7 +4,7 @@ use super::layers::HORIZON;
 use crate::{
     assessment::{Bound, Check},
     evaluation::Evaluation,
-    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge},
+    judging::{RESERVE, Rule, Subject, from_memory, judge, plan},
     units::{Quantity, say},
 };
 
@@ -59,18 +59,14 @@ fn skin(evaluation: &Evaluation) -> Vec<Check> {
     let second = evaluation.figure("time_to_second_degree");
     let margin = judge(
         evaluation,
-        Rule {
-            name: "planned_under_half",
-            title: "Time to second degree over plan",
-            subject: Subject::Figure("time_margin"),
-            quantity: Quantity::Ratio,
-            bound: Bound::AtLeast,
-            limit: 2.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: RESERVE,
-            needs: PLANNED,
-        },
+        Rule::policy(
+            evaluation,
+            "planned_under_half",
+            "Time to second degree over plan",
+            Subject::Figure("time_margin"),
+            Bound::AtLeast,
+            PLANNED,
+        ),
         |held| {
             let (value, low) = second.map_or((0.0, 0.0), |f| (f.value, f.low));
             format!(
@@ -138,18 +134,15 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
     if values.choice("coverage") != Some("partial") {
         checks.push(judge(
             evaluation,
-            Rule {
-                name: "full_engulfment",
-                title: "Longest full engulfment",
-                subject: Subject::Input("called_out_time"),
-                quantity: Quantity::Time,
-                bound: Bound::AtMost,
-                limit: 15.0,
-                source: common_practice(),
-                blocking: true,
-                reserve: 0.0,
-                needs: &["coverage", "called_out_time"],
-            },
+            Rule::policy(
+                evaluation,
+                "full_engulfment",
+                "Longest full engulfment",
+                Subject::Input("called_out_time"),
+                Bound::AtMost,
+                &["coverage", "called_out_time"],
+            )
+            .exact(),
             |held| {
                 format!(
                     "Called out at {} at the latest; full engulfment is never planned past 15 s.",
@@ -168,7 +161,7 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
             quantity: Quantity::Time,
             bound: Bound::AtLeast,
             limit: planned,
-            source: common_practice(),
+            source: plan(),
             blocking: true,
             reserve: 0.0,
             needs: &["planned_time", "called_out_time"],
@@ -181,18 +174,7 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
             )
         },
     ));
-    checks.push(judge(evaluation, Rule {
-            name: "breath",
-            title: "Breath",
-            subject: Subject::Figure("breath_share"),
-            quantity: Quantity::Ratio,
-            bound: Bound::AtMost,
-            limit: 2.0 / 3.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: RESERVE,
-            needs: &["called_out_time", "breath_hold"],
-        },
+    checks.push(judge(evaluation, Rule::policy(evaluation, "breath", "Breath", Subject::Figure("breath_share"), Bound::AtMost, &["called_out_time", "breath_hold"]),
         |held| {
             format!(
                 "The time in flames takes {:.0} % of the rehearsed breath hold; one breath in flames burns \
@@ -207,18 +189,15 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
 fn people(evaluation: &Evaluation) -> Vec<Check> {
     let safeties = judge(
         evaluation,
-        Rule {
-            name: "safeties",
-            title: "Safeties per person alight",
-            subject: Subject::Figure("safeties_per_person"),
-            quantity: Quantity::Ratio,
-            bound: Bound::AtLeast,
-            limit: 6.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: 0.0,
-            needs: &["safeties"],
-        },
+        Rule::policy(
+            evaluation,
+            "safeties",
+            "Safeties per person alight",
+            Subject::Figure("safeties_per_person"),
+            Bound::AtLeast,
+            &["safeties"],
+        )
+        .exact(),
         |held| {
             format!(
                 "{} for each performer alight; about 6, the count caller included, are the habit.",
@@ -228,18 +207,14 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
     );
     let wind = judge(
         evaluation,
-        Rule {
-            name: "wind",
-            title: "Wind",
-            subject: Subject::Input("wind_speed"),
-            quantity: Quantity::Speed,
-            bound: Bound::AtMost,
-            limit: 4.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: RESERVE,
-            needs: &["wind_speed"],
-        },
+        Rule::policy(
+            evaluation,
+            "wind",
+            "Wind",
+            Subject::Input("wind_speed"),
+            Bound::AtMost,
+            &["wind_speed"],
+        ),
         |held| {
             format!(
                 "The burn may be lit in wind up to {}; the habit is 3 to 4 m/s, since wind drives flame \
@@ -250,18 +225,16 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
     );
     let burns = judge(
         evaluation,
-        Rule {
-            name: "burns_today",
-            title: "Burns on the day",
-            subject: Subject::Input("burns_today"),
-            quantity: Quantity::Count,
-            bound: Bound::AtMost,
-            limit: 2.0,
-            source: common_practice(),
-            blocking: false,
-            reserve: 0.0,
-            needs: &["burns_today"],
-        },
+        Rule::policy(
+            evaluation,
+            "burns_today",
+            "Burns on the day",
+            Subject::Input("burns_today"),
+            Bound::AtMost,
+            &["burns_today"],
+        )
+        .cautionary()
+        .exact(),
         |held| {
             format!(
                 "{} planned for this performer, rehearsals included; 1 or 2 full burns a day are the habit.",

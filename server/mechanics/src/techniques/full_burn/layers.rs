@@ -4,6 +4,7 @@
 use core::cell::RefCell;
 
 use crate::{
+    evaluation::keep,
     models::{
         conduction::Outside,
         skin,
@@ -224,7 +225,7 @@ impl Runs {
             return *known;
         }
         let found = stack.burn_on();
-        self.burn_on.borrow_mut().push((*stack, found));
+        keep(&self.burn_on, (*stack, found));
         found
     }
 
@@ -244,7 +245,7 @@ impl Runs {
             times,
             outcome,
         };
-        self.call_out.borrow_mut().push(run);
+        keep(&self.call_out, run);
         outcome
     }
 
@@ -258,7 +259,7 @@ impl Runs {
             return *known;
         }
         let found = stack.bare();
-        self.bare.borrow_mut().push((stack.flux, found));
+        keep(&self.bare, (stack.flux, found));
         found
     }
 }

@@ -12,10 +12,10 @@ mod tables;
 use layers::{Runs, Stack};
 
 use crate::{
-    assessment::Assessment,
-    evaluation::{Computed, over_tolerances},
-    reading::{Values, read},
-    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+    assessment::{Caution, Check, Trace, Zone},
+    evaluation::{Computed, Evaluation},
+    reading::Values,
+    technique::{Computation, FigureDescription, Parameter, Technique},
 };
 
 /// The technique.
@@ -44,18 +44,33 @@ impl Technique for FullBurn {
         &tables::FIGURES
     }
 
-    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
-        let values = read(self.name(), self.parameters(), inputs)?;
+    fn coefficients(&self) -> &'static [&'static str] {
+        &["flame_flux"]
+    }
+
+    fn policy(&self) -> &'static str {
+        include_str!("../../../../../seed-data/catalogue/limits/full-burn.json")
+    }
+
+    fn prepare(&self, _: &Values) -> Computation {
         let runs = Runs::default();
-        let evaluation = over_tolerances(values, self.figures(), |values| compute(values, &runs))?;
-        Ok(Assessment {
-            technique: self.name().to_owned(),
-            checks: checks::checks(&evaluation),
-            traces: presentation::traces(&evaluation),
-            zones: presentation::zones(&evaluation),
-            cautions: presentation::cautions(&evaluation),
-            figures: evaluation.figures,
-        })
+        Box::new(move |state| compute(state, &runs))
+    }
+
+    fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
+        checks::checks(evaluation)
+    }
+
+    fn traces(&self, evaluation: &Evaluation) -> Vec<Trace> {
+        presentation::traces(evaluation)
+    }
+
+    fn zones(&self, evaluation: &Evaluation) -> Vec<Zone> {
+        presentation::zones(evaluation)
+    }
+
+    fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
+        presentation::cautions(evaluation)
     }
 }
 

@@ -4,7 +4,7 @@ use super::axis;
 use crate::{
     assessment::{Bound, Check, Source},
     evaluation::Evaluation,
-    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
+    judging::{RESERVE, Rule, Subject, from_memory, judge, plan, published},
     models::{
         GRAVITY,
         tolerance::{self, Axis},
@@ -45,18 +45,14 @@ pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     checks.extend(body(evaluation));
     checks.push(judge(
         evaluation,
-        Rule {
-            name: "wind",
-            title: "Wind at the lip",
-            subject: Subject::Input("wind_speed"),
-            quantity: Quantity::Speed,
-            bound: Bound::AtMost,
-            limit: 7.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: RESERVE,
-            needs: &["wind_speed"],
-        },
+        Rule::policy(
+            evaluation,
+            "wind",
+            "Wind at the lip",
+            Subject::Input("wind_speed"),
+            Bound::AtMost,
+            &["wind_speed"],
+        ),
         |held| {
             format!(
                 "The fall may go in wind up to {}; the habit is to stop at 5 to 7 m/s at the lip.",
@@ -123,7 +119,7 @@ fn misses(evaluation: &Evaluation) -> Check {
             quantity: Quantity::Ratio,
             bound: Bound::AtMost,
             limit: accepted,
-            source: common_practice(),
+            source: plan(),
             blocking: true,
             reserve: RESERVE,
             needs: CATCH,
@@ -193,7 +189,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
                 quantity: Quantity::Acceleration,
                 bound: Bound::AtMost,
                 limit: mean_limit,
-                source: common_practice(),
+                source: plan(),
                 blocking: true,
                 reserve: RESERVE,
                 needs: STOP,
@@ -308,18 +304,7 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
     ));
     checks.push(judge(
         evaluation,
-        Rule {
-            name: "falls_today",
-            title: "Falls on the day",
-            subject: Subject::Input("falls_today"),
-            quantity: Quantity::Count,
-            bound: Bound::AtMost,
-            limit: 3.0,
-            source: common_practice(),
-            blocking: false,
-            reserve: 0.0,
-            needs: &["falls_today"],
-        },
+        Rule::policy(evaluation, "falls_today", "Falls on the day", Subject::Input("falls_today"), Bound::AtMost, &["falls_today"]).cautionary().exact(),
         |held| {
             format!(
                 "{} planned for this performer, rehearsals included; 2 or 3 of the highest a day is the \

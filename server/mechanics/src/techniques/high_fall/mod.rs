@@ -8,16 +8,16 @@ mod presentation;
 mod tables;
 
 use crate::{
-    assessment::Assessment,
-    evaluation::{Computed, Evaluation, over_tolerances},
+    assessment::{Caution, Check, Trace, Zone},
+    evaluation::{Computed, Evaluation},
     models::{
         GRAVITY, atmosphere, head, spread,
         stopping::{self, Shape, Stop},
         tolerance::{self, Axis},
         trajectory::{self, Landing, Throw},
     },
-    reading::{Values, read},
-    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+    reading::Values,
+    technique::{Computation, FigureDescription, Parameter, Technique},
 };
 
 /// The technique.
@@ -45,21 +45,34 @@ impl Technique for HighFall {
         &tables::FIGURES
     }
 
-    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
-        let values = read(self.name(), self.parameters(), inputs)?;
-        let stated = values.clone();
-        let scatter = scatter(&stated);
-        let evaluation = over_tolerances(values, self.figures(), |moved| {
-            compute(&stated, scatter.as_ref(), moved)
-        })?;
-        Ok(Assessment {
-            technique: self.name().to_owned(),
-            checks: checks::checks(&evaluation),
-            traces: presentation::traces(&evaluation),
-            zones: presentation::zones(&evaluation),
-            cautions: presentation::cautions(&evaluation),
-            figures: evaluation.figures,
-        })
+    fn coefficients(&self) -> &'static [&'static str] {
+        &["exit_speed", "usable_depth", "drag_area"]
+    }
+
+    fn policy(&self) -> &'static str {
+        include_str!("../../../../../seed-data/catalogue/limits/high-fall.json")
+    }
+
+    fn prepare(&self, stated: &Values) -> Computation {
+        let scatter = scatter(stated);
+        let stated = stated.clone();
+        Box::new(move |state| compute(&stated, scatter.as_ref(), state))
+    }
+
+    fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
+        checks::checks(evaluation)
+    }
+
+    fn traces(&self, evaluation: &Evaluation) -> Vec<Trace> {
+        presentation::traces(evaluation)
+    }
+
+    fn zones(&self, evaluation: &Evaluation) -> Vec<Zone> {
+        presentation::zones(evaluation)
+    }
+
+    fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
+        presentation::cautions(evaluation)
     }
 }
 

@@ -4,7 +4,7 @@ use super::axis;
 use crate::{
     assessment::{Bound, Check, Source},
     evaluation::Evaluation,
-    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
+    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, plan, published},
     models::{
         GRAVITY,
         tolerance::{self, Axis},
@@ -67,7 +67,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             quantity: Quantity::Acceleration,
             bound: Bound::AtMost,
             limit: alarm,
-            source: common_practice(),
+            source: plan(),
             blocking: true,
             reserve: RESERVE,
             needs: PULL,
@@ -130,18 +130,16 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
     );
     let pulls = judge(
         evaluation,
-        Rule {
-            name: "pulls_today",
-            title: "Hard pulls on the day",
-            subject: Subject::Input("pulls_today"),
-            quantity: Quantity::Count,
-            bound: Bound::AtMost,
-            limit: 3.0,
-            source: common_practice(),
-            blocking: false,
-            reserve: 0.0,
-            needs: &["pulls_today"],
-        },
+        Rule::policy(
+            evaluation,
+            "pulls_today",
+            "Hard pulls on the day",
+            Subject::Input("pulls_today"),
+            Bound::AtMost,
+            &["pulls_today"],
+        )
+        .cautionary()
+        .exact(),
         |held| {
             format!(
                 "{} planned for this performer, rehearsals included; 3 hard pulls a day are the habit.",
@@ -187,7 +185,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             quantity: Quantity::Length,
             bound: Bound::AtMost,
             limit: input("corridor_length"),
-            source: common_practice(),
+            source: plan(),
             blocking: true,
             reserve: RESERVE,
             needs: pull_and!("corridor_length"),
@@ -228,18 +226,14 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     );
     let line = judge(
         evaluation,
-        Rule {
-            name: "line_factor",
-            title: "Line factor at the peak",
-            subject: Subject::Figure("line_factor"),
-            quantity: Quantity::Ratio,
-            bound: Bound::AtLeast,
-            limit: 5.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: RESERVE,
-            needs: pull_and!("line_strength"),
-        },
+        Rule::policy(
+            evaluation,
+            "line_factor",
+            "Line factor at the peak",
+            Subject::Figure("line_factor"),
+            Bound::AtLeast,
+            pull_and!("line_strength"),
+        ),
         |held| {
             format!(
                 "{}: the line peaks at {peak}; a stronger line or a softer pull raises it.",

@@ -14,14 +14,14 @@ use core::cell::RefCell;
 use pull::{Pull, Setup};
 
 use crate::{
-    assessment::{Assessment, Figure},
-    evaluation::{Computed, Evaluation, over_tolerances},
+    assessment::{Caution, Check, Figure, Trace, Zone},
+    evaluation::{Computed, Evaluation, keep, over_tolerances},
     models::{
         GRAVITY, STANDARD_ATMOSPHERE,
         tolerance::{self, Axis},
     },
-    reading::{Values, read},
-    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+    reading::Values,
+    technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
     units::Quantity,
 };
 
@@ -50,21 +50,46 @@ impl Technique for RatchetPull {
         &tables::FIGURES
     }
 
-    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
-        let values = read(self.name(), self.parameters(), inputs)?;
+    fn coefficients(&self) -> &'static [&'static str] {
+        &[
+            "seal_friction",
+            "valve_conductance",
+            "line_modulus",
+            "dead_volume",
+        ]
+    }
+
+    fn policy(&self) -> &'static str {
+        include_str!("../../../../../seed-data/catalogue/limits/ratchet-pull.json")
+    }
+
+    fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances touch only what the pull is held against, so runs are kept and used again.
         let runs = Runs::default();
-        let mut evaluation =
-            over_tolerances(values, self.figures(), |values| compute(values, &runs))?;
+        Box::new(move |state| compute(state, &runs))
+    }
+
+    fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        let mut evaluation = over_tolerances(values, self.figures(), compute)?;
         add_pressure_needed(self.figures(), &mut evaluation);
-        Ok(Assessment {
-            technique: self.name().to_owned(),
-            checks: checks::checks(&evaluation),
-            traces: presentation::traces(&evaluation),
-            zones: presentation::zones(&evaluation),
-            cautions: presentation::cautions(&evaluation, &runs),
-            figures: evaluation.figures,
-        })
+        Ok(evaluation)
+    }
+
+    fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
+        checks::checks(evaluation)
+    }
+
+    fn traces(&self, evaluation: &Evaluation) -> Vec<Trace> {
+        presentation::traces(evaluation)
+    }
+
+    fn zones(&self, evaluation: &Evaluation) -> Vec<Zone> {
+        presentation::zones(evaluation)
+    }
+
+    fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
+        presentation::cautions(evaluation)
     }
 }
 
@@ -78,7 +103,7 @@ impl Runs {
             return pull.clone();
         }
         let pull = pull::run(setup, |_| {});
-        self.0.borrow_mut().push((*setup, pull.clone()));
+        keep(&self.0, (*setup, pull.clone()));
         pull
     }
 }

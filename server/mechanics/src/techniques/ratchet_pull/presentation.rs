@@ -1,10 +1,7 @@
 //! What is shown beside a ratchet pull's figures: plots, ground to keep clear, and cautions.
 
 use super::checks::PULL;
-use super::{
-    Runs,
-    pull::{self, Setup},
-};
+use super::pull::{self, Setup};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
@@ -63,7 +60,7 @@ pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
     }]
 }
 
-pub(super) fn cautions(evaluation: &Evaluation, runs: &Runs) -> Vec<Caution> {
+pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
     let mut cautions = Vec::new();
     let mut say_so = |name: &str, text: String| {
         cautions.push(Caution {
@@ -83,7 +80,7 @@ pub(super) fn cautions(evaluation: &Evaluation, runs: &Runs) -> Vec<Caution> {
         );
         return cautions;
     };
-    match runs.get(&setup) {
+    match pull::run(&setup, |_| {}) {
         None => say_so(
             "no_solution",
             "The pull could not be followed with these inputs: check the line's modulus and the moving mass."

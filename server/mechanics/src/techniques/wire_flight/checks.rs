@@ -226,18 +226,16 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
     );
     let balance = judge(
         evaluation,
-        Rule {
-            name: "balance",
-            title: "Balance point below the picks",
-            subject: Subject::Input("balance_depth"),
-            quantity: Quantity::Length,
-            bound: Bound::AtLeast,
-            limit: 0.0,
-            source: common_practice(),
-            blocking: false,
-            reserve: 0.0,
-            needs: &["balance_depth"],
-        },
+        Rule::policy(
+            evaluation,
+            "balance",
+            "Balance point below the picks",
+            Subject::Input("balance_depth"),
+            Bound::AtLeast,
+            &["balance_depth"],
+        )
+        .cautionary()
+        .exact(),
         |held| {
             if held.value < 0.0 {
                 format!(
@@ -296,18 +294,15 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     );
     let operators = judge(
         evaluation,
-        Rule {
-            name: "operators",
-            title: "Operator and understudy",
-            subject: Subject::Input("operators"),
-            quantity: Quantity::Count,
-            bound: Bound::AtLeast,
-            limit: 2.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: 0.0,
-            needs: &["operators"],
-        },
+        Rule::policy(
+            evaluation,
+            "operators",
+            "Operator and understudy",
+            Subject::Input("operators"),
+            Bound::AtLeast,
+            &["operators"],
+        )
+        .exact(),
         |held| {
             format!(
                 "{} trained on this flight; one operator for each flyer and an understudy make 2.",
@@ -317,18 +312,14 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     );
     let rescue = judge(
         evaluation,
-        Rule {
-            name: "rescue_time",
-            title: "Timed rescue",
-            subject: Subject::Input("rescue_time"),
-            quantity: Quantity::Time,
-            bound: Bound::AtMost,
-            limit: 300.0,
-            source: common_practice(),
-            blocking: true,
-            reserve: RESERVE,
-            needs: &["rescue_time"],
-        },
+        Rule::policy(
+            evaluation,
+            "rescue_time",
+            "Timed rescue",
+            Subject::Input("rescue_time"),
+            Bound::AtMost,
+            &["rescue_time"],
+        ),
         |held| {
             format!(
                 "The drill took {} to the ground; a suspended body is brought down within 5 minutes, and \

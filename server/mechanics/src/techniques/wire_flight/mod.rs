@@ -12,14 +12,14 @@ mod tables;
 use flight::{Shares, swing_bottom};
 
 use crate::{
-    assessment::Assessment,
-    evaluation::{Computed, over_tolerances},
+    assessment::{Caution, Check, Trace, Zone},
+    evaluation::{Computed, Evaluation},
     models::{
         GRAVITY,
         wire::{self, Material},
     },
-    reading::{Values, read},
-    technique::{AssessError, FigureDescription, Inputs, Parameter, Technique},
+    reading::Values,
+    technique::{Computation, FigureDescription, Parameter, Technique},
 };
 
 /// The technique.
@@ -48,17 +48,32 @@ impl Technique for WireFlight {
         &tables::FIGURES
     }
 
-    fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
-        let values = read(self.name(), self.parameters(), inputs)?;
-        let evaluation = over_tolerances(values, self.figures(), compute)?;
-        Ok(Assessment {
-            technique: self.name().to_owned(),
-            checks: checks::checks(&evaluation),
-            traces: presentation::traces(&evaluation),
-            zones: presentation::zones(&evaluation),
-            cautions: presentation::cautions(&evaluation),
-            figures: evaluation.figures,
-        })
+    fn coefficients(&self) -> &'static [&'static str] {
+        &["balance_depth", "forward_offset"]
+    }
+
+    fn policy(&self) -> &'static str {
+        include_str!("../../../../../seed-data/catalogue/limits/wire-flight.json")
+    }
+
+    fn prepare(&self, _: &Values) -> Computation {
+        Box::new(compute)
+    }
+
+    fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
+        checks::checks(evaluation)
+    }
+
+    fn traces(&self, evaluation: &Evaluation) -> Vec<Trace> {
+        presentation::traces(evaluation)
+    }
+
+    fn zones(&self, evaluation: &Evaluation) -> Vec<Zone> {
+        presentation::zones(evaluation)
+    }
+
+    fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
+        presentation::cautions(evaluation)
     }
 }
 
