@@ -73,6 +73,12 @@ fn what_people_write() {
         (Angle, "30deg", 30.0_f64.to_radians()),
         (Angle, "30°", 30.0_f64.to_radians()),
         (Angle, "0.5 rad", 0.5),
+        (Rotation, "60 rpm", core::f64::consts::TAU),
+        (Rotation, "90 deg/s", core::f64::consts::FRAC_PI_2),
+        (Torque, "120 N m", 120.0),
+        (Torque, "1.5 kN m", 1500.0),
+        (Power, "12 kW", 12e3),
+        (Pixels, "1.5 px", 1.5),
         (HeatFlux, "84 kW/m2", 84e3),
         (HeatFlux, "2 cal/cm2s", 83_680.0),
         (HeatFlux, "2 cal/(cm² s)", 83_680.0),
@@ -261,6 +267,10 @@ fn what_people_read() {
         (Time, 0.057, "57 ms"),
         (Conductance, 5e-8, "5 dm³/(s bar)"),
         (Volume, 0.02, "20 L"),
+        (Rotation, core::f64::consts::TAU, "60 rpm"),
+        (Torque, 1500.0, "1.5 kN m"),
+        (Power, 745.699_871_582_270_2, "746 W"),
+        (Pixels, 0.993, "0.993 px"),
     ] {
         assert_eq!(metric(quantity, si), text);
     }
@@ -269,6 +279,15 @@ fn what_people_read() {
     assert_eq!(
         format_imperial(Pressure, 620_528.0),
         ("90".to_owned(), "psi")
+    );
+    // 550 foot-pounds-force a second.
+    assert_eq!(
+        format_imperial(Power, 745.699_871_582_270_2),
+        ("1".to_owned(), "hp")
+    );
+    assert_eq!(
+        format_imperial(Torque, 1355.817_948),
+        ("1000".to_owned(), "lbf ft")
     );
     assert_eq!(format_imperial(Speed, 15.6464), ("35".to_owned(), "mph"));
     assert_eq!(
@@ -286,7 +305,7 @@ proptest! {
 
     /// Whatever is shown reads back as itself, to the digits shown.
     #[test]
-    fn shown_values_read_back(index in 0_usize..18, exponent in -4.0_f64..6.0, mantissa in 1.0_f64..10.0) {
+    fn shown_values_read_back(index in 0_usize..Quantity::ALL.len(), exponent in -4.0_f64..6.0, mantissa in 1.0_f64..10.0) {
         let quantity = Quantity::ALL[index];
         let scale = match quantity {
             Quantity::Conductance => 1e-9,

@@ -179,7 +179,8 @@ fn scale(quantity: Quantity, values: &[f64]) -> Scale {
         (Quantity::Conductance, _) => (1.0e8, 0.0),
         (Quantity::Volume, _) => (1e3, 0.0),
         (_, "mm" | "g" | "ms") => (1e3, 0.0),
-        (_, "kN" | "kJ" | "kW/m²" | "kN/m") => (1e-3, 0.0),
+        (Quantity::Rotation, _) => (30.0 / std::f64::consts::PI, 0.0),
+        (_, "kN" | "kJ" | "kW/m²" | "kN/m" | "kW" | "kN m") => (1e-3, 0.0),
         (_, "bar") => (1e-5, 0.0),
         (_, "min") => (1.0 / 60.0, 0.0),
         _ => (1.0, 0.0),
@@ -257,6 +258,10 @@ mod tests {
             (Quantity::Stiffness, 24_080.0),
             (Quantity::Volume, 0.05),
             (Quantity::Conductance, 3e-8),
+            (Quantity::Rotation, 3.1),
+            (Quantity::Torque, 2_400.0),
+            (Quantity::Power, 18_000.0),
+            (Quantity::Pixels, 1.4),
         ] {
             let (written, unit) = units::format_metric(quantity, si);
             let scale = scale(quantity, &[si]);

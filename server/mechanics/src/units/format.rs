@@ -30,6 +30,12 @@ pub fn format_metric(quantity: Quantity, si: f64) -> (String, &'static str) {
         Quantity::Area => (digits(si), "m²"),
         Quantity::ArealDensity => (digits(si), "kg/m²"),
         Quantity::Conductance => (digits(si * 1.0e8), "dm³/(s bar)"),
+        Quantity::Rotation => (digits(si * 30.0 / core::f64::consts::PI), "rpm"),
+        Quantity::Torque if size < 1000.0 => (digits(si), "N m"),
+        Quantity::Torque => (digits(si / 1000.0), "kN m"),
+        Quantity::Power if size < 1000.0 => (digits(si), "W"),
+        Quantity::Power => (digits(si / 1000.0), "kW"),
+        Quantity::Pixels => (digits(si), "px"),
         Quantity::Ratio => (digits(si), ""),
         Quantity::Count => (count(si), ""),
     }
@@ -58,10 +64,17 @@ pub fn format_imperial(quantity: Quantity, si: f64) -> (String, &'static str) {
             digits(si * 16.0 * 9.0 * table::FOOT * table::FOOT / table::POUND),
             "oz/yd²",
         ),
+        Quantity::Torque => (digits(si / (table::FOOT * table::POUND_FORCE)), "lbf ft"),
+        Quantity::Power => (
+            digits(si / (550.0 * table::FOOT * table::POUND_FORCE)),
+            "hp",
+        ),
         Quantity::Time
         | Quantity::Acceleration
         | Quantity::Angle
         | Quantity::Conductance
+        | Quantity::Rotation
+        | Quantity::Pixels
         | Quantity::Ratio
         | Quantity::Count => format_metric(quantity, si),
     }

@@ -53,6 +53,14 @@ pub enum Quantity {
     ArealDensity,
     /// Cubic metres per second per pascal (sonic conductance); people read dm3/(s bar).
     Conductance,
+    /// Radians per second; people read turns per minute.
+    Rotation,
+    /// Newton metres.
+    Torque,
+    /// Watts.
+    Power,
+    /// Picture elements across a frame.
+    Pixels,
     /// A pure number; people may read per cent.
     Ratio,
     /// A whole number of things.
@@ -61,7 +69,7 @@ pub enum Quantity {
 
 impl Quantity {
     /// Every quantity, in the order of the enum.
-    pub const ALL: [Quantity; 18] = [
+    pub const ALL: [Quantity; 22] = [
         Quantity::Length,
         Quantity::Mass,
         Quantity::Time,
@@ -78,6 +86,10 @@ impl Quantity {
         Quantity::Area,
         Quantity::ArealDensity,
         Quantity::Conductance,
+        Quantity::Rotation,
+        Quantity::Torque,
+        Quantity::Power,
+        Quantity::Pixels,
         Quantity::Ratio,
         Quantity::Count,
     ];
@@ -101,6 +113,10 @@ impl Quantity {
             Quantity::Area => "m²",
             Quantity::ArealDensity => "kg/m²",
             Quantity::Conductance => "m³/(s Pa)",
+            Quantity::Rotation => "rad/s",
+            Quantity::Torque => "N m",
+            Quantity::Power => "W",
+            Quantity::Pixels => "px",
             Quantity::Ratio | Quantity::Count => "",
         }
     }
@@ -124,6 +140,10 @@ impl Quantity {
             Quantity::Area => "area",
             Quantity::ArealDensity => "mass per area",
             Quantity::Conductance => "sonic conductance",
+            Quantity::Rotation => "turn rate",
+            Quantity::Torque => "torque",
+            Quantity::Power => "power",
+            Quantity::Pixels => "number of pixels",
             Quantity::Ratio => "ratio",
             Quantity::Count => "count",
         }

@@ -167,6 +167,23 @@ static CONDUCTANCE: [Unit; 2] = [
     ),
     unit(&["m3/(sPa)", "m3/sPa", "m3/s/Pa"], 1.0),
 ];
+static ROTATION: [Unit; 3] = [
+    unit(&["rpm", "rev/min"], core::f64::consts::PI / 30.0),
+    unit(&["deg/s", "°/s"], DEGREE),
+    unit(&["rad/s"], 1.0),
+];
+static TORQUE: [Unit; 3] = [
+    unit(&["Nm", "N·m"], 1.0),
+    unit(&["kNm", "kN·m"], 1000.0),
+    unit(&["lbfft", "ftlbf", "ft-lbf"], FOOT * POUND_FORCE),
+];
+static POWER: [Unit; 3] = [
+    unit(&["kW"], 1000.0),
+    unit(&["W", "watt", "watts"], 1.0),
+    // 550 foot-pounds-force a second.
+    unit(&["hp"], 550.0 * FOOT * POUND_FORCE),
+];
+static PIXELS: [Unit; 1] = [unit(&["px", "pixel", "pixels"], 1.0)];
 static RATIO: [Unit; 2] = [unit(&["", "x"], 1.0), unit(&["%", "percent", "pct"], 0.01)];
 static COUNT: [Unit; 1] = [unit(&[""], 1.0)];
 
@@ -189,6 +206,10 @@ pub(super) fn units(quantity: Quantity) -> &'static [Unit] {
         Quantity::Area => &AREA,
         Quantity::ArealDensity => &AREAL_DENSITY,
         Quantity::Conductance => &CONDUCTANCE,
+        Quantity::Rotation => &ROTATION,
+        Quantity::Torque => &TORQUE,
+        Quantity::Power => &POWER,
+        Quantity::Pixels => &PIXELS,
         Quantity::Ratio => &RATIO,
         Quantity::Count => &COUNT,
     }
@@ -232,6 +253,7 @@ pub(super) fn suggestions(quantity: Quantity) -> String {
         Quantity::Count => "a whole number".to_owned(),
         Quantity::Ratio => "a plain number, or %".to_owned(),
         Quantity::Conductance => "dm3/(s bar), m3/(s Pa)".to_owned(),
+        Quantity::Torque => "N m, kN m, lbf ft".to_owned(),
         Quantity::Volume => "L, m3, mL, US gal, imp gal, ft3".to_owned(),
         Quantity::Energy => "J, kJ, ft lbf, cal, MJ".to_owned(),
         _ => units(quantity)

@@ -48,6 +48,10 @@ export const mechanics: Record<string, string> = {
   area: 'área',
   'mass per area': 'masa por área',
   'sonic conductance': 'conductancia sónica',
+  'turn rate': 'velocidad de giro',
+  torque: 'par',
+  power: 'potencia',
+  'number of pixels': 'número de píxeles',
   ratio: 'proporción',
   count: 'cantidad',
 };
