@@ -18,6 +18,8 @@ pub struct TechniqueDescription {
     pub parameters: &'static [Parameter],
     /// The figures it gives, the most telling first.
     pub figures: &'static [FigureDescription],
+    /// The inputs that logged test shots can settle.
+    pub coefficients: &'static [&'static str],
 }
 
 impl From<&'static dyn Technique> for TechniqueDescription {
@@ -28,6 +30,7 @@ impl From<&'static dyn Technique> for TechniqueDescription {
             summary: technique.summary(),
             parameters: technique.parameters(),
             figures: technique.figures(),
+            coefficients: technique.coefficients(),
         }
     }
 }

@@ -38,6 +38,11 @@ impl Computed {
         }
     }
 
+    /// The figures that were set, in the order they were.
+    pub fn iter(&self) -> impl Iterator<Item = (&'static str, f64)> {
+        self.0.iter().copied()
+    }
+
     /// A figure's value.
     pub fn get(&self, name: &str) -> Option<f64> {
         self.0

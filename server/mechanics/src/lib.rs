@@ -22,6 +22,7 @@ pub mod reading;
 pub mod registry;
 pub mod technique;
 pub mod techniques;
+pub mod tools;
 pub mod units;
 
 pub use assessment::{

@@ -228,6 +228,25 @@ impl Values {
         Some(self.ends(index).unwrap_or((value, value)))
     }
 
+    /// A number and its tolerance, where it has one.
+    pub(crate) fn toleranced(&self, index: usize) -> Option<(f64, f64)> {
+        match self.entries[index] {
+            Entry::Number { value, tolerance } if tolerance > 0.0 => Some((value, tolerance)),
+            _ => None,
+        }
+    }
+
+    /// The same inputs with one number entered, whether or not it was.
+    pub(crate) fn make_known(&mut self, index: usize, value: f64) {
+        if self.entries[index] == Entry::Unknown {
+            self.entries[index] = Entry::Number {
+                value,
+                tolerance: 0.0,
+            };
+        }
+        self.set(index, value);
+    }
+
     /// The same inputs with one number replaced.
     pub(crate) fn set(&mut self, index: usize, value: f64) {
         if let Entry::Number { value: old, .. } = &mut self.entries[index] {

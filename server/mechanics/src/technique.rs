@@ -122,6 +122,24 @@ pub struct Parameter {
     pub help: &'static str,
 }
 
+impl Parameter {
+    /// The smallest and largest number accepted; none for a choice.
+    pub fn range(&self) -> Option<(f64, f64)> {
+        match self.kind {
+            ParameterKind::Number { min, max, .. } => Some((min, max)),
+            ParameterKind::Choice { .. } => None,
+        }
+    }
+
+    /// The kind of quantity; a choice has none and counts as a pure number.
+    pub fn quantity(&self) -> Quantity {
+        match self.kind {
+            ParameterKind::Number { quantity, .. } => quantity,
+            ParameterKind::Choice { .. } => Quantity::Ratio,
+        }
+    }
+}
+
 /// What may be entered for a parameter. All numbers SI.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]

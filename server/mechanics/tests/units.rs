@@ -286,7 +286,7 @@ fn what_people_read() {
         ("1".to_owned(), "hp")
     );
     assert_eq!(
-        format_imperial(Torque, 1355.817_948),
+        format_imperial(Torque, 1_355.817_948),
         ("1000".to_owned(), "lbf ft")
     );
     assert_eq!(format_imperial(Speed, 15.6464), ("35".to_owned(), "mph"));

@@ -49,7 +49,7 @@ impl Technique for WireFlight {
     }
 
     fn coefficients(&self) -> &'static [&'static str] {
-        &["balance_depth", "forward_offset"]
+        &["balance_depth"]
     }
 
     fn policy(&self) -> &'static str {

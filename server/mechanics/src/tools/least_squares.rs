@@ -1,0 +1,284 @@
+//! Nonlinear least squares of a few unknowns: Levenberg and Marquardt's method (D. W. Marquardt, J. Soc.
+//! Indust. Appl. Math. 11, 1963) on unknowns scaled to be near one, kept inside their ranges; and the
+//! eigenvalues of small symmetric matrices by Jacobi's rotations.
+
+/// A square matrix, row by row.
+pub(super) type Matrix = Vec<Vec<f64>>;
+
+/// One unknown: where it starts, its range, and the size that counts as one.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Unknown {
+    pub start: f64,
+    pub range: (f64, f64),
+    pub scale: f64,
+}
+
+/// Residuals of a guess; none where the model gives no answer.
+pub(super) type Residuals<'a> = dyn Fn(&[f64]) -> Option<Vec<f64>> + 'a;
+
+/// The slopes of the residuals by each unknown in its own scale: one row for each residual.
+pub(super) fn slopes(
+    unknowns: &[Unknown],
+    at: &[f64],
+    residuals: &Residuals<'_>,
+) -> Option<Vec<Vec<f64>>> {
+    let mut columns = Vec::with_capacity(unknowns.len());
+    for (index, unknown) in unknowns.iter().enumerate() {
+        let step = 1e-4 * unknown.scale;
+        let moved = |by: f64| {
+            let mut guess = at.to_vec();
+            guess[index] = (guess[index] + by).clamp(unknown.range.0, unknown.range.1);
+            let width = guess[index];
+            residuals(&guess).map(|found| (width, found))
+        };
+        let ((low, below), (high, above)) = (moved(-step)?, moved(step)?);
+        let width = (high - low) / unknown.scale;
+        columns.push(
+            below
+                .iter()
+                .zip(&above)
+                .map(|(below, above)| (above - below) / width)
+                .collect::<Vec<_>>(),
+        );
+    }
+    let rows = columns.first().map_or(0, Vec::len);
+    Some(
+        (0..rows)
+            .map(|row| columns.iter().map(|column| column[row]).collect())
+            .collect(),
+    )
+}
+
+/// The slopes' matrix times itself.
+pub(super) fn normal_matrix(slopes: &[Vec<f64>], unknowns: usize) -> Matrix {
+    let mut matrix = vec![vec![0.0; unknowns]; unknowns];
+    for row in slopes {
+        for i in 0..unknowns {
+            for j in 0..unknowns {
+                matrix[i][j] += row[i] * row[j];
+            }
+        }
+    }
+    matrix
+}
+
+/// The guess with the least sum of squares near the start.
+pub(super) fn fit(unknowns: &[Unknown], residuals: &Residuals<'_>) -> Option<Vec<f64>> {
+    let count = unknowns.len();
+    let mut at: Vec<f64> = unknowns.iter().map(|unknown| unknown.start).collect();
+    let mut found = residuals(&at)?;
+    let mut sum = squares(&found);
+    let mut damping = 1e-3;
+    for _ in 0..200 {
+        let slopes = slopes(unknowns, &at, residuals)?;
+        let normal = normal_matrix(&slopes, count);
+        let mut downhill = vec![0.0; count];
+        for (row, residual) in slopes.iter().zip(&found) {
+            for (index, slope) in row.iter().enumerate() {
+                downhill[index] -= slope * residual;
+            }
+        }
+        let mut moved = false;
+        while damping < 1e12 {
+            let mut damped = normal.clone();
+            for (index, row) in damped.iter_mut().enumerate() {
+                row[index] += damping * row[index].max(1e-12);
+            }
+            let Some(step) = solve(&damped, &downhill) else {
+                damping *= 10.0;
+                continue;
+            };
+            let guess: Vec<f64> = at
+                .iter()
+                .zip(unknowns)
+                .zip(&step)
+                .map(|((at, unknown), step)| {
+                    (at + step * unknown.scale).clamp(unknown.range.0, unknown.range.1)
+                })
+                .collect();
+            match residuals(&guess) {
+                Some(next) if squares(&next) < sum => {
+                    let gained = sum - squares(&next);
+                    sum = squares(&next);
+                    found = next;
+                    at = guess;
+                    damping = (damping * 0.2).max(1e-12);
+                    moved = gained > 1e-14 * sum;
+                    break;
+                }
+                _ => damping *= 5.0,
+            }
+        }
+        if !moved {
+            break;
+        }
+        damping = damping.min(1e6);
+    }
+    Some(at)
+}
+
+pub(super) fn squares(residuals: &[f64]) -> f64 {
+    residuals.iter().map(|one| one * one).sum()
+}
+
+/// Solves a small linear system by elimination with pivots; none when it is singular.
+#[allow(
+    clippy::needless_range_loop,
+    reason = "rows and columns by their numbers"
+)]
+pub(super) fn solve(matrix: &Matrix, right: &[f64]) -> Option<Vec<f64>> {
+    let count = right.len();
+    let mut rows: Vec<Vec<f64>> = matrix
+        .iter()
+        .zip(right)
+        .map(|(row, right)| row.iter().copied().chain([*right]).collect())
+        .collect();
+    for column in 0..count {
+        let pivot = (column..count)
+            .max_by(|a, b| rows[*a][column].abs().total_cmp(&rows[*b][column].abs()))?;
+        if rows[pivot][column] == 0.0 || !rows[pivot][column].is_finite() {
+            return None;
+        }
+        rows.swap(column, pivot);
+        for row in 0..count {
+            if row == column {
+                continue;
+            }
+            let factor = rows[row][column] / rows[column][column];
+            for at in column..=count {
+                let take = factor * rows[column][at];
+                rows[row][at] -= take;
+            }
+        }
+    }
+    Some(
+        (0..count)
+            .map(|row| rows[row][count] / rows[row][row])
+            .collect(),
+    )
+}
+
+/// Eigenvalues, ascending, each with its vector, of a small symmetric matrix.
+#[allow(
+    clippy::needless_range_loop,
+    reason = "rows and columns by their numbers"
+)]
+pub(super) fn eigen(matrix: &Matrix) -> Vec<(f64, Vec<f64>)> {
+    let count = matrix.len();
+    let mut a = matrix.clone();
+    let mut vectors: Matrix = (0..count)
+        .map(|i| (0..count).map(|j| if i == j { 1.0 } else { 0.0 }).collect())
+        .collect();
+    for _ in 0..100 {
+        let mut off = 0.0;
+        for i in 0..count {
+            for j in i + 1..count {
+                off += a[i][j] * a[i][j];
+            }
+        }
+        let size: f64 = (0..count).map(|i| a[i][i] * a[i][i]).sum();
+        if off <= 1e-30 * size {
+            break;
+        }
+        for p in 0..count {
+            for q in p + 1..count {
+                if a[p][q] == 0.0 {
+                    continue;
+                }
+                let theta = 0.5 * libm::atan2(2.0 * a[p][q], a[q][q] - a[p][p]);
+                let (sine, cosine) = libm::sincos(theta);
+                for row in &mut a {
+                    let (x, y) = (row[p], row[q]);
+                    row[p] = cosine * x - sine * y;
+                    row[q] = sine * x + cosine * y;
+                }
+                for k in 0..count {
+                    let (x, y) = (a[p][k], a[q][k]);
+                    a[p][k] = cosine * x - sine * y;
+                    a[q][k] = sine * x + cosine * y;
+                }
+                for row in &mut vectors {
+                    let (x, y) = (row[p], row[q]);
+                    row[p] = cosine * x - sine * y;
+                    row[q] = sine * x + cosine * y;
+                }
+            }
+        }
+    }
+    let mut pairs: Vec<(f64, Vec<f64>)> = (0..count)
+        .map(|i| (a[i][i], vectors.iter().map(|row| row[i]).collect()))
+        .collect();
+    pairs.sort_by(|one, other| one.0.total_cmp(&other.0));
+    pairs
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn eigenvalues_put_the_matrix_together_again() {
+        let matrix = vec![
+            vec![4.0, 1.0, -2.0],
+            vec![1.0, 3.0, 0.5],
+            vec![-2.0, 0.5, 1.5],
+        ];
+        let pairs = eigen(&matrix);
+        assert!(pairs.windows(2).all(|pair| pair[0].0 <= pair[1].0));
+        for i in 0..3 {
+            for j in 0..3 {
+                let sum: f64 = pairs.iter().map(|(value, v)| value * v[i] * v[j]).sum();
+                assert!((sum - matrix[i][j]).abs() < 1e-12);
+            }
+        }
+    }
+
+    /// Misra1a of the NIST Statistical Reference Datasets (nonlinear regression): certified values.
+    #[test]
+    fn a_reference_dataset_of_nist_is_fitted() {
+        let data = [
+            (10.07, 77.6),
+            (14.73, 114.9),
+            (17.94, 141.1),
+            (23.93, 190.8),
+            (29.61, 239.9),
+            (35.18, 289.0),
+            (40.02, 332.8),
+            (44.82, 378.4),
+            (50.76, 434.8),
+            (55.05, 477.3),
+            (61.01, 536.8),
+            (66.40, 593.1),
+            (75.47, 689.1),
+            (81.78, 760.0),
+        ];
+        let unknowns = [
+            Unknown {
+                start: 500.0,
+                range: (1.0, 1e4),
+                scale: 500.0,
+            },
+            Unknown {
+                start: 1e-4,
+                range: (1e-9, 1.0),
+                scale: 1e-4,
+            },
+        ];
+        let fitted = fit(&unknowns, &|b| {
+            Some(
+                data.iter()
+                    .map(|(y, x)| b[0] * (1.0 - libm::exp(-b[1] * x)) - y)
+                    .collect(),
+            )
+        })
+        .unwrap();
+        assert!(
+            (fitted[0] / 238.942_129_18 - 1.0).abs() < 1e-6,
+            "{fitted:?}"
+        );
+        assert!(
+            (fitted[1] / 5.501_564_318_1e-4 - 1.0).abs() < 1e-6,
+            "{fitted:?}"
+        );
+    }
+}
