@@ -54,6 +54,22 @@ fn story(database: &str) -> Result<(), Trouble> {
         Some(0)
     );
 
+    // A test shot comes back as it was logged, on the gag's page as well.
+    let shot = json!({
+        "id": Uuid::now_v7(), "technique": "high-fall", "inputs": {"drop_height": {"value": 6.1}},
+        "measured": {"impact_speed": 10.7}, "load": "bag", "note": "",
+        "shot_at": "2026-01-05T09:00:00Z",
+    });
+    let (status, logged) = coordinator.post(&format!("/gags/{id}/test-shots"), &shot)?;
+    assert_eq!(status, 201, "{logged}");
+    let (_, page) = coordinator.get(&format!("/gags/{id}"))?;
+    let kept = page["test_shots"].as_array().and_then(|all| all.last());
+    assert_eq!(kept, Some(&logged));
+    for field in ["inputs", "measured", "load", "shot_at"] {
+        assert_eq!(logged[field], shot[field], "{field}");
+    }
+    assert_eq!(text(&page, "/clearance/state"), "cleared");
+
     // Someone who only reads the record may hold, like anyone, and may do nothing else.
     let before = trail_size(&observer)?;
     let (status, problem) = observer.post(

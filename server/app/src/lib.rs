@@ -6,6 +6,7 @@ pub mod commands;
 pub mod config;
 pub mod demo;
 pub mod entropy;
+pub mod handbook;
 pub mod http;
 pub mod lan;
 pub mod mail;

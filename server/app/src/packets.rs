@@ -106,9 +106,11 @@ fn gathered(
     document.attachments = attachments(&case, &proof);
     let drawn = gagwright_store::drawn_marks::for_gag(conn, gag)?;
     signatures::draw(&mut document.signoffs, &judged, &drawn);
+    let shots = gagwright_store::test_shots::for_gag(conn, gag)?;
     document.records = records::parts(
         &case,
         &history,
+        &shots,
         &names,
         &words::zone(&shared.production.time_zone),
     );

@@ -38,7 +38,7 @@ pub enum Permission {
     RaiseHold,
     /// Agree to the release of a hold, under a hat one holds.
     ReleaseHold,
-    /// Log readings and rehearsal runs.
+    /// Log readings, rehearsal runs and test shots.
     LogDay,
     /// Give and take hats, and invite people.
     ManageMembers,
@@ -73,7 +73,7 @@ impl Permission {
             Permission::SignOff => "sign off",
             Permission::RaiseHold => "raise a hold from an account",
             Permission::ReleaseHold => "agree to release a hold",
-            Permission::LogDay => "log readings or rehearsal runs",
+            Permission::LogDay => "log readings, rehearsal runs or test shots",
             Permission::ManageMembers => "give roles or invite people",
             Permission::ReadTrail => "read the trail",
         }

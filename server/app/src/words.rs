@@ -2,7 +2,7 @@
 //! terminal and the printed packet say the same. Values in, text out.
 
 use gagwright_casting::{FindingStanding, Measurement, Outcome, Requirement};
-use gagwright_clearance::{BlockKind, ClearanceState, Decision, ReadingKind, RoleState};
+use gagwright_clearance::{BlockKind, ClearanceState, Decision, Load, ReadingKind, RoleState};
 use gagwright_mechanics::{Bound, Check, Figure, Quantity, Source, Standing, Status, units};
 use jiff::{Timestamp, civil::Date, tz::TimeZone};
 use serde::Serialize;
@@ -64,6 +64,14 @@ pub fn decision(decision: Decision) -> &'static str {
         Decision::Approve => "Approved",
         Decision::ApproveWithConditions => "Approved with conditions",
         Decision::Decline => "Declined",
+    }
+}
+
+/// What a test shot was shot with.
+pub fn load(load: Load) -> &'static str {
+    match load {
+        Load::Bag => "Weight bag",
+        Load::Person => "Person",
     }
 }
 

@@ -61,6 +61,8 @@ pub enum Asked {
     Reading(GagId),
     /// To log a rehearsal run.
     Run(GagId),
+    /// To log a test shot.
+    TestShot(GagId),
     /// To revise a plan that is at this revision.
     Revision(GagId, u32),
     /// To agree to the release of a hold.
@@ -180,6 +182,7 @@ impl HandedRequest {
             ("productions", "holds") => return bad("its path names another production"),
             ("gags", "readings") => Asked::Reading(GagId(id)),
             ("gags", "runs") => Asked::Run(GagId(id)),
+            ("gags", "test-shots") => Asked::TestShot(GagId(id)),
             ("gags", "plans") => Asked::Revision(GagId(id), self.expected()?),
             ("holds", "agreements") => Asked::Release(HoldId(id)),
             _ => return bad(NOT_HANDED),
@@ -206,7 +209,7 @@ impl HandedRequest {
 }
 
 const NOT_HANDED: &str = "its path is not one that may be handed over: holds, readings, rehearsal runs, \
-                          plan revisions and agreements to release may";
+                          test shots, plan revisions and agreements to release may";
 
 fn open(jws: &str) -> Result<Parts<'_>, HandedError> {
     compact::open(jws, TYPE, LONGEST).map_err(HandedError::Malformed)

@@ -15,6 +15,6 @@ identifier!(
     HoldId
 );
 identifier!(
-    /// A reading or a rehearsal run.
+    /// A reading, a rehearsal run or a test shot.
     RecordId
 );

@@ -25,6 +25,7 @@ mod policy_check;
 mod reading;
 pub mod signoff;
 mod starting;
+pub mod test_shot;
 pub mod validate;
 pub mod words;
 
@@ -49,4 +50,5 @@ pub use owed::{Owed, owed};
 pub use plan::{Facets, Hazard, Plan};
 pub use policy::{Policy, PolicyError, Role, RolePolicy};
 pub use signoff::{Decision, Device, Member, SignOff, SignOffError, Statement};
+pub use test_shot::{Load, TestShot};
 pub use validate::FieldProblem;

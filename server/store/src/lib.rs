@@ -33,6 +33,7 @@ pub mod readings;
 pub mod runs;
 pub mod sessions;
 pub mod signoffs;
+pub mod test_shots;
 pub mod trail;
 
 pub use address::sqlite_file;

@@ -179,6 +179,16 @@ diesel::table! {
 }
 
 diesel::table! {
+    test_shots (id) {
+        id -> Binary,
+        gag -> Binary,
+        document -> Text,
+        at -> BigInt,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
     trail_entries (production, position) {
         production -> Binary,
         position -> BigInt,

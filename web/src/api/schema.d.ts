@@ -188,6 +188,31 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/gags/{gag}/test-shots": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List a gag's test shots
+         * @description Needs `read_production`. In the order they were logged; the gag's page has them as well.
+         */
+        get: operations["list_test_shots"];
+        put?: never;
+        /**
+         * Log a test shot
+         * @description Needs `log_day`. What a rig did with a bag or a person at given settings: what the calibration of the
+         *     technique's coefficients is made from.
+         */
+        post: operations["log_test_shot"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/handed": {
         parameters: {
             query?: never;
@@ -199,8 +224,8 @@ export interface paths {
         put?: never;
         /**
          * Bring what somebody else asked
-         * @description Needs to be a member of the production. A hold, a reading, a rehearsal run, a plan revision or an
-         *     agreement to release that its author signed with their device travels from phone to phone, and whoever
+         * @description Needs to be a member of the production. A hold, a reading, a rehearsal run, a test shot, a plan
+         *     revision or an agreement to release that its author signed with their device travels from phone to phone, and whoever
          *     has signal first brings it. It is done as the author, under their account and their key, so that it is
          *     done once whoever brings it and whether or not the author's own phone sends it too; no Idempotency-Key
          *     is needed here. The answer is that of the request itself, as the carrier may read it. Refused with
@@ -922,6 +947,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/techniques/{technique}/limits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List a technique's limits of habit
+         * @description Needs a signed-in account. Each with its value, why it is what it is, and who says so.
+         */
+        get: operations["list_limits"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -1276,6 +1321,8 @@ export interface components {
             title: string;
             /** @description The figure's name, where the check is about one figure. */
             figure: string | null;
+            /** @description The parameter's name, where the check is about an input itself. */
+            input?: string;
             /**
              * Format: double
              * @description The figure's value when it was checked, SI; none when an input it needs is unknown.
@@ -1783,6 +1830,11 @@ export interface components {
             marks: {
                 [key: string]: components["schemas"]["Drawing"];
             };
+            /**
+             * @description Test shots logged on the gag, in the order of the trail. They bear on no clearance, so the judge
+             *     is not given them.
+             */
+            test_shots: components["schemas"]["TestShot"][];
             /** @description Names of everyone the page mentions. */
             names: {
                 [key: string]: string;
@@ -2267,6 +2319,25 @@ export interface components {
             }[];
         };
         /** @description A list, always in an object so that members can be added beside it later. */
+        Items_Policy: {
+            /** @description The list. */
+            items: {
+                /** @description The name of the check that it limits. */
+                name: string;
+                /** @description The kind of quantity. */
+                quantity: components["schemas"]["Quantity"];
+                /**
+                 * Format: double
+                 * @description The limit, SI.
+                 */
+                value: number;
+                /** @description Why it is what it is, in a sentence. */
+                why: string;
+                /** @description Who set it: the program's own habit of the trade until a production says otherwise. */
+                source?: components["schemas"]["Source"];
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
         Items_TechniqueDescription: {
             /** @description The list. */
             items: {
@@ -2280,6 +2351,40 @@ export interface components {
                 parameters: components["schemas"]["Parameter"][];
                 /** @description The figures it gives, the most telling first. */
                 figures: components["schemas"]["FigureDescription"][];
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_TestShot: {
+            /** @description The list. */
+            items: {
+                /** @description Which. */
+                id: components["schemas"]["RecordId"];
+                /** @description The gag it was shot for. */
+                gag: components["schemas"]["GagId"];
+                /** @description The technique's machine name; often the plan's, though a gag may test another first. */
+                technique: string;
+                /** @description The technique's inputs as they were set for this shot, SI. */
+                inputs: components["schemas"]["Inputs"];
+                /** @description What was measured, by the figure's machine name, SI. */
+                measured: {
+                    [key: string]: number;
+                };
+                /** @description What was shot. */
+                load: components["schemas"]["Load"];
+                /** @description What was seen. */
+                note?: string;
+                /**
+                 * Format: date-time
+                 * @description When it was shot, by the clock of whoever logged it.
+                 */
+                shot_at: string;
+                /** @description Who logged it. */
+                recorded_by: components["schemas"]["PersonId"];
+                /**
+                 * Format: date-time
+                 * @description When it was logged, server time.
+                 */
+                recorded_at: string;
             }[];
         };
         /** @description A certificate that runs out before a day it is needed on. */
@@ -2306,6 +2411,11 @@ export interface components {
             /** @description The kind of quantity. */
             quantity: components["schemas"]["Quantity"];
         };
+        /**
+         * @description What was on the line, in the catcher or in the seat.
+         * @enum {string}
+         */
+        Load: "bag" | "person";
         /** @description Everyone who performs, held against one slot, best first. */
         Matches: {
             /** @description The slot. */
@@ -2487,6 +2597,28 @@ export interface components {
             good: boolean;
             /** @description What was seen. */
             note?: string;
+        };
+        /** @description One test shot: the settings, and what the rig then did. */
+        NewTestShot: {
+            /** @description Minted by whoever logs it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /** @description The technique's machine name; any there is, the plan's most often. */
+            technique: string;
+            /** @description The technique's inputs as they were set, SI. */
+            inputs: components["schemas"]["Inputs"];
+            /** @description What was measured, by the figure's machine name, SI; at least one. */
+            measured: {
+                [key: string]: number;
+            };
+            /** @description What was shot. */
+            load: components["schemas"]["Load"];
+            /** @description What was seen. */
+            note?: string;
+            /**
+             * Format: date-time
+             * @description When it was shot.
+             */
+            shot_at: string;
         };
         /** @description An invitation that can still be accepted. */
         OpenInvitation: {
@@ -2905,7 +3037,7 @@ export interface components {
          * @description A kind of quantity. Its SI unit is what every number in this crate is in.
          * @enum {string}
          */
-        Quantity: "length" | "mass" | "time" | "speed" | "acceleration" | "force" | "pressure" | "temperature" | "energy" | "heat_flux" | "angle" | "stiffness" | "volume" | "area" | "areal_density" | "conductance" | "ratio" | "count";
+        Quantity: "length" | "mass" | "time" | "speed" | "acceleration" | "force" | "pressure" | "temperature" | "energy" | "heat_flux" | "angle" | "stiffness" | "volume" | "area" | "areal_density" | "conductance" | "rotation" | "torque" | "power" | "pixels" | "ratio" | "count";
         /** @description What to assess. */
         Question: {
             /** @description Values by parameter name, SI; what is left out takes the parameter's default. */
@@ -2939,7 +3071,7 @@ export interface components {
         ReadingKind: "wind" | "gust" | "air_temperature" | "water_temperature" | "light";
         /**
          * Format: uuid
-         * @description A reading or a rehearsal run.
+         * @description A reading, a rehearsal run or a test shot.
          */
         RecordId: string;
         /** @description One run on a rung of the ladder. */
@@ -3480,7 +3612,7 @@ export interface components {
          * @description How far a limit's value can be leaned on.
          * @enum {string}
          */
-        Standing: "published" | "from_memory" | "common_practice";
+        Standing: "published" | "from_memory" | "common_practice" | "production" | "plan";
         /** @description What is signed. Its RFC 8785 bytes are the JWS payload. */
         Statement: {
             /** @description Always [`Statement::KIND`]. */
@@ -3572,6 +3704,37 @@ export interface components {
              * @default []
              */
             rungs: components["schemas"]["Rung"][];
+        };
+        /** @description One test shot as it was logged. Never changed and never taken back: a later one simply adds to it. */
+        TestShot: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description The gag it was shot for. */
+            gag: components["schemas"]["GagId"];
+            /** @description The technique's machine name; often the plan's, though a gag may test another first. */
+            technique: string;
+            /** @description The technique's inputs as they were set for this shot, SI. */
+            inputs: components["schemas"]["Inputs"];
+            /** @description What was measured, by the figure's machine name, SI. */
+            measured: {
+                [key: string]: number;
+            };
+            /** @description What was shot. */
+            load: components["schemas"]["Load"];
+            /** @description What was seen. */
+            note?: string;
+            /**
+             * Format: date-time
+             * @description When it was shot, by the clock of whoever logged it.
+             */
+            shot_at: string;
+            /** @description Who logged it. */
+            recorded_by: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When it was logged, server time.
+             */
+            recorded_at: string;
         };
         /** @description A signature someone is asked for. */
         ToSign: {
@@ -3998,6 +4161,62 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SignOffReceipt"];
+                };
+            };
+        };
+    };
+    list_test_shots: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description All of them */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_TestShot"];
+                };
+            };
+        };
+    };
+    log_test_shot: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewTestShot"];
+            };
+        };
+        responses: {
+            /** @description Logged */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestShot"];
                 };
             };
         };
@@ -5106,6 +5325,29 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Assessment"];
+                };
+            };
+        };
+    };
+    list_limits: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                technique: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description All of them, by check */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_Policy"];
                 };
             };
         };

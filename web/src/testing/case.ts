@@ -171,6 +171,7 @@ export function pageOf(one: Case): GagPage {
     history: [],
     names: {},
     marks: {},
+    test_shots: [],
     packet_url: '',
     trail: { size: 9, leaf: 3 },
   };

@@ -36,7 +36,7 @@ pub fn verify(
     }
     match claimed.asked()? {
         Asked::Hold => {}
-        Asked::Reading(gag) | Asked::Run(gag) | Asked::Revision(gag, _) => {
+        Asked::Reading(gag) | Asked::Run(gag) | Asked::TestShot(gag) | Asked::Revision(gag, _) => {
             record::gag(conn, carrier.production, gag)?;
         }
         Asked::Release(hold) => {
@@ -83,7 +83,7 @@ pub fn author(
 fn permission(asked: Asked) -> Permission {
     match asked {
         Asked::Hold => Permission::RaiseHold,
-        Asked::Reading(_) | Asked::Run(_) => Permission::LogDay,
+        Asked::Reading(_) | Asked::Run(_) | Asked::TestShot(_) => Permission::LogDay,
         Asked::Revision(..) => Permission::EditPlans,
         Asked::Release(_) => Permission::ReleaseHold,
     }

@@ -1,12 +1,14 @@
 //! What people send: the bodies of commands, with every id minted by the sender so that a phone with
 //! no signal can name what it makes. Plain data; the commands check it.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
-    DeviceId, Facets, GagId, HoldId, ReadingKind, RecordId, Role, plan::Hazard, signoff::PublicKey,
+    DeviceId, Facets, GagId, HoldId, Load, ReadingKind, RecordId, Role, plan::Hazard,
+    signoff::PublicKey,
 };
+use gagwright_mechanics::Inputs;
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -93,6 +95,28 @@ pub struct NewRun {
     /// What was seen.
     #[serde(default)]
     pub note: String,
+}
+
+/// One test shot: the settings, and what the rig then did.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct NewTestShot {
+    /// Minted by whoever logs it (UUIDv7).
+    pub id: RecordId,
+    /// The technique's machine name; any there is, the plan's most often.
+    pub technique: String,
+    /// The technique's inputs as they were set, SI.
+    pub inputs: Inputs,
+    /// What was measured, by the figure's machine name, SI; at least one.
+    pub measured: BTreeMap<String, f64>,
+    /// What was shot.
+    pub load: Load,
+    /// What was seen.
+    #[serde(default)]
+    pub note: String,
+    /// When it was shot.
+    #[schema(value_type = String, format = DateTime)]
+    pub shot_at: Timestamp,
 }
 
 /// A device that will sign.

@@ -16,6 +16,7 @@ mod problems;
 pub mod productions;
 pub(crate) mod record;
 pub mod signoffs;
+pub mod test_shots;
 
 use std::collections::BTreeSet;
 

@@ -9,6 +9,12 @@ pub(crate) const SHORT: usize = 200;
 /// The longest long text: a paragraph, a note, a reason.
 pub(crate) const LONG: usize = 8_000;
 
+/// A name as one step of a JSON pointer (RFC 6901 section 3), cut where nobody needs the rest.
+pub(crate) fn step(name: &str) -> String {
+    let name: String = name.chars().take(80).collect();
+    name.replace('~', "~0").replace('/', "~1")
+}
+
 /// Problems found so far.
 #[derive(Debug, Default)]
 pub(crate) struct Problems(Vec<FieldProblem>);

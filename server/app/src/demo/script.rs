@@ -6,9 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{PersonId, Requirement, Slot, SlotId};
 use gagwright_clearance::{
-    ClearanceState, Decision, Facets, Policy, ReadingKind, Role, facets::Rung, plan::Hazard,
+    ClearanceState, Decision, Facets, Load, Policy, ReadingKind, Role, facets::Rung, plan::Hazard,
 };
-use gagwright_mechanics::{InputValue, ParameterKind, units};
+use gagwright_mechanics::{InputValue, Inputs, Parameter, ParameterKind, Technique, units};
 use serde::Deserialize;
 use serde_json::Value;
 
@@ -130,6 +130,21 @@ pub(crate) enum Step {
         role: Role,
         cause: String,
     },
+    /// Logs a test shot. The rig is invented, so what was measured is too: it is what the model gives
+    /// with the coefficients of `rig`, which the plan does not know, and a fixed deviation on top as any
+    /// tape or instrument has one.
+    TestShot {
+        by: String,
+        load: Load,
+        /// Over the plan's own inputs, as people write them.
+        set: BTreeMap<String, String>,
+        /// The invented rig's true coefficients.
+        rig: BTreeMap<String, String>,
+        /// What was measured, by figure, and how far off the measurement was, SI.
+        measured: BTreeMap<String, f64>,
+        #[serde(default)]
+        note: String,
+    },
     /// Logs a reading.
     Read {
         by: String,
@@ -200,30 +215,59 @@ pub(crate) fn put_inputs(
     technique: &str,
     inputs: &BTreeMap<String, String>,
 ) -> Result<(), ScriptError> {
-    let model = gagwright_mechanics::find(technique)
-        .ok_or_else(|| ScriptError(format!("there is no technique {technique}")))?;
+    let model = model(technique)?;
     for (name, text) in inputs {
-        let parameter = model
-            .parameters()
-            .iter()
-            .find(|one| one.name == name)
-            .ok_or_else(|| ScriptError(format!("{technique} has no input {name}")))?;
-        let value = match &parameter.kind {
-            ParameterKind::Number { quantity, .. } => {
-                let measured = units::parse(*quantity, text)
-                    .map_err(|error| ScriptError(format!("{technique}, {name}: {error}")))?;
-                InputValue::Number {
-                    value: measured.value,
-                    tolerance: measured.tolerance,
-                }
-            }
-            ParameterKind::Choice { .. } => InputValue::Choice(text.clone()),
-        };
+        let (parameter, value) = input(model, name, text)?;
         if let Some(parameters) = facets.parameters_mut(parameter.facet) {
             parameters.insert(name.clone(), value);
         }
     }
     Ok(())
+}
+
+/// Inputs with others, as people write them, set over them.
+pub(crate) fn set_over(
+    inputs: &Inputs,
+    technique: &str,
+    others: &BTreeMap<String, String>,
+) -> Result<Inputs, ScriptError> {
+    let model = model(technique)?;
+    let mut set = inputs.clone();
+    for (name, text) in others {
+        set.0.insert(name.clone(), input(model, name, text)?.1);
+    }
+    Ok(set)
+}
+
+/// The technique of that name.
+pub(crate) fn model(technique: &str) -> Result<&'static dyn Technique, ScriptError> {
+    gagwright_mechanics::find(technique)
+        .ok_or_else(|| ScriptError(format!("there is no technique {technique}")))
+}
+
+fn input(
+    model: &'static dyn Technique,
+    name: &str,
+    text: &str,
+) -> Result<(&'static Parameter, InputValue), ScriptError> {
+    let technique = model.name();
+    let parameter = model
+        .parameters()
+        .iter()
+        .find(|one| one.name == name)
+        .ok_or_else(|| ScriptError(format!("{technique} has no input {name}")))?;
+    let value = match &parameter.kind {
+        ParameterKind::Number { quantity, .. } => {
+            let measured = units::parse(*quantity, text)
+                .map_err(|error| ScriptError(format!("{technique}, {name}: {error}")))?;
+            InputValue::Number {
+                value: measured.value,
+                tolerance: measured.tolerance,
+            }
+        }
+        ParameterKind::Choice { .. } => InputValue::Choice(text.to_owned()),
+    };
+    Ok((parameter, value))
 }
 
 /// Merges a patch over facets (RFC 7396).

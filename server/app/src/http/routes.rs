@@ -28,7 +28,8 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(sessions::end_one::end_other_sign_ins)
         .service(sessions::end_one::end_sign_in)
         .service(techniques::list::list_techniques)
-        .service(techniques::assess::assess_technique);
+        .service(techniques::assess::assess_technique)
+        .service(techniques::limits::list_limits);
     // For members of the production, by permission.
     api.service(productions::read::read_production)
         .service(productions::today::read_today)
@@ -47,6 +48,8 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(holds::agree::agree_to_release)
         .service(day::reading::log_reading)
         .service(day::run::log_run)
+        .service(day::test_shot::list_test_shots)
+        .service(day::test_shot::log_test_shot)
         .service(handed::carry::bring_handed)
         .service(people::list::list_people)
         .service(people::read::read_person)

@@ -1,22 +1,24 @@
 //! What has been logged beside the plan, as what a packet prints: earlier revisions, rehearsal runs,
-//! readings and holds.
+//! test shots beside what the model says of them, readings and holds.
 
 use std::collections::BTreeMap;
 
 use gagwright_casting::PersonId;
-use gagwright_clearance::{Case, judge::missing_agreements};
+use gagwright_clearance::{Case, TestShot, judge::missing_agreements};
+use gagwright_mechanics::Figure;
 use gagwright_packet::document::{Content, Part};
 use gagwright_store::plans::PlanSummary;
 use jiff::tz::TimeZone;
 
 use crate::words;
 
-/// The newest readings and runs that still fit a page; the trail keeps all.
+/// The newest readings, runs and test shots that still fit a page; the trail keeps all.
 const NEWEST: usize = 12;
 
 pub(super) fn parts(
     case: &Case,
     history: &[PlanSummary],
+    shots: &[TestShot],
     names: &BTreeMap<PersonId, String>,
     zone: &TimeZone,
 ) -> Vec<Part> {
@@ -68,6 +70,24 @@ pub(super) fn parts(
         &["Rung", "Run", "When", "Logged by", "Seen"],
         runs.collect(),
     );
+    add(
+        "Test shots",
+        &["Shot with", "When", "Logged by", "Measured", "Seen"],
+        shots
+            .iter()
+            .rev()
+            .take(NEWEST)
+            .map(|shot| {
+                vec![
+                    words::load(shot.load).into(),
+                    words::short_moment(shot.shot_at, zone),
+                    name(&shot.recorded_by),
+                    measured(shot),
+                    shot.note.clone(),
+                ]
+            })
+            .collect(),
+    );
     let readings = case.readings.iter().rev().take(NEWEST).map(|reading| {
         vec![
             words::named(&reading.kind),
@@ -107,4 +127,30 @@ pub(super) fn parts(
         held.collect(),
     );
     parts
+}
+
+/// What was measured, each beside what the model gives for the same settings.
+fn measured(shot: &TestShot) -> String {
+    let Some(technique) = gagwright_mechanics::find(&shot.technique) else {
+        return String::new();
+    };
+    let figures: Vec<Figure> = technique
+        .assess(&shot.inputs)
+        .map(|assessment| assessment.figures)
+        .unwrap_or_default();
+    let told = shot.measured.iter().filter_map(|(name, value)| {
+        let described = technique.figures().iter().find(|one| one.name == name)?;
+        let say = |si| words::metric(described.quantity, si);
+        let model = figures.iter().find(|one| one.name == *name);
+        Some(match model {
+            Some(model) => format!(
+                "{}: {}, model {}",
+                described.title,
+                say(*value),
+                say(model.value)
+            ),
+            None => format!("{}: {}, model unknown", described.title, say(*value)),
+        })
+    });
+    told.collect::<Vec<_>>().join("\n")
 }

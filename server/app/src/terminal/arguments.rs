@@ -89,6 +89,10 @@ pub(crate) enum Subcommand {
     #[command(after_help = "Example:\n  gagwright describe-api > openapi.json\n\n\
         A running server gives the same at /api/v1/openapi.json, and shows it at /api/docs/.")]
     DescribeApi,
+    /// Write the handbook's pages, one for each technique, from what the program itself says of it
+    #[command(after_help = "Examples:\n  gagwright handbook --out docs\n  \
+        gagwright handbook --out docs --readme README.md     and the README's table")]
+    Handbook(HandbookArguments),
 }
 
 /// Which database and which production.
@@ -208,6 +212,16 @@ pub(crate) struct VerifyArguments {
     /// Answer in JSON
     #[arg(long)]
     pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct HandbookArguments {
+    /// Folder for the pages; made where it is missing
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: PathBuf,
+    /// A README whose table of techniques is brought up to date as well
+    #[arg(long, value_name = "FILE")]
+    pub(crate) readme: Option<PathBuf>,
 }
 
 #[derive(Args, Debug)]

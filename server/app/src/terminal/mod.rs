@@ -7,6 +7,7 @@ mod assess;
 mod database;
 mod describe_api;
 mod fault;
+mod handbook;
 mod import;
 mod matching;
 mod migrate;
@@ -54,6 +55,7 @@ fn run_subcommand(subcommand: Option<Subcommand>) -> Result<(), Fault> {
         Some(Subcommand::Verify(arguments)) => verify::run(&arguments),
         Some(Subcommand::Migrate(arguments)) => migrate::run(&arguments),
         Some(Subcommand::DescribeApi) => describe_api::run(),
+        Some(Subcommand::Handbook(arguments)) => handbook::run(&arguments),
     }
 }
 

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
-    Case, Clearance, GagId, RoleState,
+    Case, Clearance, GagId, RoleState, TestShot,
     judge::{age_day, missing_agreements},
     plan::FacetHashes,
 };
@@ -36,9 +36,11 @@ pub fn gag_page(
     let leaf = history.first().map_or(0, |one| one.leaf);
     let case = shown(reader, case);
     let clearance = clearance(&case, now);
+    let test_shots = gagwright_store::test_shots::for_gag(conn, gag)?;
     Ok(GagPage {
-        names: mentioned(&case, &history, &shared.names()),
+        names: mentioned(&case, &history, &test_shots, &shared.names()),
         marks: gagwright_store::drawn_marks::for_gag(conn, gag)?,
+        test_shots,
         packet_url: format!("/api/v1/gags/{gag}/packet"),
         trail: TrailPlace {
             size: gagwright_store::trail::size(conn, reader.production)?,
@@ -135,6 +137,7 @@ pub(crate) fn person_ref(
 fn mentioned(
     case: &Case,
     history: &[PlanRevision],
+    test_shots: &[TestShot],
     names: &BTreeMap<PersonId, String>,
 ) -> BTreeMap<PersonId, String> {
     let mut ids: Vec<PersonId> = history.iter().map(|one| one.author.id).collect();
@@ -143,6 +146,7 @@ fn mentioned(
     ids.extend(case.devices.iter().map(|device| device.person));
     ids.extend(case.readings.iter().map(|reading| reading.by));
     ids.extend(case.runs.iter().map(|run| run.by));
+    ids.extend(test_shots.iter().map(|shot| shot.recorded_by));
     for hold in &case.holds {
         ids.extend(hold.raised_by);
         ids.extend(hold.agreements.iter().map(|one| one.person));

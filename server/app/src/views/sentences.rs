@@ -118,6 +118,13 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
                 text("rung")
             )
         }
+        "test_shot.logged" => {
+            let load = match text("load").as_str() {
+                "bag" => "a weight bag",
+                _ => "a person",
+            };
+            format!("{who} logged a test shot with {load} on {code}")
+        }
         "device.registered" => {
             format!(
                 "{} registered a device to sign with",

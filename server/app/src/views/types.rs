@@ -5,7 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use gagwright_casting::{Person, PersonId, ProductionId, Slot, SlotId, Verdict};
 use gagwright_clearance::{
     Case, Clearance, ClearanceState, Device, Drawing, Facet, GagId, Hold, Plan, Policy, Role,
-    RoleStanding, RoleState, SignOffId, Statement, diff::FacetChange, policy::Attestation,
+    RoleStanding, RoleState, SignOffId, Statement, TestShot, diff::FacetChange,
+    policy::Attestation,
 };
 use gagwright_mechanics::Status;
 use gagwright_trail::Entry;
@@ -138,6 +139,11 @@ pub struct GagPage {
     #[serde(default)]
     #[schema(required = true, value_type = BTreeMap<String, Drawing>)]
     pub marks: BTreeMap<SignOffId, Drawing>,
+    /// Test shots logged on the gag, in the order of the trail. They bear on no clearance, so the judge
+    /// is not given them.
+    #[serde(default)]
+    #[schema(required = true)]
+    pub test_shots: Vec<TestShot>,
     /// Names of everyone the page mentions.
     #[schema(value_type = BTreeMap<String, String>)]
     pub names: BTreeMap<PersonId, String>,

@@ -19,6 +19,7 @@ DELETE /sessions/others
 PUT /me/password
 GET /techniques
 POST /techniques/{name}/assessment
+GET /techniques/{technique}/limits
 GET /productions/{production}
 GET /productions/{production}/today
 GET /productions/{production}/gags
@@ -37,6 +38,8 @@ POST /holds/{hold}/agreements
 POST /hold-codes/{code}/holds
 POST /gags/{gag}/readings
 POST /gags/{gag}/runs
+GET /gags/{gag}/test-shots
+POST /gags/{gag}/test-shots
 GET /productions/{production}/people
 GET /productions/{production}/people/{person}
 PUT /productions/{production}/people/{person}

@@ -190,6 +190,15 @@ fn everything_that_may_travel_does_what_its_own_address_does() {
         format!("/gags/{gag}/runs"),
         json!({ "id": Uuid::now_v7(), "rung": rung, "good": true }),
     ));
+    let shot = Uuid::now_v7();
+    let logged = bring(&author.asks(
+        format!("/gags/{gag}/test-shots"),
+        json!({
+            "id": shot, "technique": "high-fall", "inputs": {}, "load": "bag",
+            "measured": { "impact_speed": 11.5 }, "shot_at": gagwright::clock::now(),
+        }),
+    ));
+    assert_eq!(logged["recorded_by"], world.person.to_string());
     let mut facets = page["plan"]["facets"].clone();
     facets["camera"]["notes"] = json!("wider");
     let mut revision = author.asks(

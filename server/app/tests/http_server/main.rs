@@ -19,4 +19,5 @@ mod settings;
 mod signing;
 mod starting;
 mod support;
+mod test_shots;
 mod writes;

@@ -71,6 +71,11 @@ fn only_what_may_travel_is_read() {
         ),
         (format!("/gags/{id}/runs"), None, Asked::Run(GagId(id))),
         (
+            format!("/gags/{id}/test-shots"),
+            None,
+            Asked::TestShot(GagId(id)),
+        ),
+        (
             format!("/gags/{id}/plans"),
             Some("\"3\""),
             Asked::Revision(GagId(id), 3),

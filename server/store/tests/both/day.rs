@@ -4,6 +4,7 @@ use gagwright_casting::ProductionId;
 use gagwright_clearance::{Agreement, Drawing, Role, signoff::ConditionMet};
 use gagwright_store::{
     StoreError, devices, drawn_marks, gags, holds, holds::StoredHold, readings, runs, signoffs,
+    test_shots,
 };
 
 use crate::support::{
@@ -253,6 +254,47 @@ fn readings_and_runs_come_back_to_the_last_bit() {
         assert_eq!(
             by_gag.into_iter().collect::<Vec<_>>(),
             [(stage.gag, vec![run])]
+        );
+    }
+}
+
+#[test]
+fn test_shots_come_back_whole_and_in_the_order_of_the_trail() {
+    for database in databases() {
+        let name = &database.name;
+        let store = database.ready();
+        let stage = build::stage(&store);
+        let shot = |number, by| build::test_shot(number, stage.gag, by);
+        // The later leaf first: what counts is the trail, not the order of writing.
+        let (first, second) = (shot(82, stage.one), shot(81, stage.two));
+        let (kept_first, kept_second) = (first.clone(), second.clone());
+        write(&store, move |conn| {
+            test_shots::insert(conn, &kept_second, 5)?;
+            test_shots::insert(conn, &kept_first, 4)
+        })
+        .unwrap();
+        let of_gag = store
+            .read(|conn| test_shots::for_gag(conn, stage.gag))
+            .unwrap();
+        assert_eq!(of_gag, [first.clone(), second], "{name}");
+        assert_eq!(
+            of_gag[0].measured["total_distance"].to_bits(),
+            (0.1f64 + 0.2).to_bits(),
+            "{name}"
+        );
+        let again = first.clone();
+        assert_conflict(
+            write(&store, move |conn| test_shots::insert(conn, &again, 6)),
+            "test shot",
+            "logged before",
+        );
+        let mut elsewhere = first;
+        elsewhere.id = gagwright_clearance::RecordId(id(83));
+        elsewhere.gag = gagwright_casting::GagId(id(99));
+        let lost = write(&store, move |conn| test_shots::insert(conn, &elsewhere, 7));
+        assert!(
+            matches!(lost, Err(StoreError::Conflict { .. })),
+            "{name}: {lost:?}"
         );
     }
 }

@@ -4,10 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{GagId, Person, PersonId, ProductionId};
 use gagwright_clearance::{
-    Decision, Device, DeviceId, Facets, Hold, HoldId, Plan, Policy, Reading, ReadingKind, RecordId,
-    RehearsalRun, Role, SignOff, SignOffId, Statement, plan::FacetHashes, signoff::PublicKey,
+    Decision, Device, DeviceId, Facets, Hold, HoldId, Load, Plan, Policy, Reading, ReadingKind,
+    RecordId, RehearsalRun, Role, SignOff, SignOffId, Statement, TestShot, plan::FacetHashes,
+    signoff::PublicKey,
 };
-use gagwright_mechanics::Facet;
+use gagwright_mechanics::{Facet, InputValue, Inputs};
 use gagwright_store::{
     Connection, Store, StoreError, gags, gags::GagRow, people, people::StoredPerson, productions,
     productions::Production, trail::NewEntry,
@@ -170,6 +171,27 @@ pub fn run(number: u128, by: PersonId) -> RehearsalRun {
         note: String::new(),
         at: at(60),
         by,
+    }
+}
+
+pub fn test_shot(number: u128, gag: GagId, by: PersonId) -> TestShot {
+    TestShot {
+        id: RecordId(id(number)),
+        gag,
+        technique: "ratchet-pull".to_owned(),
+        inputs: Inputs(BTreeMap::from([(
+            "reservoir_pressure".to_owned(),
+            InputValue::Number {
+                value: 6.3e5,
+                tolerance: Some(0.1 + 0.2),
+            },
+        )])),
+        measured: BTreeMap::from([("total_distance".to_owned(), 0.1 + 0.2)]),
+        load: Load::Bag,
+        note: "Bag turned once".to_owned(),
+        shot_at: at(61),
+        recorded_by: by,
+        recorded_at: at(62),
     }
 }
 

@@ -2,3 +2,4 @@
 
 pub mod reading;
 pub mod run;
+pub mod test_shot;

@@ -11,11 +11,11 @@ use utoipa::ToSchema;
 
 use crate::{
     clock,
-    commands::{self, Actor, CommandError, NewHold, NewReading, NewRevision, NewRun},
+    commands::{self, Actor, CommandError, NewHold, NewReading, NewRevision, NewRun, NewTestShot},
     http::{
         answer::{Answer, Reply},
         api::{
-            day::{reading, run},
+            day::{reading, run, test_shot},
             gags::revise,
             holds::{agree, raise},
         },
@@ -42,8 +42,8 @@ pub struct Handed {
 
 /// Bring what somebody else asked
 ///
-/// Needs to be a member of the production. A hold, a reading, a rehearsal run, a plan revision or an
-/// agreement to release that its author signed with their device travels from phone to phone, and whoever
+/// Needs to be a member of the production. A hold, a reading, a rehearsal run, a test shot, a plan
+/// revision or an agreement to release that its author signed with their device travels from phone to phone, and whoever
 /// has signal first brings it. It is done as the author, under their account and their key, so that it is
 /// done once whoever brings it and whether or not the author's own phone sends it too; no Idempotency-Key
 /// is needed here. The answer is that of the request itself, as the carrier may read it. Refused with
@@ -110,6 +110,7 @@ enum Errand {
     Hold(NewHold),
     Reading(GagId, NewReading),
     Run(GagId, NewRun),
+    TestShot(GagId, Box<NewTestShot>),
     Revision(GagId, u32, Box<NewRevision>),
     Release(HoldId, agree::Agree),
 }
@@ -123,6 +124,7 @@ impl Errand {
             Asked::Hold => Errand::Hold(new(body)?),
             Asked::Reading(gag) => Errand::Reading(gag, new(body)?),
             Asked::Run(gag) => Errand::Run(gag, new(body)?),
+            Asked::TestShot(gag) => Errand::TestShot(gag, Box::new(new(body)?)),
             Asked::Revision(gag, expected) => Errand::Revision(gag, expected, Box::new(new(body)?)),
             Asked::Release(hold) => Errand::Release(hold, new(body)?),
         })
@@ -134,6 +136,7 @@ impl Errand {
             Errand::Hold(new) => raise::raise(desk, author, new),
             Errand::Reading(gag, new) => reading::log(desk, author, gag, new),
             Errand::Run(gag, new) => run::log(desk, author, gag, new),
+            Errand::TestShot(gag, new) => test_shot::log(desk, author, gag, *new),
             Errand::Revision(gag, expected, new) => {
                 revise::revise(desk, author, gag, expected, *new)
             }

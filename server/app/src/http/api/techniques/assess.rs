@@ -1,16 +1,16 @@
 //! Assessing inputs that no plan holds yet.
 
 use actix_web::post;
-use gagwright_mechanics::{Assessment, Inputs, find};
+use gagwright_mechanics::{Assessment, Inputs};
 use serde::Deserialize;
 use utoipa::ToSchema;
 
+use super::technique;
 use crate::http::{
     answer::{self, Answer},
     caller::Caller,
     extract::At,
     openapi::WriteRefusals,
-    problem::{Code, Problem},
     state::off_thread,
     writing::{Json, Plain},
 };
@@ -38,10 +38,7 @@ pub async fn assess_technique(
     name: At<String>,
     Plain(Json(question)): Plain<Json<Question>>,
 ) -> Answer {
-    let technique = find(&name).ok_or_else(|| {
-        let detail = format!("There is no technique {name:?}; GET /api/v1/techniques lists them.");
-        Problem::new(Code::UnknownId, detail)
-    })?;
+    let technique = technique(&name)?;
     let assessment = off_thread(move || technique.assess(&question.inputs)).await?;
     answer::ok(&assessment)
 }
