@@ -2351,6 +2351,8 @@ export interface components {
                 parameters: components["schemas"]["Parameter"][];
                 /** @description The figures it gives, the most telling first. */
                 figures: components["schemas"]["FigureDescription"][];
+                /** @description The inputs that logged test shots can settle. */
+                coefficients: string[];
             }[];
         };
         /** @description A list, always in an object so that members can be added beside it later. */
@@ -3681,6 +3683,8 @@ export interface components {
             parameters: components["schemas"]["Parameter"][];
             /** @description The figures it gives, the most telling first. */
             figures: components["schemas"]["FigureDescription"][];
+            /** @description The inputs that logged test shots can settle. */
+            coefficients: string[];
         };
         /** @description What a technique brings with it. */
         TechniquePolicy: {
