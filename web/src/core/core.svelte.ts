@@ -26,7 +26,29 @@ import type {
 } from '../api/types.ts';
 import type { HandedRequest } from '../hand/request.ts';
 import type { Units } from '../settings.svelte.ts';
-import { spokenAssessment, spokenClearance, spokenTechnique, spokenVerdict } from '../texts/spoken.ts';
+import {
+  spokenAssessment,
+  spokenCalibration,
+  spokenClearance,
+  spokenComparison,
+  spokenSensitivity,
+  spokenSolution,
+  spokenSpread,
+  spokenTechnique,
+  spokenVerdict,
+} from '../texts/spoken.ts';
+import type {
+  CalibrateRequest,
+  Calibration,
+  CompareRequest,
+  Comparison,
+  Sensitivity,
+  SensitivityRequest,
+  Solution,
+  SolveRequest,
+  Spread,
+  SpreadRequest,
+} from '../tools/shapes.ts';
 
 /** What the built package exports. Documents are JSON text; errors are thrown with a sentence. */
 interface Package {
@@ -35,6 +57,11 @@ interface Package {
   catalogue(): string;
   techniques(): string;
   assess(technique: string, inputs: string): string;
+  spread(technique: string, request: string): string;
+  sensitivity(technique: string, request: string): string;
+  solve_for(technique: string, request: string): string;
+  calibrate(technique: string, request: string): string;
+  compare(technique: string, request: string): string;
   judge_slot(slot: string, person: string, context: string): string;
   clearance(one: string, now: string): string;
   owed(clearance: string, person: string, hats: string): string;
@@ -116,6 +143,31 @@ class Core {
 
   assess(technique: string, inputs: Inputs): Assessment {
     return spokenAssessment(JSON.parse(this.#use.assess(technique, JSON.stringify(inputs))));
+  }
+
+  /** How far the figures spread when every input is drawn within its tolerance. */
+  spread(technique: string, request: SpreadRequest): Spread {
+    return spokenSpread(JSON.parse(this.#use.spread(technique, JSON.stringify(request))));
+  }
+
+  /** What moves a figure, the most telling input first. */
+  sensitivity(technique: string, request: SensitivityRequest): Sensitivity {
+    return spokenSensitivity(JSON.parse(this.#use.sensitivity(technique, JSON.stringify(request))));
+  }
+
+  /** Which values of one input give a wanted figure. */
+  solveFor(technique: string, request: SolveRequest): Solution {
+    return spokenSolution(JSON.parse(this.#use.solve_for(technique, JSON.stringify(request))));
+  }
+
+  /** What test shots settle. Throws with the reason, and which shot would settle it, when they cannot. */
+  calibrate(technique: string, request: CalibrateRequest): Calibration {
+    return spokenCalibration(JSON.parse(this.#use.calibrate(technique, JSON.stringify(request))));
+  }
+
+  /** Which figures and checks moved between two plans of one technique. */
+  compare(technique: string, request: CompareRequest): Comparison {
+    return spokenComparison(JSON.parse(this.#use.compare(technique, JSON.stringify(request))));
   }
 
   judgeSlot(

@@ -74,7 +74,10 @@ function phrase(text: string): string | undefined {
   const exact = phrases.get(text);
   if (exact !== undefined) return exact;
   const small = phrases.get(text.charAt(0).toLowerCase() + text.slice(1));
-  return small === undefined ? undefined : capital(small);
+  if (small !== undefined) return capital(small);
+  // A title within a sentence begins small.
+  const large = phrases.get(capital(text));
+  return large === undefined ? undefined : large.charAt(0).toLowerCase() + large.slice(1);
 }
 
 function filled(sentence: string, by: Teller): string | undefined {

@@ -2,7 +2,10 @@
 // themselves is touched: what people wrote, and everything that is hashed or signed, stays as it is.
 
 import type { Assessment, Clearance, Finding, TechniqueDescription, Verdict } from '../api/types.ts';
+import type { Calibration, Comparison, Sensitivity, Solution, Spread } from '../tools/shapes.ts';
 import { said } from './said.ts';
+
+const titled = <T extends { title: string }>(thing: T): T => ({ ...thing, title: said(thing.title) });
 
 export function spokenTechnique(one: TechniqueDescription): TechniqueDescription {
   return {
@@ -26,7 +29,6 @@ export function spokenTechnique(one: TechniqueDescription): TechniqueDescription
 }
 
 export function spokenAssessment(one: Assessment): Assessment {
-  const titled = <T extends { title: string }>(thing: T): T => ({ ...thing, title: said(thing.title) });
   return {
     ...one,
     figures: one.figures.map(titled),
@@ -34,6 +36,35 @@ export function spokenAssessment(one: Assessment): Assessment {
     traces: one.traces.map((trace) => ({ ...titled(trace), x: titled(trace.x), y: trace.y.map(titled) })),
     zones: one.zones.map((zone) => ({ ...titled(zone), reason: said(zone.reason) })),
     cautions: one.cautions.map((caution) => ({ ...caution, text: said(caution.text) })),
+  };
+}
+
+export function spokenSpread(one: Spread): Spread {
+  return { ...one, figures: one.figures.map(titled), crossings: one.crossings.map(titled) };
+}
+
+export function spokenSensitivity(one: Sensitivity): Sensitivity {
+  return { ...titled(one), bars: one.bars.map(titled) };
+}
+
+export function spokenSolution(one: Solution): Solution {
+  return { ...one, note: said(one.note) };
+}
+
+export function spokenCalibration(one: Calibration): Calibration {
+  return {
+    ...one,
+    coefficients: one.coefficients.map(titled),
+    prediction: one.prediction.map(titled),
+  };
+}
+
+export function spokenComparison(one: Comparison): Comparison {
+  return {
+    ...one,
+    inputs: one.inputs.map(titled),
+    figures: one.figures.map(titled),
+    checks: one.checks.map(titled),
   };
 }
 

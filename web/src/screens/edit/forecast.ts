@@ -9,6 +9,9 @@ export interface Forecast {
   changes: FacetChange[];
   /** Signatures that stand now and would not. */
   lapsing: RoleStanding[];
+  /** What the plan held, and what it would hold. */
+  from: Facets;
+  to: Facets;
 }
 
 const keyOf = (one: RoleStanding) => `${one.role} ${one.slot ?? ''}`;
@@ -23,5 +26,11 @@ export function forecast(one: Case, base: Plan, facets: Facets, now: Date): Fore
       : { ...base, facets, revision: base.revision + 1, written_at: now.toISOString() };
   const after = core.clearance({ ...one, plan }, now);
   const still = new Set(after.roles.filter(good).map(keyOf));
-  return { after, changes, lapsing: before.roles.filter((role) => good(role) && !still.has(keyOf(role))) };
+  return {
+    from: base.facets,
+    to: facets,
+    after,
+    changes,
+    lapsing: before.roles.filter((role) => good(role) && !still.has(keyOf(role))),
+  };
 }

@@ -16,6 +16,7 @@ import { person } from './person.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
+import { groups, handbook, moved, shots, tools } from './tools.ts';
 import { trail } from './trail.ts';
 import { words } from './words.ts';
 
@@ -63,6 +64,11 @@ export const en = {
   packets,
   needs,
   person,
+  tools,
+  moved,
+  shots,
+  handbook,
+  groups,
 };
 
 export type Texts = typeof en;

@@ -30,6 +30,7 @@ export const settings = {
     release: 'Agreement to release',
     reading: 'Reading',
     run: 'Rehearsal run',
+    test_shot: 'Test shot',
     revision: 'New revision',
     gag: 'New gag',
     device: 'This device',

@@ -51,5 +51,6 @@ export const newGag = {
   codeHelp: 'Short enough to say over a radio, for example G07.',
   name: 'Title',
   technique: 'How it is done',
+  techniqueHelp: 'Tap to choose from the groups, or type the beginning of a word.',
   go: 'Create the gag',
 };

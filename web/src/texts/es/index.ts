@@ -17,6 +17,7 @@ import { person } from './person.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
+import { groups, handbook, moved, shots, tools } from './tools.ts';
 import { trail } from './trail.ts';
 import { words } from './words.ts';
 
@@ -64,4 +65,9 @@ export const es: Texts = {
   packets,
   needs,
   person,
+  tools,
+  moved,
+  shots,
+  handbook,
+  groups,
 };

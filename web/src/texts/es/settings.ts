@@ -31,6 +31,7 @@ export const settings: Texts['settings'] = {
     release: 'Acuerdo para levantar el alto',
     reading: 'Medición',
     run: 'Ensayo',
+    test_shot: 'Prueba medida',
     revision: 'Revisión nueva',
     gag: 'Acción nueva',
     device: 'Este dispositivo',

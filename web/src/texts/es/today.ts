@@ -52,5 +52,6 @@ export const newGag: Texts['newGag'] = {
   codeHelp: 'Lo bastante corto para decirlo por radio, por ejemplo G07.',
   name: 'Título',
   technique: 'Cómo se hace',
+  techniqueHelp: 'Toque para elegir entre los grupos, o escriba el principio de una palabra.',
   go: 'Crear la acción',
 };

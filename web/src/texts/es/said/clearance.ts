@@ -98,6 +98,19 @@ export const clearance: Record<string, string> = {
     'Resuélvalo por escrito y pida a {role} que firme de nuevo.',
   '{who} signed as {roles}; these must be two people.': '{who} firmó como {roles}; deben ser dos personas.',
   'Have someone else sign as {one} or as {other}.': 'Que firme otra persona como {one} o como {other}.',
+  // What was handed over.
+  'the device "{device}" belongs to someone else': 'el dispositivo «{device}» es de otra persona',
+  'the device "{device}" was revoked on {when}; its owner must send this themselves':
+    'el dispositivo «{device}» se revocó el {when}; debe enviarlo su propio dueño',
+  'made_at is {when}, more than a day ahead; set the clock of "{device}" and hand it over again':
+    'está fechado el {when}, más de un día por delante; ponga en hora «{device}» y vuelva a entregarlo',
+  'made_at is {when}, more than a day before "{device}" was registered; set its clock and hand it over again':
+    'está fechado el {when}, más de un día antes de que se registrara «{device}»; póngalo en hora y vuelva a entregarlo',
+  'the signature does not verify with the key registered for this device':
+    'la firma no se verifica con la clave registrada para este dispositivo',
+  'what was handed over is not a compact JWS with alg ES256: {why}':
+    'lo entregado no es un JWS compacto con alg ES256: {why}',
+  'the signed request is not valid: {why}': 'la petición firmada no es válida: {why}',
   // The day.
   '{reading} was read as {value} at {place} by {who} on {when}; the plan allows {allowed}.':
     '{reading}: {who} midió {value} en {place} el {when}; el plan admite {allowed}.',

@@ -32,6 +32,29 @@ export const mechanics: Record<string, string> = {
     '«{text}» está por debajo del cero absoluto (-273,15 °C); revise el número y su unidad',
   '"{text}" is not a whole number of things; write 0, 1, 2 and so on':
     '«{text}» no es un número entero; escriba 0, 1, 2, etc.',
+  // The tools.
+  '{figure} does not become {#wanted} for {parameter} from {#from} to {#to}: it goes from {#low} to {#high}.':
+    '{figure}: no llega a {wanted} con {parameter} de {from} a {to}; va de {low} a {high}.',
+  '{figure} is not given anywhere in this range.': '{figure}: no se da en ninguna parte de este margen.',
+  '{figure} is not given anywhere in this range; not entered: {list}.':
+    '{figure}: no se da en ninguna parte de este margen; falta indicar: {list}.',
+  '{#have} measurements cannot settle {#count} coefficients and show how sure they are: log at least {#more} more, or fit fewer coefficients.':
+    '{have} mediciones no bastan para fijar {count} coeficientes y decir con qué certeza: anote al menos {more} más, o ajuste menos coeficientes.',
+  'these shots cannot settle {coefficient}: what they measure does not depend on it apart from the other coefficients.':
+    'estas pruebas no pueden fijar {coefficient}: lo que miden no depende de ello aparte de los demás coeficientes.',
+  'A shot with {input} at {#at}, measuring {figure}, would tell most.':
+    'Lo que más diría es una prueba con {input} en {at}, midiendo {figure}.',
+  'No single shot of this technique would tell: enter what is missing first, or fit fewer coefficients.':
+    'Ninguna prueba sola de esta técnica lo diría: indique primero lo que falta, o ajuste menos coeficientes.',
+  'there is nothing in this technique for test shots to settle':
+    'en esta técnica no hay nada que puedan fijar las pruebas medidas',
+  'is where the fit starts; enter your best guess of it':
+    'es por donde empieza el ajuste; indique su mejor estimación',
+  'the model gives no answer near these shots; see that their inputs are whole':
+    'el modelo no da respuesta cerca de estas pruebas; vea que sus datos estén completos',
+  'the model gives no answer near the fit': 'el modelo no da respuesta cerca del ajuste',
+  'the model gives no such figure for the inputs of shot {#n}; see that they are whole':
+    'el modelo no da esa cifra con los datos de la prueba {n}; vea que estén completos',
   length: 'longitud',
   mass: 'masa',
   time: 'tiempo',
