@@ -5,7 +5,7 @@ import type { Facet, Facets, GagPage, Hazard, ReadingKind, Role, Statement } fro
 import { FACETS } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { moment, quantity } from '../format.ts';
-import { readingQuantity } from '../parts/plan-text.ts';
+import { measuredText, readingQuantity, techniqueOf } from '../parts/plan-text.ts';
 import { roleTitle } from '../parts/role-title.ts';
 import { t } from '../texts/index.ts';
 import type { HandedRequest } from './request.ts';
@@ -60,6 +60,14 @@ function requestWhat({ item, page }: Taken, { body, if_match }: HandedRequest): 
       const rung = page?.plan.facets.rehearsals.rungs?.find((one) => one.name === body.rung)?.what;
       const name = rung ?? text(body.rung);
       return [what(body.good === true ? t.hand.runGood(name) : t.hand.runBad(name))];
+    }
+    case 'test_shot': {
+      const load = body.load === 'person' ? t.shots.person : t.shots.bag;
+      const technique = techniqueOf(text(body.technique));
+      const measured = Object.entries((body.measured ?? {}) as Record<string, unknown>).map(([name, value]) =>
+        measuredText(technique, name, Number(value)),
+      );
+      return [what(`${t.settings.kinds.test_shot}: ${[load, ...measured].join(', ')}`)];
     }
     default:
       return [

@@ -1,12 +1,13 @@
 // What was handed over, checked here: whose it is, what it asks, whether its signature holds. What does not
 // verify is not kept.
 
-import type { Device, GagPage, PublicKey, Statement } from '../api/types.ts';
+import { serverNow } from '../api/clock.ts';
+import type { Device, GagPage, Statement } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { moment } from '../format.ts';
 import { payloadOf } from '../sign/jws.ts';
 import type { HandedItem } from '../storage/database.ts';
-import { t } from '../texts/index.ts';
+import { said, t } from '../texts/index.ts';
 import { HandError } from './bytes.ts';
 import type { Known } from './known.ts';
 import { type Handed, unpack } from './message.ts';
@@ -36,6 +37,7 @@ const PATHS: [RegExp, HandedItem['kind']][] = [
   [/^\/holds\/[^/]+\/agreements$/, 'release'],
   [/^\/gags\/[^/]+\/readings$/, 'reading'],
   [/^\/gags\/[^/]+\/runs$/, 'run'],
+  [/^\/gags\/[^/]+\/test-shots$/, 'test_shot'],
   [/^\/gags\/[^/]+\/plans$/, 'revision'],
 ];
 
@@ -49,7 +51,7 @@ interface Claim {
   gag: string | undefined;
   content: Taken['content'];
   /** The core's check; throws with the reason. */
-  verify: (key: PublicKey) => unknown;
+  verify: (device: Device) => unknown;
 }
 
 function unreadable(): HandError {
@@ -62,37 +64,51 @@ function claimOf(handed: Handed): Claim {
   const texts = (...values: unknown[]) => values.every((one) => typeof one === 'string' && one !== '');
   try {
     if (handed.kind === 'sign_off') {
-      const said = payloadOf<Statement>(jws);
-      if (!texts(said.id, said.production, said.gag, said.signer, said.device, said.role, said.signed_at))
+      const stated = payloadOf<Statement>(jws);
+      if (
+        !texts(
+          stated.id,
+          stated.production,
+          stated.gag,
+          stated.signer,
+          stated.device,
+          stated.role,
+          stated.signed_at,
+        )
+      )
         throw unreadable();
       return {
         kind: 'sign_off',
         key: handed.key,
-        production: said.production,
-        person: said.signer,
-        device: said.device,
-        madeAt: said.signed_at,
-        gag: said.gag,
-        content: { kind: 'sign_off', statement: said },
-        verify: (key) => core.verifySignoff(jws, key),
+        production: stated.production,
+        person: stated.signer,
+        device: stated.device,
+        madeAt: stated.signed_at,
+        gag: stated.gag,
+        content: { kind: 'sign_off', statement: stated },
+        verify: (device) => {
+          if (device.person !== stated.signer) throw new Error(t.hand.why.owner);
+          if (device.revoked_at) throw new Error(t.hand.why.revoked(moment(device.revoked_at)));
+          return core.verifySignoff(jws, device.key);
+        },
       };
     }
-    const said = payloadOf<HandedRequest>(jws);
-    if (!texts(said.key, said.production, said.person, said.device, said.path, said.made_at))
+    const asked = payloadOf<HandedRequest>(jws);
+    if (!texts(asked.key, asked.production, asked.person, asked.device, asked.path, asked.made_at))
       throw unreadable();
-    const kind = PATHS.find(([path]) => path.test(said.path))?.[1];
-    if (!kind || typeof said.body !== 'object' || said.body === null) throw unreadable();
-    const named = /^\/gags\/([^/]+)\//.exec(said.path)?.[1] ?? said.body.gag;
+    const kind = PATHS.find(([path]) => path.test(asked.path))?.[1];
+    if (!kind || typeof asked.body !== 'object' || asked.body === null) throw unreadable();
+    const named = /^\/gags\/([^/]+)\//.exec(asked.path)?.[1] ?? asked.body.gag;
     return {
       kind,
-      key: said.key,
-      production: said.production,
-      person: said.person,
-      device: said.device,
-      madeAt: said.made_at,
+      key: asked.key,
+      production: asked.production,
+      person: asked.person,
+      device: asked.device,
+      madeAt: asked.made_at,
       gag: typeof named === 'string' ? named : undefined,
-      content: { kind: 'request', request: said },
-      verify: (key) => core.verifyHanded(jws, key),
+      content: { kind: 'request', request: asked },
+      verify: (device) => core.acceptHanded(jws, device, serverNow()),
     };
   } catch (error) {
     throw error instanceof HandError ? error : unreadable();
@@ -101,13 +117,11 @@ function claimOf(handed: Handed): Claim {
 
 function judge(claim: Claim, device: Device | undefined, name: string): Verdict {
   if (!device) return { state: 'unknown' };
-  if (device.person !== claim.person) return { state: 'bad', why: t.hand.why.owner };
-  if (device.revoked_at) return { state: 'bad', why: t.hand.why.revoked(moment(device.revoked_at)) };
   try {
-    claim.verify(device.key);
+    claim.verify(device);
     return { state: 'holds', name };
   } catch (error) {
-    return { state: 'bad', why: error instanceof Error ? error.message : String(error) };
+    return { state: 'bad', why: said(error instanceof Error ? error.message : String(error)) };
   }
 }
 

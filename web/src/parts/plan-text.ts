@@ -67,6 +67,18 @@ export function readingText(kind: Band['reading'], value: number): string {
   return unit ? quantity(unit, value) : `${number(value)} ${t.day.lux}`;
 }
 
+/** A figure as it was measured: its title and the value. */
+export function measuredText(
+  technique: TechniqueDescription | undefined,
+  name: string,
+  value: number,
+): string {
+  const figure = technique?.figures.find((one) => one.name === name);
+  return figure
+    ? `${figure.title} ${quantity(figure.quantity, value)}`
+    : `${plainName(name)} ${number(value)}`;
+}
+
 export function fieldLabel(name: string): string {
   return t.words.field[name] ?? plainName(name);
 }

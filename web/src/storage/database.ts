@@ -22,6 +22,7 @@ export interface WriteLabel {
     | 'release'
     | 'reading'
     | 'run'
+    | 'test_shot'
     | 'revision'
     | 'gag'
     | 'device'
@@ -60,7 +61,7 @@ export interface HandedItem {
   account: string;
   production: string;
   gag?: string;
-  kind: 'sign_off' | 'hold' | 'release' | 'reading' | 'run' | 'revision';
+  kind: 'sign_off' | 'hold' | 'release' | 'reading' | 'run' | 'test_shot' | 'revision';
   /** As its author signed it; passed on and sent unchanged. */
   jws: string;
   /** Its signature held on this phone. What nobody could check yet counts for nothing here, save a hold. */

@@ -62,7 +62,7 @@ function lay(writes: Made[], handed: Made[]) {
     hashes: (facets) => ({ action: facets.action.summary }) as unknown as ReturnType<Laid['hashes']>,
   };
   const over = overlay(page, laid);
-  return { counted: over.counted, apart: over.apart, case: over.page.case };
+  return { counted: over.counted, apart: over.apart, case: over.page.case, shots: over.page.test_shots };
 }
 
 /** A day of writing on one gag: holds and agreements on them, readings, runs, signatures and revisions. Keys are in
@@ -70,7 +70,7 @@ function lay(writes: Made[], handed: Made[]) {
 const aDay = fc
   .array(
     fc.record({
-      kind: fc.constantFrom<Kind>('hold', 'release', 'reading', 'run', 'sign_off', 'revision'),
+      kind: fc.constantFrom<Kind>('hold', 'release', 'reading', 'run', 'test_shot', 'sign_off', 'revision'),
       thing: fc.integer({ min: 0, max: 2 }),
       key: fc.uuid({ version: 7 }),
       base: fc.integer({ min: 1, max: 3 }),

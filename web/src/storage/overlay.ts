@@ -13,6 +13,7 @@ import type {
   Plan,
   Reading,
   RehearsalRun,
+  TestShot,
 } from '../api/types.ts';
 import { payloadOf } from '../sign/jws.ts';
 import type { HandedItem, QueuedWrite } from './database.ts';
@@ -129,7 +130,7 @@ export function overlay(page: GagPage, laid: Laid): Overlaid {
     ...left.filter((one) => one.kind === 'revision').map((one) => one.key),
   ].sort();
   if (desk.counted === 0) return { page, counted: 0, apart };
-  const over = { ...page, plan: desk.one.plan, case: desk.one };
+  const over = { ...page, plan: desk.one.plan, case: desk.one, test_shots: desk.shots };
   return { page: over, counted: desk.counted, apart };
 }
 
@@ -139,6 +140,7 @@ type LaidOut = boolean | 'too_early';
 /** A copy of the case being added to. */
 class Desk {
   readonly one: Case;
+  readonly shots: TestShot[];
   readonly apart: string[] = [];
   counted = 0;
   readonly #page: GagPage;
@@ -149,6 +151,8 @@ class Desk {
     this.#hashes = laid.hashes;
     const { signoffs, holds, readings, runs, devices } = page.case;
     const more = laid.devices.filter((one) => !devices.some((known) => known.id === one.id));
+    // A page kept by an earlier version of the app has none.
+    this.shots = [...(page.test_shots ?? [])];
     this.one = {
       ...page.case,
       signoffs: [...signoffs],
@@ -182,6 +186,10 @@ class Desk {
       case 'run': {
         const facets = this.#hashes(this.one.plan.facets);
         return addNew(this.one.runs, { ...body, facets, at, by } as unknown as RehearsalRun);
+      }
+      case 'test_shot': {
+        const made = { ...body, gag: this.#page.gag.id, recorded_by: by, recorded_at: at };
+        return addNew(this.shots, made as unknown as TestShot);
       }
       case 'release':
         return this.#release(one);
