@@ -947,6 +947,49 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/techniques/{technique}/calibrate": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What test shots teach, and what the next shot may do
+         * @description Needs a signed-in account. Fits the technique's coefficients to at most 200 shots. Refused, saying
+         *     which shot is missing, when the shots cannot settle a coefficient. Computes and stores nothing, so it
+         *     takes no idempotency key.
+         */
+        post: operations["calibrate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/techniques/{technique}/compare": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What a change of plan changes
+         * @description Needs a signed-in account. Both plans are of this technique. Computes and stores nothing, so it takes
+         *     no idempotency key.
+         */
+        post: operations["compare"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/techniques/{technique}/limits": {
         parameters: {
             query?: never;
@@ -961,6 +1004,69 @@ export interface paths {
         get: operations["list_limits"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/techniques/{technique}/sensitivity": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Which inputs move a figure most
+         * @description Needs a signed-in account. Moves each input alone to the ends of its tolerance. Computes and stores
+         *     nothing, so it takes no idempotency key.
+         */
+        post: operations["sensitivity"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/techniques/{technique}/solve": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Which value of an input gives a wanted figure
+         * @description Needs a signed-in account. Gives every value in the range, or says why there is none. Computes and
+         *     stores nothing, so it takes no idempotency key.
+         */
+        post: operations["solve"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/techniques/{technique}/spread": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * How a technique's figures spread
+         * @description Needs a signed-in account. Draws states within the inputs' tolerances, at most 100,000, the same for
+         *     the same seed. Computes and stores nothing, so it takes no idempotency key.
+         */
+        post: operations["spread"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1086,6 +1192,33 @@ export interface components {
              */
             max_age_minutes: number;
         };
+        /** @description How far one input's tolerance moves a figure. */
+        Bar: {
+            /** @description The input's machine name. */
+            parameter: string;
+            /** @description The input's title. */
+            title: string;
+            /**
+             * Format: double
+             * @description The figure with the input at the low end of its tolerance; none when it is not given there.
+             */
+            at_low: number | null;
+            /**
+             * Format: double
+             * @description The figure with the input at the high end.
+             */
+            at_high: number | null;
+            /**
+             * Format: double
+             * @description From the lowest to the highest of these and the stated value.
+             */
+            swing: number;
+            /**
+             * Format: double
+             * @description Its part in the sum of all squared swings.
+             */
+            share: number;
+        };
         /** @description One thing that stops a gag. */
         Block: {
             /** @description What kind of thing. */
@@ -1107,6 +1240,38 @@ export interface components {
          * @enum {string}
          */
         Bound: "at_most" | "at_least";
+        /** @description What to learn, and for which shot. */
+        CalibrateRequest: {
+            /** @description The next shot's inputs. */
+            inputs: components["schemas"]["Inputs"];
+            /** @description The shots so far. */
+            shots: components["schemas"]["MeasuredShot"][];
+            /** @description Which coefficients to fit; all of the technique's when left out. */
+            coefficients?: string[];
+            /**
+             * Format: double
+             * @description How sure the intervals are to be, from 0.5 to 0.999.
+             */
+            confidence?: number;
+        };
+        /** @description What was learned. */
+        Calibration: {
+            /** @description The technique's name. */
+            technique: string;
+            /**
+             * Format: double
+             * @description How sure the intervals are.
+             */
+            confidence: number;
+            /** @description The coefficients. */
+            coefficients: components["schemas"]["Coefficient"][];
+            /** @description Every measurement beside the fit, in the order of the shots. */
+            shots: components["schemas"]["ShotRow"][];
+            /** @description How far single measurements of a figure stray from the fit (standard deviation). */
+            deviation: components["schemas"]["Deviation"][];
+            /** @description What the next shot may do, for each figure that was measured. */
+            prediction: components["schemas"]["Prediction"][];
+        };
         /** @description Camera positions. */
         Camera: {
             /** @description Each camera. */
@@ -1274,6 +1439,16 @@ export interface components {
             /** @description The document, or that it is common practice. */
             source: string;
         };
+        /** @description An input that differs. */
+        Change: {
+            /** @description The parameter's machine name. */
+            name: string;
+            /** @description Its title. */
+            title: string;
+            quantity: components["schemas"]["Quantity"] | null;
+            before: components["schemas"]["InputValue"] | null;
+            after: components["schemas"]["InputValue"] | null;
+        };
         /** @description One leaf in the feed of changes. */
         ChangeItem: {
             /**
@@ -1391,6 +1566,58 @@ export interface components {
          * @enum {string}
          */
         Code: "malformed_json" | "invalid_input" | "unknown_id" | "no_such_route" | "method_not_allowed" | "not_signed_in" | "token_expired" | "forbidden" | "stale_plan" | "precondition_required" | "conflict" | "key_reused" | "sign_off_refused" | "handed_refused" | "body_too_large" | "unsupported_media" | "roster_refused" | "rate_limited" | "unavailable" | "internal";
+        /** @description A fitted coefficient, SI. */
+        Coefficient: {
+            /** @description The parameter's machine name. */
+            name: string;
+            /** @description Its title. */
+            title: string;
+            /** @description Its kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description What the plan states.
+             */
+            stated: number;
+            /**
+             * Format: double
+             * @description What the shots say.
+             */
+            value: number;
+            /**
+             * Format: double
+             * @description Its standard error.
+             */
+            error: number;
+            /**
+             * Format: double
+             * @description Low end of its interval.
+             */
+            low: number;
+            /**
+             * Format: double
+             * @description High end of its interval.
+             */
+            high: number;
+        };
+        /** @description Two plans of one technique. */
+        CompareRequest: {
+            /** @description The inputs of the earlier plan. */
+            before: components["schemas"]["Inputs"];
+            /** @description The inputs of the later plan. */
+            after: components["schemas"]["Inputs"];
+        };
+        /** @description What changed. */
+        Comparison: {
+            /** @description The technique's name. */
+            technique: string;
+            /** @description The inputs that differ, in the order of the form; an input left out counts as its default. */
+            inputs: components["schemas"]["Change"][];
+            /** @description Every figure that either plan gives. */
+            figures: components["schemas"]["MovedFigure"][];
+            /** @description Every check that either plan has. */
+            checks: components["schemas"]["MovedCheck"][];
+        };
         /** @description A condition that was met. */
         ConditionMet: {
             /** @description The condition's text, as signed. */
@@ -1444,6 +1671,25 @@ export interface components {
             /** @description The path, hex. */
             path: string[];
         };
+        /** @description How often a limit was crossed. */
+        Crossing: {
+            /** @description The check's name. */
+            check: string;
+            /** @description The check's title. */
+            title: string;
+            /** @description Whether crossing it stops the gag. */
+            blocking: boolean;
+            /**
+             * Format: double
+             * @description Share of the draws that gave a value and lie outside the limit; none when no draw gave one.
+             */
+            share: number | null;
+            /**
+             * Format: double
+             * @description Share of the draws that gave no value.
+             */
+            unknown: number;
+        };
         /** @description What would cure an unmet requirement. */
         Cure: {
             /** @description What to do: "check-ride before the shooting day". */
@@ -1471,6 +1717,16 @@ export interface components {
             occupation: string;
             /** @description Their hats. */
             roles: components["schemas"]["Role"][];
+        };
+        /** @description How far a figure's measurements stray. */
+        Deviation: {
+            /** @description The figure's name. */
+            figure: string;
+            /**
+             * Format: double
+             * @description Standard deviation, SI.
+             */
+            value: number;
         };
         /** @description A device's public key (JWK, RFC 7517) and its life. */
         Device: {
@@ -2089,6 +2345,24 @@ export interface components {
         Inputs: {
             [key: string]: components["schemas"]["InputValue"];
         };
+        /** @description A value with its interval, SI. */
+        Interval: {
+            /**
+             * Format: double
+             * @description The value.
+             */
+            value: number;
+            /**
+             * Format: double
+             * @description The low end.
+             */
+            low: number;
+            /**
+             * Format: double
+             * @description The high end.
+             */
+            high: number;
+        };
         /** @description Whom to invite, and as what. */
         Invite: {
             /**
@@ -2454,6 +2728,15 @@ export interface components {
             /** @description Who took it. */
             by?: string | null;
         };
+        /** @description A logged test shot. */
+        MeasuredShot: {
+            /** @description What was set. */
+            inputs: components["schemas"]["Inputs"];
+            /** @description What was measured: figures by name, SI. */
+            measured: {
+                [key: string]: number;
+            };
+        };
         /**
          * @description What is measured on a body. Lengths in metres, masses in kilograms, shoe in Paris points (EU size).
          * @enum {string}
@@ -2528,6 +2811,30 @@ export interface components {
         Met: {
             /** @description The condition's text, as signed. */
             condition: string;
+        };
+        /** @description One check before and after. */
+        MovedCheck: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            before: components["schemas"]["Status"] | null;
+            after: components["schemas"]["Status"] | null;
+            /** @description Whether the outcome differs. */
+            moved: boolean;
+        };
+        /** @description One figure before and after. */
+        MovedFigure: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            /** @description The kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            before: components["schemas"]["Interval"] | null;
+            after: components["schemas"]["Interval"] | null;
+            /** @description Whether value or interval differ. */
+            moved: boolean;
         };
         /** @description A device that will sign. */
         NewDevice: {
@@ -2916,6 +3223,35 @@ export interface components {
             owners: Partial<Record<"height" | "line" | "gas" | "fire" | "charge" | "glass" | "vehicle" | "weapon" | "water" | "animal" | "minor" | "lock_off", components["schemas"]["Role"]>>;
             /** @description Roles whose decline nobody, the coordinator included, can overrule. */
             final_say: components["schemas"]["Role"][];
+        };
+        /** @description What the next shot may do. */
+        Prediction: {
+            /** @description The figure's name. */
+            figure: string;
+            /** @description Its title. */
+            title: string;
+            /** @description Its kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description What the model gives with the coefficients the plan states; none when it gives nothing.
+             */
+            stated: number | null;
+            /**
+             * Format: double
+             * @description What it gives with the fitted ones.
+             */
+            value: number;
+            /**
+             * Format: double
+             * @description Low end of the interval for one new shot.
+             */
+            low: number;
+            /**
+             * Format: double
+             * @description High end.
+             */
+            high: number;
         };
         /** @description A statement made ready, with what its signer is shown beside it. */
         Prepared: {
@@ -3334,6 +3670,31 @@ export interface components {
              */
             good_runs: number;
         };
+        /** @description What moves a figure, most first. */
+        Sensitivity: {
+            /** @description The technique's name. */
+            technique: string;
+            /** @description The figure's name. */
+            figure: string;
+            /** @description The figure's title. */
+            title: string;
+            /** @description Its kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description Its value at the stated inputs, SI; none when they do not give it.
+             */
+            value: number | null;
+            /** @description One bar for each input that moves it, the longest first. */
+            bars: components["schemas"]["Bar"][];
+        };
+        /** @description Which figure to explain. */
+        SensitivityRequest: {
+            /** @description The plan's inputs. */
+            inputs: components["schemas"]["Inputs"];
+            /** @description The figure's machine name. */
+            figure: string;
+        };
         /** @description A named run of numbers. */
         Series: {
             /** @description What people read. */
@@ -3462,6 +3823,23 @@ export interface components {
             y1: number;
             /** @enum {string} */
             kind: "rectangle";
+        };
+        /** @description One measurement beside the fit. */
+        ShotRow: {
+            /** @description Which shot, from 1. */
+            shot: number;
+            /** @description The figure's name. */
+            figure: string;
+            /**
+             * Format: double
+             * @description What was measured.
+             */
+            measured: number;
+            /**
+             * Format: double
+             * @description What the fitted model gives.
+             */
+            fitted: number;
         };
         /** @description Who signs in. */
         SignIn: {
@@ -3599,6 +3977,68 @@ export interface components {
             person: components["schemas"]["PersonId"] | null;
             verdict: components["schemas"]["Verdict"] | null;
         };
+        /** @description The inputs that give it. */
+        Solution: {
+            /** @description The technique's name. */
+            technique: string;
+            /** @description The input that moved. */
+            parameter: string;
+            /** @description The figure. */
+            figure: string;
+            /**
+             * Format: double
+             * @description Its wanted value, SI.
+             */
+            wanted: number;
+            /**
+             * Format: double
+             * @description The start of the range that was searched.
+             */
+            from: number;
+            /**
+             * Format: double
+             * @description Its end.
+             */
+            to: number;
+            /** @description Every value of the input in the range that gives the wanted figure, ascending. */
+            roots: number[];
+            /**
+             * Format: double
+             * @description The least that the figure was over the range; none when it was never given.
+             */
+            lowest: number | null;
+            /**
+             * Format: double
+             * @description The most.
+             */
+            highest: number | null;
+            /** @description Why there is no root; empty when there is one. */
+            note: string;
+        };
+        /** @description What is wanted. */
+        SolveRequest: {
+            /** @description The plan's inputs. */
+            inputs: components["schemas"]["Inputs"];
+            /** @description The input that may move. */
+            parameter: string;
+            /** @description The figure that is wanted. */
+            figure: string;
+            /**
+             * Format: double
+             * @description Its wanted value, SI.
+             */
+            wanted: number;
+            /**
+             * Format: double
+             * @description The least the input may be; its own least when left out.
+             */
+            from?: number;
+            /**
+             * Format: double
+             * @description The most the input may be; its own most when left out.
+             */
+            to?: number;
+        };
         /** @description Where a limit comes from. */
         Source: {
             /** @description The document, or "common practice". */
@@ -3609,6 +4049,84 @@ export interface components {
             jurisdiction: string | null;
             /** @description How far the value can be leaned on. */
             standing: components["schemas"]["Standing"];
+        };
+        /** @description How figures spread. */
+        Spread: {
+            /** @description The technique's name. */
+            technique: string;
+            /**
+             * Format: int32
+             * @description How many states were drawn.
+             */
+            draws: number;
+            /**
+             * Format: int32
+             * @description The seed.
+             */
+            seed: number;
+            /** @description Each figure over the draws, in the order of the descriptions. */
+            figures: components["schemas"]["SpreadFigure"][];
+            /** @description Each limit, and how often it was crossed. */
+            crossings: components["schemas"]["Crossing"][];
+        };
+        /** @description One figure over the draws. */
+        SpreadFigure: {
+            /** @description Machine name. */
+            name: string;
+            /** @description What people read. */
+            title: string;
+            /** @description The kind of quantity. */
+            quantity: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description The value at the stated inputs, SI.
+             */
+            value: number;
+            /**
+             * Format: double
+             * @description The mean of the draws.
+             */
+            mean: number;
+            /**
+             * Format: double
+             * @description Their standard deviation.
+             */
+            deviation: number;
+            /**
+             * Format: double
+             * @description One draw in twenty is lower.
+             */
+            low: number;
+            /**
+             * Format: double
+             * @description Half of the draws are lower.
+             */
+            median: number;
+            /**
+             * Format: double
+             * @description One draw in twenty is higher.
+             */
+            high: number;
+            /**
+             * Format: double
+             * @description Share of the draws that gave the figure at all.
+             */
+            share: number;
+        };
+        /** @description What to draw. */
+        SpreadRequest: {
+            /** @description The plan's inputs. */
+            inputs: components["schemas"]["Inputs"];
+            /**
+             * Format: int32
+             * @description How many states to draw, from 100 to 100,000.
+             */
+            draws?: number;
+            /**
+             * Format: int32
+             * @description The same seed gives the same draws, everywhere.
+             */
+            seed?: number;
         };
         /**
          * @description How far a limit's value can be leaned on.
@@ -5333,6 +5851,60 @@ export interface operations {
             };
         };
     };
+    calibrate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                technique: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CalibrateRequest"];
+            };
+        };
+        responses: {
+            /** @description The coefficients and the prediction */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Calibration"];
+                };
+            };
+        };
+    };
+    compare: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                technique: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CompareRequest"];
+            };
+        };
+        responses: {
+            /** @description What moved */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Comparison"];
+                };
+            };
+        };
+    };
     list_limits: {
         parameters: {
             query?: never;
@@ -5352,6 +5924,87 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Items_Policy"];
+                };
+            };
+        };
+    };
+    sensitivity: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                technique: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SensitivityRequest"];
+            };
+        };
+        responses: {
+            /** @description The inputs, the most telling first */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Sensitivity"];
+                };
+            };
+        };
+    };
+    solve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                technique: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SolveRequest"];
+            };
+        };
+        responses: {
+            /** @description The values */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Solution"];
+                };
+            };
+        };
+    };
+    spread: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The technique's machine name */
+                technique: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SpreadRequest"];
+            };
+        };
+        responses: {
+            /** @description The spread of each figure */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Spread"];
                 };
             };
         };

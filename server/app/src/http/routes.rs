@@ -29,7 +29,12 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(sessions::end_one::end_sign_in)
         .service(techniques::list::list_techniques)
         .service(techniques::assess::assess_technique)
-        .service(techniques::limits::list_limits);
+        .service(techniques::limits::list_limits)
+        .service(techniques::tools::spread)
+        .service(techniques::tools::sensitivity)
+        .service(techniques::tools::solve)
+        .service(techniques::tools::calibrate)
+        .service(techniques::tools::compare);
     // For members of the production, by permission.
     api.service(productions::read::read_production)
         .service(productions::today::read_today)

@@ -20,6 +20,11 @@ PUT /me/password
 GET /techniques
 POST /techniques/{name}/assessment
 GET /techniques/{technique}/limits
+POST /techniques/{technique}/spread
+POST /techniques/{technique}/sensitivity
+POST /techniques/{technique}/solve
+POST /techniques/{technique}/calibrate
+POST /techniques/{technique}/compare
 GET /productions/{production}
 GET /productions/{production}/today
 GET /productions/{production}/gags

@@ -20,4 +20,5 @@ mod signing;
 mod starting;
 mod support;
 mod test_shots;
+mod tools;
 mod writes;

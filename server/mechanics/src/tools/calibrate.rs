@@ -30,6 +30,7 @@ const INDISTINCT: f64 = 1e-7;
 /// A logged test shot.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+#[cfg_attr(feature = "openapi", schema(as = MeasuredShot))]
 #[serde(deny_unknown_fields)]
 pub struct TestShot {
     /// What was set.

@@ -3,6 +3,7 @@
 pub mod assess;
 pub mod limits;
 pub mod list;
+pub mod tools;
 
 use gagwright_mechanics::Technique;
 
