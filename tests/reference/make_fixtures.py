@@ -1,11 +1,11 @@
-"""Makes server/mechanics/tests/fixtures/scipy.json: the same physics, solved by SciPy.
+"""Makes server/mechanics/tests/fixtures/*.json: the same physics, solved by SciPy.
 
 Every case states a problem in plain numbers (SI) and the answer of a general-purpose solver:
 scipy.integrate.solve_ivp with tight tolerances, and for skin a method-of-lines grid many times finer
 than the one under test. The Rust test server/mechanics/tests/scipy.rs holds our models against them.
 
-    python tests/reference/make_fixtures.py            writes the file
-    python tests/reference/make_fixtures.py --check    fails when the file is not what SciPy gives
+    python tests/reference/make_fixtures.py            writes the files
+    python tests/reference/make_fixtures.py --check    fails when a file is not what SciPy gives
 """
 
 import json
@@ -15,6 +15,8 @@ import sys
 
 import numpy as np
 from scipy.integrate import solve_ivp
+
+from fixtures import long_line
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -188,21 +190,33 @@ CASES = {
 }
 
 
+# One file a subject.
+FILES = {
+    "scipy": CASES,
+    "long_line": long_line.CASES,
+}
+
+
 def main():
-    path = pathlib.Path(__file__).parents[2] / "server/mechanics/tests/fixtures/scipy.json"
+    for file, cases in FILES.items():
+        make(file, cases)
+
+
+def make(file, tables):
+    path = pathlib.Path(__file__).parents[2] / f"server/mechanics/tests/fixtures/{file}.json"
     made = {
         name: [dict(given=case, found={k: float(v) for k, v in solve(**case).items()}) for case in cases]
-        for name, (solve, cases) in CASES.items()
+        for name, (solve, cases) in tables.items()
     }
     if "--check" not in sys.argv:
         path.write_text(json.dumps(made, indent=1) + "\n")
         return
     kept = json.loads(path.read_text())
-    assert kept.keys() == made.keys(), "the fixture's tables differ"
+    assert kept.keys() == made.keys(), f"{file}: the fixture's tables differ"
     for name, cases in made.items():
-        assert len(cases) == len(kept[name]), f"{name}: number of cases differs"
+        assert len(cases) == len(kept[name]), f"{file} {name}: number of cases differs"
         for new, old in zip(cases, kept[name]):
-            assert new["given"] == old["given"], f"{name}: another problem is kept"
+            assert new["given"] == old["given"], f"{file} {name}: another problem is kept"
             for key, value in new["found"].items():
                 assert math.isclose(value, old["found"][key], rel_tol=1e-5), (name, key, value, old)
 

@@ -3,14 +3,20 @@
 use crate::{
     technique::Technique,
     techniques::{
-        full_burn::FullBurn, high_fall::HighFall, ratchet_pull::RatchetPull,
-        wire_flight::WireFlight,
+        descender_drop::DescenderDrop, full_burn::FullBurn, high_fall::HighFall,
+        ratchet_pull::RatchetPull, wire_flight::WireFlight,
     },
 };
 
 /// Every technique, in the order people are offered them.
 pub fn techniques() -> &'static [&'static dyn Technique] {
-    &[&HighFall, &RatchetPull, &WireFlight, &FullBurn]
+    &[
+        &HighFall,
+        &RatchetPull,
+        &WireFlight,
+        &FullBurn,
+        &DescenderDrop,
+    ]
 }
 
 /// The technique of that machine name.

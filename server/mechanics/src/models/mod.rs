@@ -10,6 +10,7 @@ pub mod fall;
 pub mod gas;
 pub mod head;
 pub mod line_arrest;
+pub mod long_line;
 pub mod ode;
 pub mod pendulum;
 pub mod skin;

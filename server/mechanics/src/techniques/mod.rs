@@ -1,5 +1,6 @@
 //! One file, or one folder, a technique.
 
+pub mod descender_drop;
 pub mod full_burn;
 pub mod high_fall;
 pub mod ratchet_pull;

@@ -1,0 +1,186 @@
+//! What a descender drop answers.
+
+use crate::{describe::figure, technique::FigureDescription, units::Quantity};
+
+pub(super) static FIGURES: [FigureDescription; 30] = [
+    figure(
+        "clearance",
+        "Clearance at the lowest point",
+        Quantity::Length,
+        "Left under the body at full stretch and in the bounce, when the brake comes late.",
+    ),
+    figure(
+        "drop_time",
+        "Drop time",
+        Quantity::Time,
+        "From the start to standing still, bounce left out.",
+    ),
+    figure(
+        "speed_reached",
+        "Speed reached",
+        Quantity::Speed,
+        "The top speed, or less where the drop is too short for it.",
+    ),
+    figure(
+        "start_distance",
+        "Start distance",
+        Quantity::Length,
+        "Line paid out until the top speed.",
+    ),
+    figure(
+        "cruise_distance",
+        "Distance at top speed",
+        Quantity::Length,
+        "Line paid out at the even speed.",
+    ),
+    figure(
+        "brake_distance",
+        "Brake distance",
+        Quantity::Length,
+        "Line paid out while braking.",
+    ),
+    figure(
+        "brake_height",
+        "Brake height",
+        Quantity::Length,
+        "Height of the harness point above the ground where the brake must begin.",
+    ),
+    figure(
+        "start_felt",
+        "Felt at the start",
+        Quantity::Acceleration,
+        "What the body feels while it gathers speed, without bounce.",
+    ),
+    figure(
+        "brake_felt",
+        "Felt while braking",
+        Quantity::Acceleration,
+        "What the body feels in the planned stop, without bounce.",
+    ),
+    figure(
+        "least_felt",
+        "Least felt",
+        Quantity::Acceleration,
+        "Lowest with the bounce; at nothing the line is slack.",
+    ),
+    figure(
+        "peak_felt",
+        "Peak felt",
+        Quantity::Acceleration,
+        "Highest with the bounce, in the drop as planned.",
+    ),
+    figure(
+        "static_stretch",
+        "Stretch at rest",
+        Quantity::Length,
+        "Of the whole line under people and its own weight.",
+    ),
+    figure(
+        "bounce_period",
+        "Bounce period",
+        Quantity::Time,
+        "Of the people on the whole line, up and down once.",
+    ),
+    figure(
+        "bounce",
+        "Bounce after braking",
+        Quantity::Length,
+        "How far below rest the body may swing, if the bounces of the stop meet at their worst.",
+    ),
+    figure(
+        "static_tension",
+        "Tension at rest",
+        Quantity::Force,
+        "At the head with the whole line out.",
+    ),
+    figure(
+        "peak_tension",
+        "Peak tension as planned",
+        Quantity::Force,
+        "Highest at the head in the drop as planned.",
+    ),
+    figure(
+        "emergency_felt",
+        "Felt in an emergency stop",
+        Quantity::Acceleration,
+        "Highest when the emergency stop is hit at full speed, at the worse of both ends of the cruise.",
+    ),
+    figure(
+        "emergency_tension",
+        "Emergency stop tension",
+        Quantity::Force,
+        "Highest at the head in such a stop.",
+    ),
+    figure(
+        "emergency_force",
+        "Emergency force on one body",
+        Quantity::Force,
+        "What the harness of the heavier body takes in such a stop.",
+    ),
+    figure(
+        "rigged_strength",
+        "Strength as rigged",
+        Quantity::Force,
+        "Of the line with its end and its smallest bend, whichever leaves less.",
+    ),
+    figure(
+        "line_factor",
+        "Line factor at rest",
+        Quantity::Ratio,
+        "Strength as rigged over the tension at rest.",
+    ),
+    figure(
+        "emergency_factor",
+        "Line factor, emergency stop",
+        Quantity::Ratio,
+        "Strength as rigged over the highest tension of an emergency stop or of the drop as planned.",
+    ),
+    figure(
+        "anchor_load",
+        "Anchor load",
+        Quantity::Force,
+        "Highest on the anchor of the head, by the line's turn there.",
+    ),
+    figure(
+        "anchor_factor",
+        "Anchor factor",
+        Quantity::Ratio,
+        "Anchor strength over that load.",
+    ),
+    figure(
+        "brake_energy",
+        "Energy into the brake",
+        Quantity::Energy,
+        "Of one drop; drag of the air is left out.",
+    ),
+    figure(
+        "brake_power",
+        "Peak power into the brake",
+        Quantity::Power,
+        "Highest tension times speed at the brake.",
+    ),
+    figure(
+        "brake_temperature",
+        "Brake after one drop",
+        Quantity::Temperature,
+        "With all of its share of the heat in its own mass.",
+    ),
+    figure(
+        "last_temperature",
+        "Brake after the last drop",
+        Quantity::Temperature,
+        "After the planned drops in a row, cooling in between.",
+    ),
+    figure(
+        "cycle_time",
+        "Time of one cycle",
+        Quantity::Time,
+        "Drop, changeover and rewind.",
+    ),
+    figure(
+        "wind_drift",
+        "Wind drift",
+        Quantity::Length,
+        "Sideways with the whole line out, at the wind limit.",
+    ),
+];
