@@ -10,11 +10,13 @@ use std::{
 };
 
 /// What the bundle is made from, inside `web/`.
-const SOURCES: [&str; 9] = [
+const SOURCES: [&str; 11] = [
     "src",
     "public",
     "scripts",
     "core/pkg",
+    "core/lookup.js",
+    "techniques/pkg",
     "index.html",
     "package.json",
     "package-lock.json",

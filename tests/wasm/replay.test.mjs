@@ -3,10 +3,16 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import * as core from '../../web/core/pkg/gagwright_core.js';
+import { provide } from '../../web/core/lookup.js';
+import * as rules from '../../web/core/pkg/gagwright_core.js';
+import * as techniques from '../../web/techniques/pkg/gagwright_techniques.js';
 
 const at = (path) => new URL(`../../${path}`, import.meta.url);
-core.initSync({ module: readFileSync(at('web/core/pkg/gagwright_core_bg.wasm')) });
+for (const [one, name] of [[rules, 'core'], [techniques, 'techniques']]) {
+  one.initSync({ module: readFileSync(at(`web/${name}/pkg/gagwright_${name}_bg.wasm`)) });
+}
+provide(techniques);
+const core = { ...rules, ...techniques };
 const vectors = JSON.parse(readFileSync(at('server/mechanics/tests/vectors.json'), 'utf8'));
 
 // -0 and 0 are different bytes, so numbers are compared as they print, which in JavaScript as in Rust is

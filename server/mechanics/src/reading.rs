@@ -38,7 +38,7 @@ pub fn read(
                 .map(|parameter| parameter.name)
                 .collect::<Vec<_>>();
             return Err(AssessError::UnknownParameter {
-                technique,
+                technique: technique.to_owned(),
                 // A name is quoted back, and nobody needs a megabyte of it.
                 name: name.chars().take(80).collect(),
                 known: known.join(", "),

@@ -218,13 +218,13 @@ pub enum InputValue {
 }
 
 /// Why inputs were refused. Every variant names the parameter and how to put it right.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, thiserror::Error)]
 pub enum AssessError {
     /// No such parameter.
     #[error("{technique} has no parameter \"{name}\"; it has: {known}")]
     UnknownParameter {
         /// The technique's name.
-        technique: &'static str,
+        technique: String,
         /// What was given.
         name: String,
         /// The parameters there are, comma separated.

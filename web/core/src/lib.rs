@@ -1,4 +1,5 @@
-//! The pure crates for the phone, bound to WebAssembly.
+//! The rules for the phone, bound to WebAssembly: casting, clearance and trail. Techniques are computed by
+//! the package beside it (`web/techniques`), which [`lookup`] asks.
 //!
 //! Every function takes and returns JSON text, so that what crosses the border is the same document
 //! that travels over the wire. An error is thrown as an `Error` whose message says what is wrong and
@@ -9,14 +10,16 @@ use std::{collections::BTreeSet, fmt::Display};
 
 use gagwright_casting::{Catalogue, Context, Person, PersonId, Slot, SlotId};
 use gagwright_clearance::{
-    Case, Device, Facets, Role, RoleStanding, canonical as contents, diff, draft::prepare, handed,
-    jws, signoff::PublicKey,
+    Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, diff,
+    draft::prepare, handed, jws, signoff::PublicKey,
 };
-use gagwright_mechanics::{Inputs, Quantity, units};
+use gagwright_mechanics::{Quantity, units};
 use gagwright_trail::{Hash, canonical_bytes, verify_consistency, verify_inclusion as verify_path};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use wasm_bindgen::prelude::*;
+
+mod lookup;
 
 type Answer<T> = Result<T, JsError>;
 
@@ -24,12 +27,6 @@ type Answer<T> = Result<T, JsError>;
 #[wasm_bindgen]
 pub fn version() -> String {
     env!("CARGO_PKG_VERSION").to_owned()
-}
-
-/// Every technique with its parameters and figures.
-#[wasm_bindgen]
-pub fn techniques() -> Answer<String> {
-    write(&gagwright_mechanics::descriptions())
 }
 
 /// The kinds of certificate and the skills that casting knows, with their titles, for lists and forms.
@@ -40,18 +37,6 @@ pub fn catalogue() -> Answer<String> {
         "certificates": known.certificates().collect::<Vec<_>>(),
         "skills": known.skills().collect::<Vec<_>>(),
     }))
-}
-
-/// Figures, checks, traces, zones and cautions for a technique's inputs.
-#[wasm_bindgen]
-pub fn assess(technique: &str, inputs: &str) -> Answer<String> {
-    let inputs: Inputs = read("inputs", inputs)?;
-    let Some(found) = gagwright_mechanics::find(technique) else {
-        return Err(JsError::new(&format!(
-            "there is no technique \"{technique}\""
-        )));
-    };
-    write(&found.assess(&inputs).map_err(thrown)?)
 }
 
 /// The verdict on one person for one slot.
@@ -72,7 +57,7 @@ pub fn judge_slot(slot: &str, person: &str, context: &str) -> Answer<String> {
 #[wasm_bindgen]
 pub fn clearance(case: &str, now: &str) -> Answer<String> {
     let case: Case = read("case", case)?;
-    write(&gagwright_clearance::clearance(&case, moment(now)?))
+    write(&clearance_with(&case, moment(now)?, lookup::find))
 }
 
 /// What of a clearance says who may sign; reading the rest of it back would only make the package larger.

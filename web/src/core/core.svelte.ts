@@ -1,4 +1,4 @@
-// The pure crates, compiled to WebAssembly: the only place the app gets rules, figures, units, canonical
+// The pure crates, compiled to WebAssembly in two packages (the rules, and the techniques that they ask): the only place the app gets rules, figures, units, canonical
 // bytes and proofs from. This file carries values to and fro and decides nothing.
 
 import type {
@@ -24,6 +24,7 @@ import type {
   TechniqueDescription,
   Verdict,
 } from '../api/types.ts';
+import { provide, type Techniques } from '../../core/lookup.js';
 import type { HandedRequest } from '../hand/request.ts';
 import type { Units } from '../settings.svelte.ts';
 import {
@@ -50,9 +51,8 @@ import type {
   SpreadRequest,
 } from '../tools/shapes.ts';
 
-/** What the built package exports. Documents are JSON text; errors are thrown with a sentence. */
+/** What the built packages export between them. Documents are JSON text; errors are thrown with a sentence. */
 interface Package {
-  default(): Promise<unknown>;
   version(): string;
   catalogue(): string;
   techniques(): string;
@@ -85,8 +85,14 @@ interface Package {
   format_quantity(quantity: string, si: number, units: string): string;
 }
 
-// A glob, so that the app still builds (and says what is missing) before the package has been made.
-const packages = import.meta.glob<Package>('../../core/pkg/gagwright_core.js');
+/** A package as it is loaded, before it is started. */
+type Loaded = Package & { default(): Promise<unknown> };
+
+// Globs, so that the app still builds (and says what is missing) before the packages have been made.
+const packages = Object.values({
+  ...import.meta.glob<Loaded>('../../core/pkg/gagwright_core.js'),
+  ...import.meta.glob<Loaded>('../../techniques/pkg/gagwright_techniques.js'),
+});
 
 class Core {
   ready = $state(false);
@@ -104,11 +110,17 @@ class Core {
 
   async #load(): Promise<void> {
     try {
-      const load = Object.values(packages)[0];
-      if (!load) throw new Error('the compiled core is not part of this build');
-      const loaded = await load();
-      await loaded.default();
-      this.#package = loaded;
+      if (packages.length < 2) throw new Error('the compiled core is not part of this build');
+      const loaded = await Promise.all(
+        packages.map(async (load) => {
+          const one = await load();
+          await one.default();
+          return one;
+        }),
+      );
+      const all = Object.assign({}, ...loaded) as Package & Techniques;
+      provide(all);
+      this.#package = all;
       this.ready = true;
       performance.mark('core ready');
     } catch (error) {

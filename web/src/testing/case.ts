@@ -12,11 +12,11 @@ const root = new URL('../../', `file://${process.cwd()}/src/testing/`).pathname;
 
 /** Starts the real compiled core in the test environment. */
 export async function startCore(): Promise<void> {
-  const bytes = readFileSync(`${root}core/pkg/gagwright_core_bg.wasm`);
-  vi.stubGlobal(
-    'fetch',
-    async () => new Response(bytes, { headers: { 'content-type': 'application/wasm' } }),
-  );
+  vi.stubGlobal('fetch', async (url: URL | string) => {
+    const name = String(url).split('/').at(-1)?.replace('_bg.wasm', '').replace('gagwright_', '');
+    const bytes = readFileSync(`${root}${name}/pkg/gagwright_${name}_bg.wasm`);
+    return new Response(bytes, { headers: { 'content-type': 'application/wasm' } });
+  });
   // Node's own streaming start wants Node's own Response, which the test environment has replaced.
   Object.defineProperty(WebAssembly, 'instantiateStreaming', { value: undefined, configurable: true });
   await core.start();
