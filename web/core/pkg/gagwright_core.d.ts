@@ -7,11 +7,6 @@
 export function accept_handed(jws: string, device: string, now: string): string;
 
 /**
- * Figures, checks, traces, zones and cautions for a technique's inputs.
- */
-export function assess(technique: string, inputs: string): string;
-
-/**
  * The RFC 8785 form of any JSON value: what is hashed and signed.
  */
 export function canonical(value: string): string;
@@ -63,11 +58,6 @@ export function owed(clearance: string, person: string, hats: string): string;
 export function parse_quantity(quantity: string, text: string): number;
 
 /**
- * Every technique with its parameters and figures.
- */
-export function techniques(): string;
-
-/**
  * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
  */
 export function verify_growth(proof: string): void;
@@ -97,7 +87,6 @@ export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembl
 export interface InitOutput {
     readonly memory: WebAssembly.Memory;
     readonly accept_handed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
-    readonly assess: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly canonical: (a: number, b: number) => [number, number, number, number];
     readonly catalogue: () => [number, number, number, number];
     readonly clearance: (a: number, b: number, c: number, d: number) => [number, number, number, number];
@@ -108,16 +97,17 @@ export interface InitOutput {
     readonly judge_slot: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
-    readonly techniques: () => [number, number, number, number];
     readonly verify_growth: (a: number, b: number) => [number, number];
     readonly verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_inclusion: (a: number, b: number) => [number, number];
     readonly verify_signoff: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly version: () => [number, number];
-    readonly __wbindgen_externrefs: WebAssembly.Table;
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;
     readonly __wbindgen_free: (a: number, b: number, c: number) => void;
+    readonly __wbindgen_exn_store: (a: number) => void;
+    readonly __externref_table_alloc: () => number;
+    readonly __wbindgen_externrefs: WebAssembly.Table;
     readonly __externref_table_dealloc: (a: number) => void;
     readonly __wbindgen_start: () => void;
 }
