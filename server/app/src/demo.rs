@@ -2,6 +2,7 @@
 //! running the real commands on an empty database. It exists to be tried; a database that holds it is
 //! marked, and says so wherever it is shown.
 
+pub(crate) mod ladder;
 pub(crate) mod script;
 pub(crate) mod stage;
 

@@ -1,6 +1,7 @@
 //! The handbook: a page for each technique, made from nothing but its description, so that the page and
 //! the program cannot say different things. Values in, Markdown out; reads and writes no file.
 
+mod ladder;
 mod page;
 
 use std::{collections::BTreeMap, fmt::Write};
@@ -16,6 +17,9 @@ pub fn pages() -> BTreeMap<String, String> {
         .map(|one| (format!("techniques/{}.md", one.name()), page(*one)))
         .collect();
     pages.insert("techniques/README.md".into(), contents());
+    if let Some(text) = ladder::page() {
+        pages.insert("weight-bag-ladder.md".into(), text);
+    }
     pages
 }
 
@@ -33,6 +37,9 @@ fn contents() -> String {
                 one.summary().to_owned(),
             ]
         }),
+    );
+    text.push_str(
+        "\nHow test shots settle what no sheet says: [a weight-bag ladder, worked](../weight-bag-ladder.md).\n",
     );
     text
 }
@@ -116,6 +123,7 @@ mod tests {
     #[test]
     fn the_pages_kept_are_what_the_techniques_say() {
         let made = pages();
+        assert!(made.contains_key("weight-bag-ladder.md"));
         for (path, text) in &made {
             let kept = fs::read_to_string(root().join("docs").join(path)).unwrap_or_default();
             assert!(

@@ -4,7 +4,7 @@ use crate::{
     technique::Technique,
     techniques::{
         descender_drop::DescenderDrop, full_burn::FullBurn, high_fall::HighFall,
-        occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull, wire_flight::WireFlight,
+        ratchet_pull::RatchetPull, wire_flight::WireFlight,
     },
 };
 
@@ -16,7 +16,6 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &WireFlight,
         &FullBurn,
         &DescenderDrop,
-        &OccluderSwitch,
     ]
 }
 

@@ -12,7 +12,10 @@ use gagwright_store::{Connection, StoreError};
 use jiff::{SignedDuration, Timestamp};
 use p256::ecdsa::SigningKey;
 
-use super::script::{GagScript, ScriptError, Step, merged, model, put_inputs, set_over};
+use super::{
+    ladder,
+    script::{GagScript, ScriptError, Step, merged, put_inputs},
+};
 use crate::{
     commands::{
         self, Actor, CommandError, NewDevice, NewGag, NewHold, NewReading, NewRevision, NewRun,
@@ -238,7 +241,7 @@ impl Stage {
                 commands::holds::agree(conn, &actor, now, hold.id, *role, cause.clone(), entropy)
                     .map(|_| ())
             }
-            Step::TestShot { .. } => self.test_shot(conn, gag, step),
+            Step::TestShot { by, .. } => self.test_shot(conn, gag, by, step),
             Step::Read {
                 by,
                 kind,
@@ -265,48 +268,26 @@ impl Stage {
         &mut self,
         conn: &mut Connection,
         gag: GagId,
+        by: &str,
         step: &Step,
     ) -> Result<(), CommandError> {
-        let Step::TestShot {
-            by,
-            load,
-            set,
-            rig,
-            measured,
-            note,
-        } = step
-        else {
-            return Ok(());
-        };
-        let actor = self.by_code(conn, by)?;
         let plan = gagwright_store::plans::current(conn, gag)?;
-        let technique = plan.technique.clone();
         let stated = plan
             .inputs()
             .map_err(|error| ScriptError(error.to_string()))?;
-        let inputs = set_over(&stated, &technique, set)?;
-        let truth = set_over(&inputs, &technique, rig)?;
-        let given = model(&technique)?
-            .assess(&truth)
-            .map_err(|error| ScriptError(error.to_string()))?;
-        let mut read = BTreeMap::new();
-        for (name, off) in measured {
-            let figure = given.figures.iter().find(|one| one.name == *name);
-            let figure = figure
-                .ok_or_else(|| ScriptError(format!("{technique} gives no {name} for a shot")))?;
-            // As finely as a tape or an instrument is read.
-            let value = ((figure.value + off) * 100.0).round() / 100.0;
-            read.insert(name.clone(), value);
-        }
+        let Some(shot) = ladder::shot(&plan.technique, &stated, step)? else {
+            return Ok(());
+        };
+        let actor = self.by_code(conn, by)?;
         let id = RecordId(self.mint());
         let now = self.tick();
         let new = NewTestShot {
             id,
-            technique,
-            inputs,
-            measured: read,
-            load: *load,
-            note: note.clone(),
+            technique: plan.technique,
+            inputs: shot.inputs,
+            measured: shot.measured,
+            load: shot.load,
+            note: shot.note,
             shot_at: now,
         };
         commands::test_shots::log_test_shot(conn, &actor, now, gag, new, &mut *self.entropy)

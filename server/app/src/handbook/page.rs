@@ -207,7 +207,7 @@ fn shots(text: &mut String, technique: &dyn Technique) {
     }
     text.push_str(
         "\n## What test shots settle\n\nNo sheet says these for the rig as it stands; shots with a weight \
-         bag do. Log the settings and what was measured, and the calibration gives each with its interval, \
+         bag do ([worked](../weight-bag-ladder.md)). Log the settings and what was measured, and the calibration gives each with its interval, \
          or says which shot is missing.\n\n",
     );
     for parameter in technique

@@ -5,7 +5,6 @@
 
 pub mod atmosphere;
 pub mod bridle;
-pub mod camera;
 pub mod conduction;
 pub mod fall;
 pub mod gas;

@@ -7,24 +7,12 @@ import { descenderDrop } from './descender-drop.ts';
 import { fullBurn } from './full-burn.ts';
 import { highFall } from './high-fall.ts';
 import { mechanics } from './mechanics.ts';
-import { occluderSwitch } from './occluder-switch.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
 import { trail } from './trail.ts';
 import { wireFlight } from './wire-flight.ts';
 
 export const said: Said = {
-  rules: [
-    highFall,
-    ratchetPull,
-    wireFlight,
-    fullBurn,
-    descenderDrop,
-    occluderSwitch,
-    mechanics,
-    casting,
-    clearance,
-    roster,
-  ],
+  rules: [highFall, ratchetPull, wireFlight, fullBurn, descenderDrop, mechanics, casting, clearance, roster],
   trail: [trail],
 };
