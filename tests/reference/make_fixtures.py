@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import long_line
+from fixtures import long_line, tether
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -194,6 +194,7 @@ CASES = {
 FILES = {
     "scipy": CASES,
     "long_line": long_line.CASES,
+    "tether": tether.CASES,
 }
 
 

@@ -3,8 +3,8 @@
 use crate::{
     technique::Technique,
     techniques::{
-        descender_drop::DescenderDrop, full_burn::FullBurn, high_fall::HighFall,
-        ratchet_pull::RatchetPull, wire_flight::WireFlight,
+        dead_man_line::DeadManLine, descender_drop::DescenderDrop, full_burn::FullBurn,
+        high_fall::HighFall, ratchet_pull::RatchetPull, wire_flight::WireFlight,
     },
 };
 
@@ -16,6 +16,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &WireFlight,
         &FullBurn,
         &DescenderDrop,
+        &DeadManLine,
     ]
 }
 

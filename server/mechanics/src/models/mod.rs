@@ -17,6 +17,7 @@ pub mod skin;
 pub mod spread;
 pub mod stoll;
 pub mod stopping;
+pub mod tether;
 pub mod tolerance;
 pub mod trajectory;
 pub mod wet_layers;

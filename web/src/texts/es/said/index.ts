@@ -3,6 +3,7 @@
 import type { Said } from '../../said.ts';
 import { casting } from './casting.ts';
 import { clearance } from './clearance.ts';
+import { deadManLine } from './dead-man-line.ts';
 import { descenderDrop } from './descender-drop.ts';
 import { fullBurn } from './full-burn.ts';
 import { highFall } from './high-fall.ts';
@@ -13,6 +14,17 @@ import { trail } from './trail.ts';
 import { wireFlight } from './wire-flight.ts';
 
 export const said: Said = {
-  rules: [highFall, ratchetPull, wireFlight, fullBurn, descenderDrop, mechanics, casting, clearance, roster],
+  rules: [
+    highFall,
+    ratchetPull,
+    wireFlight,
+    fullBurn,
+    descenderDrop,
+    deadManLine,
+    mechanics,
+    casting,
+    clearance,
+    roster,
+  ],
   trail: [trail],
 };
