@@ -4,7 +4,8 @@ use crate::{
     technique::Technique,
     techniques::{
         dead_man_line::DeadManLine, descender_drop::DescenderDrop, full_burn::FullBurn,
-        high_fall::HighFall, ratchet_pull::RatchetPull, wire_flight::WireFlight,
+        high_fall::HighFall, occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull,
+        wire_flight::WireFlight,
     },
 };
 
@@ -17,6 +18,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &FullBurn,
         &DescenderDrop,
         &DeadManLine,
+        &OccluderSwitch,
     ]
 }
 

@@ -5,6 +5,7 @@
 
 pub mod atmosphere;
 pub mod bridle;
+pub mod camera;
 pub mod conduction;
 pub mod fall;
 pub mod gas;

@@ -4,5 +4,6 @@ pub mod dead_man_line;
 pub mod descender_drop;
 pub mod full_burn;
 pub mod high_fall;
+pub mod occluder_switch;
 pub mod ratchet_pull;
 pub mod wire_flight;

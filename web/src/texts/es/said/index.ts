@@ -8,6 +8,7 @@ import { descenderDrop } from './descender-drop.ts';
 import { fullBurn } from './full-burn.ts';
 import { highFall } from './high-fall.ts';
 import { mechanics } from './mechanics.ts';
+import { occluderSwitch } from './occluder-switch.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
 import { trail } from './trail.ts';
@@ -21,6 +22,7 @@ export const said: Said = {
     fullBurn,
     descenderDrop,
     deadManLine,
+    occluderSwitch,
     mechanics,
     casting,
     clearance,

@@ -1,0 +1,287 @@
+//! The shot as geometry: where the camera, the occluder and both people are at any time, and what that
+//! hides. Knows no check and no limit.
+
+use crate::{
+    models::camera::{self, Body, Occluder, Plan},
+    reading::Values,
+};
+
+/// Looks at least this close together, s; edges between them are found by halving.
+const STEP: f64 = 0.1;
+
+/// Somebody who waits, goes straight at a steady speed, and stays.
+pub(super) struct Walk {
+    pub from: Plan,
+    pub to: Plan,
+    pub speed: f64,
+    pub cue: f64,
+    pub height: f64,
+}
+
+impl Walk {
+    pub fn length(&self) -> f64 {
+        libm::hypot(self.to[0] - self.from[0], self.to[1] - self.from[1])
+    }
+
+    pub fn arrival(&self) -> f64 {
+        self.cue + self.length() / self.speed
+    }
+
+    pub fn at(&self, time: f64) -> Plan {
+        let length = self.length();
+        let gone = (self.speed * (time - self.cue)).clamp(0.0, length);
+        let share = if length > 0.0 { gone / length } else { 0.0 };
+        [0, 1].map(|i| self.from[i] + (self.to[i] - self.from[i]) * share)
+    }
+
+    /// Ground still to cover at a time, m.
+    pub fn left(&self, time: f64) -> f64 {
+        self.length() - (self.speed * (time - self.cue)).clamp(0.0, self.length())
+    }
+}
+
+/// Everything that moves in the shot.
+pub(super) struct Scene {
+    pub actor: Walk,
+    pub double: Walk,
+    pub radius: f64,
+    pub shot_length: f64,
+    camera_height: f64,
+    travel: Plan,
+    move_from: f64,
+    move_time: f64,
+    pan: (f64, f64),
+    half_field: f64,
+    occluder: Occluder,
+    occluder_speed: f64,
+}
+
+impl Scene {
+    pub fn read(values: &Values) -> Option<Scene> {
+        let n = |name| values.number(name);
+        let (middle, half) = (n("occluder_offset")?, 0.5 * n("occluder_width")?);
+        let front = n("occluder_distance")?;
+        Some(Scene {
+            actor: Walk {
+                from: [n("actor_start_across")?, n("actor_start_away")?],
+                to: [n("actor_end_across")?, n("actor_end_away")?],
+                speed: n("actor_speed")?,
+                cue: 0.0,
+                height: n("actor_height")?,
+            },
+            double: Walk {
+                from: [n("double_start_across")?, n("double_start_away")?],
+                to: [n("double_end_across")?, n("double_end_away")?],
+                speed: n("double_speed")?,
+                cue: n("double_cue")?,
+                height: n("double_height")?,
+            },
+            radius: 0.5 * n("body_width")?,
+            shot_length: n("shot_length")?,
+            camera_height: n("camera_height")?,
+            travel: [n("camera_travel_across")?, n("camera_travel_away")?],
+            move_from: n("camera_move_start")?,
+            move_time: n("camera_move_time")?,
+            pan: (n("pan_start")?, n("pan_end")?),
+            half_field: camera::half_field(n("focal_length")?, n("sensor_width")?),
+            occluder: Occluder {
+                across: (middle - half, middle + half),
+                away: (front, front + n("occluder_thickness")?),
+                up: (n("occluder_gap")?, n("occluder_height")?),
+            },
+            occluder_speed: n("occluder_speed")?,
+        })
+    }
+
+    /// Share of the camera's move that is done.
+    fn moved(&self, time: f64) -> f64 {
+        ((time - self.move_from) / self.move_time).clamp(0.0, 1.0)
+    }
+
+    pub fn eye(&self, time: f64) -> Plan {
+        self.travel.map(|whole| whole * self.moved(time))
+    }
+
+    fn bearing(&self, time: f64) -> f64 {
+        self.pan.0 + (self.pan.1 - self.pan.0) * self.moved(time)
+    }
+
+    pub fn occluder(&self, time: f64) -> Occluder {
+        let shift = self.occluder_speed * time;
+        let (left, right) = self.occluder.across;
+        Occluder {
+            across: (left + shift, right + shift),
+            ..self.occluder
+        }
+    }
+
+    fn body(&self, walk: &Walk, time: f64) -> Body {
+        Body {
+            at: walk.at(time),
+            radius: self.radius,
+            height: walk.height,
+        }
+    }
+
+    /// How far inside the cover somebody is, m at the body.
+    pub fn cover(&self, walk: &Walk, time: f64) -> f64 {
+        camera::cover(
+            &self.occluder(time),
+            self.eye(time),
+            self.camera_height,
+            &self.body(walk, time),
+        )
+    }
+
+    /// The same, where being out of the picture hides as well.
+    fn unseen(&self, walk: &Walk, time: f64) -> f64 {
+        let out = camera::outside(
+            self.eye(time),
+            self.bearing(time),
+            self.half_field,
+            &self.body(walk, time),
+        );
+        self.cover(walk, time).max(out)
+    }
+
+    /// Times between `from` and `to` where something starts or stops, so that all between is smooth.
+    fn times(&self, from: f64, to: f64) -> Vec<f64> {
+        let mut times = vec![
+            from,
+            to,
+            self.move_from,
+            self.move_from + self.move_time,
+            self.actor.arrival(),
+            self.double.cue,
+            self.double.arrival(),
+        ];
+        times.retain(|time| (from..=to).contains(time));
+        times.sort_by(f64::total_cmp);
+        times
+    }
+
+    fn spans(&self, f: impl Fn(f64) -> f64, from: f64, to: f64) -> Vec<(f64, f64)> {
+        camera::spans(f, &self.times(from, to), STEP)
+    }
+
+    /// The longest time in which both are wholly hidden.
+    pub fn window(&self) -> Option<(f64, f64)> {
+        let both = |time| {
+            self.cover(&self.actor, time)
+                .min(self.cover(&self.double, time))
+        };
+        self.spans(both, 0.0, self.shot_length)
+            .into_iter()
+            .max_by(|a, b| (a.1 - a.0).total_cmp(&(b.1 - b.0)))
+    }
+
+    /// The window over the time in which anything of the two passes the occluder's edges.
+    pub fn hidden_share(&self, from: f64, to: f64) -> f64 {
+        let around = |walk: &Walk, time: f64| {
+            self.spans(
+                |at| self.cover(walk, at) + 2.0 * self.radius,
+                0.0,
+                self.shot_length,
+            )
+            .into_iter()
+            .find(|span| span.0 <= time && time <= span.1)
+        };
+        let begun = around(&self.actor, from).map_or(from, |span| span.0);
+        let done = around(&self.double, to).map_or(to, |span| span.1);
+        if done > begun {
+            ((to - from) / (done - begun)).min(1.0)
+        } else {
+            1.0
+        }
+    }
+
+    /// How fast somebody's cover grows or shrinks, m/s.
+    pub fn edge_speed(&self, walk: &Walk, time: f64) -> f64 {
+        let h = 1e-3;
+        ((self.cover(walk, time + h) - self.cover(walk, time - h)) / (2.0 * h)).abs()
+    }
+
+    /// Time in which the actor is seen after the window began, and the double before it ended.
+    pub fn stray_time(&self, from: f64, to: f64) -> f64 {
+        let seen = |walk: &Walk, a: f64, b: f64| {
+            if b <= a {
+                return 0.0;
+            }
+            let hidden = self
+                .spans(|time| self.unseen(walk, time) + 1e-9, a, b)
+                .iter()
+                .map(|span| span.1 - span.0)
+                .sum::<f64>();
+            let seen = b - a - hidden;
+            // Edges are found to well under a microsecond.
+            if seen < 1e-6 { 0.0 } else { seen }
+        };
+        seen(&self.actor, from, self.shot_length) + seen(&self.double, 0.0, to)
+    }
+
+    /// The least share of the frame left beside the actor who vanishes and the double who appears.
+    pub fn frame_margin(&self, from: f64, to: f64) -> Option<f64> {
+        let inside = |walk: &Walk, time: f64| {
+            camera::framing(
+                self.eye(time),
+                self.bearing(time),
+                self.half_field,
+                &self.body(walk, time),
+            )
+        };
+        Some(inside(&self.actor, from)?.min(inside(&self.double, to)?))
+    }
+
+    /// Least distance between the two bodies: exact, because between the times they move straight.
+    pub fn closest_approach(&self) -> f64 {
+        let apart = |time: f64| {
+            let (a, b) = (self.actor.at(time), self.double.at(time));
+            [b[0] - a[0], b[1] - a[1]]
+        };
+        let mut least = f64::INFINITY;
+        for pair in self.times(0.0, self.shot_length).windows(2) {
+            let (a, b) = (apart(pair[0]), apart(pair[1]));
+            let along = [b[0] - a[0], b[1] - a[1]];
+            let square = along[0] * along[0] + along[1] * along[1];
+            let share = if square > 0.0 {
+                (-(a[0] * along[0] + a[1] * along[1]) / square).clamp(0.0, 1.0)
+            } else {
+                0.0
+            };
+            let near = [a[0] + along[0] * share, a[1] + along[1] * share];
+            least = least.min(libm::hypot(near[0], near[1]));
+        }
+        least - 2.0 * self.radius
+    }
+
+    /// Least room between the occluder's back and a body beside it; none when nobody goes beside it.
+    pub fn clearance_behind(&self) -> Option<f64> {
+        let mut least: Option<f64> = None;
+        for pair in self.times(0.0, self.shot_length).windows(2) {
+            for i in 0..=20 {
+                let time = pair[0] + (pair[1] - pair[0]) * f64::from(i) / 20.0;
+                let occluder = self.occluder(time);
+                for walk in [&self.actor, &self.double] {
+                    let at = walk.at(time);
+                    let beside = at[0] > occluder.across.0 - self.radius
+                        && at[0] < occluder.across.1 + self.radius;
+                    if beside && at[1] > occluder.away.0 {
+                        let room = at[1] - self.radius - occluder.away.1;
+                        least = Some(least.map_or(room, |before| before.min(room)));
+                    }
+                }
+            }
+        }
+        least
+    }
+
+    /// Ground hidden from vanishing to the actor's mark, less what stopping takes.
+    pub fn stop_room(&self, from: f64, rate: f64) -> f64 {
+        let speed = if from < self.actor.arrival() {
+            self.actor.speed
+        } else {
+            0.0
+        };
+        self.actor.left(from) - speed * speed / (2.0 * rate)
+    }
+}
