@@ -84,10 +84,8 @@ impl Reservoir {
     /// Absolute pressure, Pa, and temperature, K, with `share` of the mass left.
     pub fn at(&self, share: f64) -> (f64, f64) {
         let share = share.max(1e-9);
-        (
-            self.pressure * libm::pow(share, self.exponent),
-            self.temperature * libm::pow(share, self.exponent - 1.0),
-        )
+        let cooling = libm::pow(share, self.exponent - 1.0);
+        (self.pressure * share * cooling, self.temperature * cooling)
     }
 }
 

@@ -43,22 +43,26 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
     // The longest window seldom ends on the grid, so its end is taken between two points.
     let whole = libm::floor(window / step).min(POINTS as f64) as usize;
     let part = window / step - whole as f64;
+    // Windows are compared by the square of the criterion, gain^5 / length^3, which needs no root.
+    let share = |length: f64| 1.0 / (length * length * length);
+    let longest = whole.min(POINTS - 1);
+    let shares: Vec<f64> = (0..=longest)
+        .map(|steps| share(step * steps as f64))
+        .collect();
     let mut worst = 0.0_f64;
-    let mut take = |gain: f64, length: f64| {
-        let mean = gain / length;
-        if mean > 0.0 {
-            worst = worst.max(length * mean * mean * libm::sqrt(mean));
-        }
-    };
     for from in 0..POINTS {
-        for to in from + 1..=(from + whole).min(POINTS - 1) {
-            take(gained[to] - gained[from], step * (to - from) as f64);
+        let to = (from + longest).min(POINTS - 1);
+        let start = gained[from];
+        for (end, share) in gained[from + 1..=to].iter().zip(&shares[1..]) {
+            let gain = (end - start).max(0.0);
+            worst = worst.max(gain * gain * gain * gain * gain * share);
         }
         let before = from + whole;
         if before + 1 < POINTS {
             let end = gained[before] + part * (gained[before + 1] - gained[before]);
-            take(end - gained[from], window);
+            let gain = (end - start).max(0.0);
+            worst = worst.max(gain * gain * gain * gain * gain * share(window));
         }
     }
-    worst
+    libm::sqrt(worst)
 }

@@ -103,7 +103,7 @@ pub fn integrate<const N: usize>(
         };
         let next_value = event(&next);
         if value > 0.0 && next_value <= 0.0 {
-            let found = locate(&rate, &now, &slope, taken, &event);
+            let found = locate(&rate, &now, &slope, (taken, value, next_value), &event);
             observe(&found);
             return End::Event(found);
         }
@@ -116,28 +116,53 @@ pub fn integrate<const N: usize>(
     End::Failed
 }
 
-/// The point within a step where the event falls to zero, by bisection on the step's length.
+/// The point within a step, known with the event's values at its ends, where the event falls to zero: by
+/// false position with the Illinois weighting, and by halving where that is slow.
 fn locate<const N: usize>(
     rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
     from: &Point<N>,
     slope: &[f64; N],
-    step: f64,
+    (step, at_start, at_end): (f64, f64, f64),
     event: &impl Fn(&Point<N>) -> f64,
 ) -> Point<N> {
-    let (mut low, mut high) = (0.0, step);
     let at = |length: f64| Point {
         t: from.t + length,
         y: dormand_prince(rate, from, slope, length).y,
     };
-    for _ in 0..52 {
-        let middle = 0.5 * (low + high);
-        if event(&at(middle)) > 0.0 {
-            low = middle;
+    let (mut low, mut high) = ((0.0, at_start), (step, at_end));
+    // What a side's value counts as: halved each time the other side moves again.
+    let (mut weight_low, mut weight_high) = (at_start, at_end);
+    let mut last_was_low = None;
+    for tried in 0..60 {
+        let width = high.0 - low.0;
+        if high.1 == 0.0 || width <= 1e-15 * (step + from.t.abs()) {
+            break;
+        }
+        let secant = low.0 + width * weight_low / (weight_low - weight_high);
+        let inside = secant > low.0 && secant < high.0;
+        let length = if inside && tried % 4 != 3 {
+            secant
         } else {
-            high = middle;
+            low.0 + 0.5 * width
+        };
+        let value = event(&at(length));
+        if value > 0.0 {
+            low = (length, value);
+            weight_low = value;
+            if last_was_low == Some(true) {
+                weight_high *= 0.5;
+            }
+            last_was_low = Some(true);
+        } else {
+            high = (length, value);
+            weight_high = value;
+            if last_was_low == Some(false) {
+                weight_low *= 0.5;
+            }
+            last_was_low = Some(false);
         }
     }
-    at(high)
+    at(high.0)
 }
 
 /// One step's outcome.
