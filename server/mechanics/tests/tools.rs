@@ -249,7 +249,7 @@ fn a_root_put_in_gives_the_wanted_figure() {
             .filter(|one| one.range().is_some() && one.quantity() != Quantity::Count)
             .collect();
         let (mut found, mut asked) = (0, 0);
-        for _ in 0..24 {
+        for _ in 0..10 {
             let parameter = numbers[generator.below(numbers.len())];
             let figure = &technique.figures()[generator.below(technique.figures().len())];
             // Wanted is what the figure is somewhere else, so that there often is an answer.
@@ -297,7 +297,7 @@ fn a_root_put_in_gives_the_wanted_figure() {
             }
         }
         assert!(
-            asked >= 8 && found >= 3,
+            asked >= 4 && found >= 1,
             "{}: {found} of {asked}",
             technique.name()
         );

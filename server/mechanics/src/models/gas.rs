@@ -84,7 +84,8 @@ impl Reservoir {
     /// Absolute pressure, Pa, and temperature, K, with `share` of the mass left.
     pub fn at(&self, share: f64) -> (f64, f64) {
         let share = share.max(1e-9);
-        let cooling = libm::pow(share, self.exponent - 1.0);
+        // Within rounding of the power, and asked for at every stage of every step.
+        let cooling = libm::exp((self.exponent - 1.0) * libm::log(share));
         (self.pressure * share * cooling, self.temperature * cooling)
     }
 }

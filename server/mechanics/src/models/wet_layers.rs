@@ -193,7 +193,7 @@ impl Run {
     }
 
     /// Goes on under one condition until `end`. Steps start short, where temperatures change fast, and
-    /// lengthen by a twentieth each.
+    /// lengthen by a tenth each.
     fn phase(
         &mut self,
         course: &Course,
@@ -220,7 +220,7 @@ impl Run {
             };
             self.count_damage(taken);
             observe(self.moment(outside));
-            step = (step * 1.05).min(course.longest_step);
+            step = (step * 1.1).min(course.longest_step);
         }
     }
 

@@ -135,7 +135,7 @@ impl Stack {
             soak_time,
             stop_at_injury,
             first_step: 0.005,
-            longest_step: 0.1,
+            longest_step: 0.25,
         }
     }
 

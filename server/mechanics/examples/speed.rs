@@ -1,0 +1,129 @@
+//! How long our models and techniques take, in nanoseconds, as one JSON document: what `tests/bench` sets
+//! beside SciPy and beside the WebAssembly build.
+
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+#![allow(clippy::disallowed_methods, reason = "a bench reads the clock")]
+
+#[path = "../tests/common/mod.rs"]
+mod common;
+
+use std::{collections::BTreeMap, hint::black_box, time::Instant};
+
+use gagwright_mechanics::{
+    models::{
+        GRAVITY,
+        conduction::Outside,
+        line_arrest::stop_damped,
+        pendulum::Pendulum,
+        tolerance::{Axis, dynamic_response_of},
+        trajectory::{Throw, fly},
+        wet_layers::{Course, run},
+    },
+    techniques,
+    tools::{SpreadRequest, spread},
+};
+
+/// The median of eleven runs, each of as many calls as take some milliseconds.
+fn median(mut call: impl FnMut()) -> f64 {
+    let start = Instant::now();
+    call();
+    let once = start.elapsed().as_nanos().max(1);
+    let calls = (3_000_000 / once).clamp(1, 100_000);
+    let mut runs: Vec<f64> = (0..11)
+        .map(|_| {
+            let start = Instant::now();
+            for _ in 0..calls {
+                call();
+            }
+            start.elapsed().as_nanos() as f64 / calls as f64
+        })
+        .collect();
+    runs.sort_by(f64::total_cmp);
+    runs[5]
+}
+
+/// The same problems as the first case of each table in tests/reference/make_fixtures.py.
+fn models() -> BTreeMap<&'static str, f64> {
+    let throw = Throw {
+        speed: 3.0,
+        angle: 0.0,
+        height: 30.0,
+        mass: 80.0,
+        drag_area: 0.5,
+        density: 1.225,
+        wind: 0.0,
+    };
+    let pulse = |time: f64| {
+        if time <= 0.05 {
+            20.0 * GRAVITY * libm::sin(core::f64::consts::PI * time / 0.05)
+        } else {
+            0.0
+        }
+    };
+    let nothing = Outside {
+        flux: 0.0,
+        exchange: 0.0,
+        surroundings: 0.0,
+    };
+    let course = Course {
+        burning: Outside {
+            flux: 3935.0,
+            ..nothing
+        },
+        flame_time: 400.0,
+        after: nothing,
+        soak_time: 0.0,
+        stop_at_injury: true,
+        first_step: 0.001,
+        longest_step: 0.05,
+    };
+    let pendulum = Pendulum {
+        length: 9.0,
+        release_angle: 1.0,
+        mass: 80.0,
+        drag_area: 0.6,
+        density: 1.225,
+    };
+    BTreeMap::from([
+        (
+            "trajectory",
+            median(|| drop(black_box(fly(black_box(&throw))))),
+        ),
+        (
+            "stop",
+            median(|| drop(black_box(stop_damped(80.0, 6.0, 2200.0, 0.0, 0.0)))),
+        ),
+        (
+            "response",
+            median(|| drop(black_box(dynamic_response_of(Axis::Headward, 0.45, pulse)))),
+        ),
+        (
+            "skin",
+            median(|| drop(black_box(run(&[], &course, |_| {})))),
+        ),
+        (
+            "pendulum",
+            median(|| drop(black_box(pendulum.swing(8.0, |_| {})))),
+        ),
+    ])
+}
+
+fn main() {
+    let mut assessments = BTreeMap::new();
+    let mut spreads = BTreeMap::new();
+    for technique in techniques() {
+        let inputs = common::plausible(technique.name());
+        let assess = || drop(black_box(technique.assess(black_box(&inputs))));
+        assessments.insert(technique.name(), median(assess));
+        let request = SpreadRequest {
+            inputs: inputs.clone(),
+            draws: 10_000,
+            seed: 1,
+        };
+        let start = Instant::now();
+        drop(black_box(spread(*technique, &request)));
+        spreads.insert(technique.name(), start.elapsed().as_nanos() as f64);
+    }
+    let all = serde_json::json!({ "models": models(), "assess": assessments, "spread": spreads });
+    println!("{all}");
+}
