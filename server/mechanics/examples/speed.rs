@@ -24,16 +24,16 @@ use gagwright_mechanics::{
 };
 
 /// The median of eleven runs, each of as many calls as take some milliseconds.
-fn median(mut call: impl FnMut()) -> f64 {
+fn median<T>(mut call: impl FnMut() -> T) -> f64 {
     let start = Instant::now();
-    call();
+    black_box(call());
     let once = start.elapsed().as_nanos().max(1);
     let calls = (3_000_000 / once).clamp(1, 100_000);
     let mut runs: Vec<f64> = (0..11)
         .map(|_| {
             let start = Instant::now();
             for _ in 0..calls {
-                call();
+                black_box(call());
             }
             start.elapsed().as_nanos() as f64 / calls as f64
         })
@@ -85,25 +85,19 @@ fn models() -> BTreeMap<&'static str, f64> {
         density: 1.225,
     };
     BTreeMap::from([
-        (
-            "trajectory",
-            median(|| drop(black_box(fly(black_box(&throw))))),
-        ),
+        ("trajectory", median(|| fly(black_box(&throw)))),
         (
             "stop",
-            median(|| drop(black_box(stop_damped(80.0, 6.0, 2200.0, 0.0, 0.0)))),
+            median(|| stop_damped(black_box(80.0), 6.0, 2200.0, 0.0, 0.0)),
         ),
         (
             "response",
-            median(|| drop(black_box(dynamic_response_of(Axis::Headward, 0.45, pulse)))),
+            median(|| dynamic_response_of(Axis::Headward, black_box(0.45), pulse)),
         ),
-        (
-            "skin",
-            median(|| drop(black_box(run(&[], &course, |_| {})))),
-        ),
+        ("skin", median(|| run(&[], black_box(&course), |_| {}))),
         (
             "pendulum",
-            median(|| drop(black_box(pendulum.swing(8.0, |_| {})))),
+            median(|| pendulum.swing(black_box(8.0), |_| {})),
         ),
     ])
 }
@@ -113,7 +107,7 @@ fn main() {
     let mut spreads = BTreeMap::new();
     for technique in techniques() {
         let inputs = common::plausible(technique.name());
-        let assess = || drop(black_box(technique.assess(black_box(&inputs))));
+        let assess = || technique.assess(black_box(&inputs));
         assessments.insert(technique.name(), median(assess));
         let request = SpreadRequest {
             inputs: inputs.clone(),
@@ -121,7 +115,7 @@ fn main() {
             seed: 1,
         };
         let start = Instant::now();
-        drop(black_box(spread(*technique, &request)));
+        let _ = black_box(spread(*technique, &request));
         spreads.insert(technique.name(), start.elapsed().as_nanos() as f64);
     }
     let all = serde_json::json!({ "models": models(), "assess": assessments, "spread": spreads });
