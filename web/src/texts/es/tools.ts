@@ -78,6 +78,7 @@ export const shots: Texts['shots'] = {
   settings: 'Cómo estaba ajustado',
   settingsHelp:
     'Empieza con lo que dice el plan. Cambie lo que se ajustó de otro modo, como la masa del saco.',
+  otherSettings: 'Otros ajustes',
   measured: 'Qué se midió',
   figure: 'Cifra',
   value: 'Medido',
@@ -95,6 +96,7 @@ export const shots: Texts['shots'] = {
   asPlanned: 'Ajustado como dice el plan.',
   calibrated: 'Calibrado con las pruebas medidas',
   coefficients: 'Qué fijan las pruebas',
+  which: 'Fijar estos; los demás quedan como se suponían.',
   stated: 'supuesto al principio',
   fitted: 'según las pruebas',
   confidence: (percent) =>
