@@ -23,6 +23,7 @@ export default defineConfig({
       output: { entryFileNames: 'assets/[name]-[hash].js' },
     },
   },
+  worker: { format: 'es' },
   server: { proxy },
   preview: { proxy, headers: { 'Content-Security-Policy': policy } },
   test: {

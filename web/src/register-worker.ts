@@ -1,34 +1,15 @@
-// Starts the service worker, through the one Trusted Types policy that may name a worker's address, and hears of
-// new versions.
+// Starts the service worker, and hears of new versions.
 
 import { update } from './update.svelte.ts';
-
-interface Policies {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL(url: string): string },
-  ): {
-    createScriptURL(url: string): unknown;
-  };
-}
+import { SERVICE_WORKER, workerAddress } from './worker-address.ts';
 
 /** A phone that is never closed looks for a new version this often, and whenever it is taken up again. */
 const LOOK_EVERY = 60 * 60_000;
 
 export async function registerWorker(): Promise<void> {
   if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
-  const address = '/service-worker.js';
-  const policies = (window as unknown as { trustedTypes?: Policies }).trustedTypes;
-  const policy = policies?.createPolicy('app-worker', {
-    createScriptURL(url) {
-      if (url !== address) throw new TypeError(`no worker at ${url}`);
-      return url;
-    },
-  });
   try {
-    const registration = await navigator.serviceWorker.register(
-      (policy?.createScriptURL(address) ?? address) as string,
-    );
+    const registration = await navigator.serviceWorker.register(workerAddress(SERVICE_WORKER));
     navigator.serviceWorker.controller?.postMessage('STARTED');
     update.watch(registration);
     let looked = Date.now();

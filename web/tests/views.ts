@@ -77,6 +77,12 @@ export const views: Record<Who, View[]> = {
       (page, t) => page.getByLabel(t.gags.search).fill('zzz'),
     ),
     plain('gag-new', '/gags/new', (t) => t.newGag.code),
+    plain(
+      'gag-new-technique',
+      '/gags/new',
+      (t) => t.groups.falls,
+      (page, t) => press(page.getByRole('combobox', { name: t.newGag.technique })),
+    ),
     gag('gag-cleared', 'G01', '', (t) => t.gag.facts),
     gag('gag-waiting', 'G02', '', (t) => t.gag.reasons),
     gag('gag-lapsed', 'G03', '', (t) => t.gag.reasons),
@@ -87,9 +93,34 @@ export const views: Record<Who, View[]> = {
     gag('gag-figures-fall', 'G05', 'figures', (t) => t.figures.checks),
     gag('gag-figures-ratchet', 'G03', 'figures', (t) => t.figures.checks),
     gag('gag-figures-wire', 'G04', 'figures', (t) => t.figures.checks),
+    {
+      ...gag('figure-moves', 'G05', 'figures', (t) => t.tools.movesLead),
+      first: (page) => press(page.locator('button.figure').first()),
+    },
+    {
+      ...gag('figure-make', 'G05', 'figures', (t) => t.tools.reach('', '').slice(0, 24)),
+      first: async (page, t) => {
+        await press(page.locator('button.figure').first());
+        await page.getByRole('radio', { name: t.tools.make }).check();
+        await page.getByLabel(t.tools.wanted).fill('14 m/s');
+        await press(page.getByRole('button', { name: t.tools.find }));
+      },
+    },
+    {
+      ...gag('figure-sure', 'G05', 'figures', (t) => t.tools.drawn(1000, 1)),
+      first: async (page, t) => {
+        await press(page.locator('button.figure').first());
+        await page.getByRole('radio', { name: t.tools.sure }).check();
+      },
+    },
+    {
+      ...gag('gag-moved', 'G03', 'plan', (t) => t.moved.figures),
+      first: (page, t) => press(page.getByText(t.moved.title, { exact: true }).first()),
+    },
     gag('gag-cast', 'G04', 'cast', (t) => t.cast.candidates),
     gag('gag-sign-offs', 'G03', 'sign-offs', (t) => t.signOffs.all),
-    gag('gag-day', 'G01', 'day', (t) => t.day.readings),
+    gag('gag-day', 'G01', 'day', (t) => t.shots.none),
+    gag('gag-shots', 'G03', 'day', (t) => t.shots.prediction),
     gag('gag-edit', 'G02', 'edit', (t) => t.edit.note),
     {
       ...gag('sign-again', 'G03', 'sign', (t) => t.sign.decision),
@@ -159,6 +190,8 @@ export const views: Record<Who, View[]> = {
       },
     },
     plain('help', '/help', (t) => t.help.tasks.hold.name),
+    plain('handbook', '/help/techniques', (t) => t.groups.falls),
+    plain('handbook-technique', '/help/techniques/ratchet-pull', (t) => t.handbook.settles),
     ...tasks.map((task) => plain(`help-${task}`, `/help/${task}`, (t) => t.help.tasks[task].name)),
   ],
   medic: [

@@ -25,6 +25,23 @@ export type TechniqueDescription = Shapes['TechniqueDescription'];
 export type Trace = Shapes['Trace'];
 export type Zone = Shapes['Zone'];
 
+// The tools that work on every technique
+export type Bar = Shapes['Bar'];
+export type CalibrateRequest = Shapes['CalibrateRequest'];
+export type Calibration = Shapes['Calibration'];
+export type CompareRequest = Shapes['CompareRequest'];
+export type Comparison = Shapes['Comparison'];
+export type Crossing = Shapes['Crossing'];
+export type Interval = Shapes['Interval'];
+export type MovedFigure = Shapes['MovedFigure'];
+export type Sensitivity = Shapes['Sensitivity'];
+export type SensitivityRequest = Shapes['SensitivityRequest'];
+export type ShotRow = Shapes['ShotRow'];
+export type Solution = Shapes['Solution'];
+export type SolveRequest = Shapes['SolveRequest'];
+export type Spread = Shapes['Spread'];
+export type SpreadRequest = Shapes['SpreadRequest'];
+
 // Casting
 /** What casting knows of each kind of certificate and each skill, as the core gives it. */
 export interface Catalogue {

@@ -1,11 +1,16 @@
 // The pure crates, compiled to WebAssembly in two packages (the rules, and the techniques that they ask): the only place the app gets rules, figures, units, canonical
 // bytes and proofs from. This file carries values to and fro and decides nothing.
 
+import { provide, type Techniques } from '../../core/lookup.js';
 import type {
   Assessment,
+  CalibrateRequest,
+  Calibration,
   Case,
   Catalogue,
   Clearance,
+  CompareRequest,
+  Comparison,
   ConsistencyProof,
   Device,
   FacetChange,
@@ -19,12 +24,17 @@ import type {
   PublicKey,
   Quantity,
   Role,
+  Sensitivity,
+  SensitivityRequest,
   Slot,
+  Solution,
+  SolveRequest,
+  Spread,
+  SpreadRequest,
   Statement,
   TechniqueDescription,
   Verdict,
 } from '../api/types.ts';
-import { provide, type Techniques } from '../../core/lookup.js';
 import type { HandedRequest } from '../hand/request.ts';
 import type { Units } from '../settings.svelte.ts';
 import {
@@ -38,18 +48,6 @@ import {
   spokenTechnique,
   spokenVerdict,
 } from '../texts/spoken.ts';
-import type {
-  CalibrateRequest,
-  Calibration,
-  CompareRequest,
-  Comparison,
-  Sensitivity,
-  SensitivityRequest,
-  Solution,
-  SolveRequest,
-  Spread,
-  SpreadRequest,
-} from '../tools/shapes.ts';
 
 /** What the built packages export between them. Documents are JSON text; errors are thrown with a sentence. */
 interface Package {
@@ -155,6 +153,15 @@ class Core {
 
   assess(technique: string, inputs: Inputs): Assessment {
     return spokenAssessment(JSON.parse(this.#use.assess(technique, JSON.stringify(inputs))));
+  }
+
+  /** A tool's answer as it came, for who asks in the page what is mostly asked beside it. */
+  raw(
+    tool: 'spread' | 'sensitivity' | 'solve_for' | 'calibrate' | 'compare',
+    technique: string,
+    request: string,
+  ): string {
+    return this.#use[tool](technique, request);
   }
 
   /** How far the figures spread when every input is drawn within its tolerance. */

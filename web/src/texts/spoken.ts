@@ -1,8 +1,18 @@
 // The core's and the server's answers with their own sentences in the language in use. Only what they say
 // themselves is touched: what people wrote, and everything that is hashed or signed, stays as it is.
 
-import type { Assessment, Clearance, Finding, TechniqueDescription, Verdict } from '../api/types.ts';
-import type { Calibration, Comparison, Sensitivity, Solution, Spread } from '../tools/shapes.ts';
+import type {
+  Assessment,
+  Calibration,
+  Clearance,
+  Comparison,
+  Finding,
+  Sensitivity,
+  Solution,
+  Spread,
+  TechniqueDescription,
+  Verdict,
+} from '../api/types.ts';
 import { said } from './said.ts';
 
 const titled = <T extends { title: string }>(thing: T): T => ({ ...thing, title: said(thing.title) });

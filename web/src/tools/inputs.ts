@@ -26,11 +26,6 @@ export function withNumber(
   return { ...facets, [parameter.facet]: { ...part, parameters: { ...part.parameters, [name]: value } } };
 }
 
-/** The inputs that test shots can settle; none where the core does not say. */
-export function coefficientsOf(technique: TechniqueDescription | undefined): readonly string[] {
-  return (technique as { coefficients?: readonly string[] } | undefined)?.coefficients ?? [];
-}
-
 /** A number to set, as it stands in an address: `drop_height:12.2`. */
 export interface Wanted {
   name: string;

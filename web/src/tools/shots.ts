@@ -1,8 +1,7 @@
 // What test shots mean to the tools: which of them count for a technique, how each differs from the plan, and which
 // measurements belong to which shot. The fit itself is the core's.
 
-import type { Inputs, InputValue, TestShot } from '../api/types.ts';
-import type { ShotRow } from './shapes.ts';
+import type { Inputs, InputValue, ShotRow, TestShot } from '../api/types.ts';
 
 /** Those of the technique, the earliest first: a ladder is read from its foot. */
 export function shotsFor(technique: string, shots: readonly TestShot[]): TestShot[] {

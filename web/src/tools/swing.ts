@@ -1,9 +1,8 @@
 // Where the bars of a ranking stand: all on one scale, from the figure's value as it is.
 
-import type { Sensitivity, SensitivityBar } from './shapes.ts';
-
+import type { Bar, Sensitivity } from '../api/types.ts';
 export interface Swing {
-  bar: SensitivityBar;
+  bar: Bar;
   /** From 0 to 1 of the whole width; the same scale for every bar. */
   from: number;
   to: number;

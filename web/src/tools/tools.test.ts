@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Inputs, TechniqueDescription, TestShot } from '../api/types.ts';
+import type { Bar, Inputs, TechniqueDescription, TestShot } from '../api/types.ts';
 import { emptyCase } from '../testing/case.ts';
 import { grouped } from '../texts/technique-groups.ts';
 import { inputsOf, readWanted, wantedText, withNumber } from './inputs.ts';
-import type { SensitivityBar } from './shapes.ts';
 import { differing, reasonOf, rowsByShot, shotsFor } from './shots.ts';
 import { swings } from './swing.ts';
 import { outOf } from './words.ts';
@@ -142,7 +141,7 @@ describe('a ranking of what moves a figure', () => {
     swing,
     share: 0,
   });
-  const of = (value: number | null, bars: SensitivityBar[]) =>
+  const of = (value: number | null, bars: Bar[]) =>
     swings({ technique: '', figure: '', title: '', quantity: 'speed', value, bars });
 
   it('has all bars on one scale, and leaves out what does not move it', () => {

@@ -1,32 +1,44 @@
-// A question to the core that may take a breath: the screen says so first, and is then given the answer or the
-// reason why there is none.
+// A question that a screen has asked of the tools, and how it stands: being worked out, answered, or refused in
+// words. Made while a component is made; what is still being worked out when the component goes is dropped.
 
+import { onDestroy } from 'svelte';
 import { said } from '../texts/index.ts';
+import { type Asking, ask, type Tool, type Tools } from './ask.ts';
 
-/** Long enough for the screen to be drawn. */
-const BREATH = 40;
-
-export class Working<T> {
-  answer = $state.raw<T | undefined>();
+export class Working<T extends Tool> {
+  answer = $state.raw<Tools[T][1] | undefined>();
   failure = $state('');
   busy = $state(false);
-  #turn = 0;
+  readonly #tool: T;
+  readonly #why: (message: string) => string;
+  #asking: Asking<Tools[T][1]> | undefined;
 
-  /** Asks anew; an earlier answer that comes late is dropped. */
-  ask(work: () => T, why: (message: string) => string = (message) => message): void {
-    this.#turn += 1;
-    const turn = this.#turn;
+  constructor(tool: T, why: (message: string) => string = (message) => message) {
+    this.#tool = tool;
+    this.#why = why;
+    onDestroy(() => this.#asking?.drop());
+  }
+
+  /** Asks anew; an earlier question is dropped. What was answered last stays until then. */
+  ask(technique: string, request: Tools[T][0]): void {
+    this.#asking?.drop();
+    const asking = ask(this.#tool, technique, request);
+    this.#asking = asking;
     this.busy = true;
-    this.failure = '';
-    setTimeout(() => {
-      if (turn !== this.#turn) return;
-      try {
-        this.answer = work();
-      } catch (error) {
-        this.answer = undefined;
-        this.failure = said(why(error instanceof Error ? error.message : String(error)));
-      }
-      this.busy = false;
-    }, BREATH);
+    asking.answer.then(
+      (answer) => this.#settle(asking, answer, ''),
+      (error: unknown) =>
+        this.#settle(
+          asking,
+          undefined,
+          said(this.#why(error instanceof Error ? error.message : String(error))),
+        ),
+    );
+  }
+
+  #settle(asking: Asking<Tools[T][1]>, answer: Tools[T][1] | undefined, failure: string): void {
+    if (asking !== this.#asking) return;
+    this.#asking = undefined;
+    [this.answer, this.failure, this.busy] = [answer, failure, false];
   }
 }

@@ -41,7 +41,8 @@ export const occluderSwitch: Record<string, string> = {
   'Occluder thickness': 'Grosor del elemento que tapa',
   'From its front to its back.': 'De su cara delantera a la trasera.',
   'Occluder height': 'Altura del elemento que tapa',
-  'From the ground to the lowest part of its top edge.': 'Del suelo a la parte más baja de su borde superior.',
+  'From the ground to the lowest part of its top edge.':
+    'Del suelo a la parte más baja de su borde superior.',
   'Gap under the occluder': 'Hueco bajo el elemento que tapa',
   'From the ground to its bottom edge: feet show under a vehicle.':
     'Del suelo a su borde inferior: bajo un vehículo se ven los pies.',
