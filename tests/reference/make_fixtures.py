@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import long_line, tether
+from fixtures import air_ram, long_line, tether
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -193,6 +193,7 @@ CASES = {
 # One file a subject.
 FILES = {
     "scipy": CASES,
+    "air_ram": air_ram.CASES,
     "long_line": long_line.CASES,
     "tether": tether.CASES,
 }

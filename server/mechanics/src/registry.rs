@@ -3,9 +3,9 @@
 use crate::{
     technique::Technique,
     techniques::{
-        dead_man_line::DeadManLine, descender_drop::DescenderDrop, full_burn::FullBurn,
-        high_fall::HighFall, occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull,
-        wire_flight::WireFlight,
+        air_ram::AirRam, dead_man_line::DeadManLine, descender_drop::DescenderDrop,
+        full_burn::FullBurn, high_fall::HighFall, occluder_switch::OccluderSwitch,
+        ratchet_pull::RatchetPull, wire_flight::WireFlight,
     },
 };
 
@@ -19,6 +19,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &DescenderDrop,
         &DeadManLine,
         &OccluderSwitch,
+        &AirRam,
     ]
 }
 

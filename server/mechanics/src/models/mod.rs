@@ -10,6 +10,7 @@ pub mod conduction;
 pub mod fall;
 pub mod gas;
 pub mod head;
+pub mod landing;
 pub mod line_arrest;
 pub mod long_line;
 pub mod ode;

@@ -1,6 +1,7 @@
 // Everything the core and the server say in sentences of their own, in Spanish.
 
 import type { Said } from '../../said.ts';
+import { airRam } from './air-ram.ts';
 import { casting } from './casting.ts';
 import { clearance } from './clearance.ts';
 import { deadManLine } from './dead-man-line.ts';
@@ -23,6 +24,7 @@ export const said: Said = {
     descenderDrop,
     deadManLine,
     occluderSwitch,
+    airRam,
     mechanics,
     casting,
     clearance,

@@ -1,0 +1,369 @@
+//! The launch itself: gas from a reservoir through a valve into a cylinder that turns an arm about its
+//! hinge, and a body that stands on the arm's plate. Knows no limit.
+//!
+//! The hinge is ahead of the body, so the plate rises and moves forward: at the arm's angle q over the
+//! floor the foot at R moves along (sin q, cos q). The cylinder stands on the frame and pushes the arm at
+//! r; its length c(q) follows from the triangle, and its push turns the arm with F dc/dq. The body rides
+//! upright without turning, so the arm turns its mass as if it were at the foot:
+//! (I + m R^2) q'' = F dc/dq - (m R + m_arm L / 2) g cos q. Newton's second law; gas as in [`gas`].
+
+use crate::{
+    models::{
+        GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
+        gas::{self, Reservoir, Valve},
+        ode::{self, Accuracy, End, Point},
+        trajectory::{self, Landing, Throw},
+    },
+    reading::Values,
+};
+
+/// Polytropic exponent of air in a launch that is over before heat can flow: adiabatic.
+const EXPONENT: f64 = 1.4;
+/// Longer than any launch; one that is not over by then has stalled.
+const LONGEST: f64 = 1.5;
+/// The body's centre above what it lies on, m (common practice).
+const LYING_HEIGHT: f64 = 0.3;
+
+const ACCURACY: Accuracy = Accuracy {
+    relative: 1e-6,
+    absolute: 1e-8,
+    longest_step: 0.006,
+    most_steps: 12_000,
+};
+
+/// Arm and cylinder, SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Arm {
+    pub start: f64,
+    pub end: f64,
+    pub length: f64,
+    pub mass: f64,
+    /// Hinge to the cylinder's pin on the arm.
+    pub pin: f64,
+    /// The cylinder's foot: back from the hinge, and below it.
+    pub back: f64,
+    pub below: f64,
+}
+
+impl Arm {
+    /// Length of the cylinder between its pins at an angle.
+    pub(super) fn cylinder(&self, angle: f64) -> f64 {
+        libm::hypot(
+            self.back - self.pin * libm::cos(angle),
+            self.pin * libm::sin(angle) + self.below,
+        )
+    }
+
+    /// How fast that length grows with the angle: the lever of the push, m.
+    pub(super) fn lever(&self, angle: f64) -> f64 {
+        let across = self.back * libm::sin(angle) + self.below * libm::cos(angle);
+        self.pin * across / self.cylinder(angle).max(1e-6)
+    }
+
+    /// Stroke that the arm asks of its cylinder.
+    pub(super) fn stroke(&self) -> f64 {
+        self.cylinder(self.end) - self.cylinder(self.start)
+    }
+
+    /// Moment of inertia about the hinge, as an even bar.
+    pub(super) fn inertia(&self) -> f64 {
+        self.mass * self.length * self.length / 3.0
+    }
+}
+
+/// Everything the launch depends on, SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Setup {
+    pub mass: f64,
+    pub arm: Arm,
+    pub foot: f64,
+    pub hinge_height: f64,
+    pub centre: f64,
+    pub lean: f64,
+    pub run_in: f64,
+    /// Absolute.
+    pub pressure: f64,
+    pub reservoir_volume: f64,
+    pub area: f64,
+    pub dead_volume: f64,
+    pub valve: Valve,
+    pub opening: f64,
+    pub friction: f64,
+    pub temperature: f64,
+    /// Where the body's centre lands, above the floor.
+    pub landing: f64,
+    pub drag_area: f64,
+}
+
+impl Setup {
+    pub(super) fn of(values: &Values) -> Option<Setup> {
+        let number = |name| values.number(name);
+        Some(Setup {
+            mass: number("performer_mass")?,
+            arm: Arm {
+                start: number("arm_start")?,
+                end: number("arm_end")?,
+                length: number("arm_length")?,
+                mass: number("arm_mass")?,
+                pin: number("cylinder_pin")?,
+                back: number("cylinder_back")?,
+                below: number("cylinder_below")?,
+            },
+            foot: number("foot_distance")?,
+            hinge_height: number("hinge_height")?,
+            centre: number("centre_height")?,
+            lean: number("body_lean")?,
+            run_in: number("run_in_speed")?,
+            pressure: number("reservoir_pressure")? + STANDARD_ATMOSPHERE,
+            reservoir_volume: number("reservoir_volume")?,
+            area: gas::piston_area(number("bore")?, 0.0),
+            dead_volume: number("dead_volume")?,
+            valve: Valve {
+                conductance: number("valve_conductance")?,
+                critical_ratio: number("valve_critical_ratio")?,
+            },
+            opening: number("valve_opening_time")?,
+            friction: number("seal_friction")?,
+            temperature: number("air_temperature")?,
+            landing: number("landing_height")? + LYING_HEIGHT,
+            drag_area: number("drag_area")?,
+        })
+    }
+
+    /// Whether the arm goes up at all and its cylinder pushes it that way all along.
+    pub(super) fn turns(&self) -> bool {
+        let arm = &self.arm;
+        arm.end > arm.start
+            && (0..=8).all(|i| {
+                let angle = arm.start + (arm.end - arm.start) * f64::from(i) / 8.0;
+                arm.lever(angle) > 1e-3
+            })
+    }
+
+    fn reservoir(&self) -> Reservoir {
+        Reservoir {
+            volume: self.reservoir_volume,
+            pressure: self.pressure,
+            temperature: self.temperature,
+            exponent: EXPONENT,
+        }
+    }
+
+    /// The flight of the body's centre after the launch, in a steady wind along.
+    pub(super) fn fly(&self, launch: &Launch, wind: f64) -> Option<Landing> {
+        self.fly_and_sample(launch, wind, |_| {})
+    }
+
+    pub(super) fn fly_and_sample(
+        &self,
+        launch: &Launch,
+        wind: f64,
+        observe: impl FnMut(trajectory::Sample),
+    ) -> Option<Landing> {
+        let height = self.hinge_height
+            + self.foot * libm::sin(launch.angle)
+            + self.centre * libm::cos(self.lean)
+            - self.landing;
+        let (along, up) = launch.velocity(self);
+        let throw = Throw {
+            speed: libm::hypot(along, up),
+            angle: libm::atan2(up, along),
+            height: height.max(0.0),
+            mass: self.mass,
+            drag_area: self.drag_area,
+            density: atmosphere::density(0.0),
+            wind,
+        };
+        trajectory::fly_and_sample(&throw, observe)
+    }
+
+    /// How far the body's centre is ahead of the first footprint when it leaves the plate, m.
+    pub(super) fn carried(&self, launch: &Launch) -> f64 {
+        self.foot * (libm::cos(self.arm.start) - libm::cos(launch.angle))
+            + self.centre * libm::sin(self.lean)
+    }
+}
+
+/// A moment of the launch.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Moment {
+    pub time: f64,
+    /// Arm's angle over the floor, rad.
+    pub angle: f64,
+    /// Speed of the foot along its circle, m/s.
+    pub speed: f64,
+    /// What the legs feel along the body, m/s2.
+    pub felt: f64,
+    /// Push of the plate on the feet, N.
+    pub push: f64,
+    /// Absolute, Pa.
+    pub cylinder: f64,
+}
+
+/// What a launch came to.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Launch {
+    /// Whether the body was thrown.
+    pub finished: bool,
+    pub time: f64,
+    pub first_moved: f64,
+    /// Where the body left the plate.
+    pub angle: f64,
+    /// Speed of the foot there.
+    pub speed: f64,
+    pub peak_felt: f64,
+    pub peak_push: f64,
+    /// Absolute, Pa.
+    pub pressure_left: f64,
+    /// `(time, acceleration)` along the legs, gravity included.
+    pub samples: Vec<(f64, f64)>,
+}
+
+impl Launch {
+    /// Speeds of the body along and up as it leaves.
+    pub(super) fn velocity(&self, setup: &Setup) -> (f64, f64) {
+        (
+            self.speed * libm::sin(self.angle) + setup.run_in,
+            self.speed * libm::cos(self.angle),
+        )
+    }
+
+    /// From a tenth to nine tenths of the way from standing to the peak, s.
+    pub(super) fn rise_time(&self) -> Option<f64> {
+        let stood = self.samples.first()?.1;
+        let first = |share: f64| {
+            let level = stood + share * (self.peak_felt - stood);
+            let at = self.samples.iter().position(|sample| sample.1 >= level)?;
+            let (t1, a1) = self.samples[at];
+            if at == 0 {
+                return Some(t1);
+            }
+            let (t0, a0) = self.samples[at - 1];
+            Some(t0 + (t1 - t0) * (level - a0) / (a1 - a0))
+        };
+        (self.peak_felt > stood).then_some(())?;
+        Some(first(0.9)? - first(0.1)?)
+    }
+}
+
+/// The state: share of gas left, cylinder pressure over atmosphere, angle and its rate.
+type State = [f64; 4];
+
+/// Runs the launch. None when the solver failed.
+pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Launch> {
+    let arm = &setup.arm;
+    let reservoir = setup.reservoir();
+    let full = reservoir.mass();
+    let inertia = arm.inertia() + setup.mass * setup.foot * setup.foot;
+    let hanging = (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY;
+    let first_length = arm.cylinder(arm.start);
+    // The moment of the push less that of the weight, N m.
+    let moment_left = |y: &State| {
+        let gauge = y[1] * STANDARD_ATMOSPHERE - STANDARD_ATMOSPHERE;
+        let push = (gauge * setup.area - setup.friction).max(0.0);
+        push * arm.lever(y[2]) - hanging * libm::cos(y[2])
+    };
+    let turning = |y: &State| {
+        let turn = moment_left(y);
+        // At rest the frame holds the arm until the push lifts it.
+        if turn < 0.0 && y[2] <= arm.start && y[3] <= 0.0 {
+            0.0
+        } else {
+            turn / inertia
+        }
+    };
+    let rate = |t: f64, y: &State| -> State {
+        let (upstream, temperature) = reservoir.at(y[0].clamp(1e-6, 1.0));
+        let cylinder = (y[1] * STANDARD_ATMOSPHERE).max(1.0);
+        let open = (t / setup.opening).min(1.0);
+        let flow = open * setup.valve.mass_flow(upstream, temperature, cylinder);
+        let volume = setup.dead_volume + setup.area * (arm.cylinder(y[2]) - first_length).max(0.0);
+        let growth = setup.area * arm.lever(y[2]) * y[3];
+        let rise =
+            gas::cylinder_pressure_rate(cylinder, volume, growth, flow, temperature, EXPONENT);
+        [-flow / full, rise / STANDARD_ATMOSPHERE, y[3], turning(y)]
+    };
+    let moment = |point: &Point<4>| {
+        let y = &point.y;
+        let (sine, cosine) = (libm::sin(y[2]), libm::cos(y[2]));
+        let (along_circle, to_hinge) = (setup.foot * turning(y), setup.foot * y[3] * y[3]);
+        // Along and up: what the foot does, and gravity.
+        let force = [
+            along_circle * sine + to_hinge * cosine,
+            along_circle * cosine - to_hinge * sine + GRAVITY,
+        ];
+        let felt = force[0] * libm::sin(setup.lean) + force[1] * libm::cos(setup.lean);
+        Moment {
+            time: point.t,
+            angle: y[2],
+            speed: setup.foot * y[3],
+            felt: felt.max(0.0),
+            push: setup.mass * (along_circle + GRAVITY * cosine).max(0.0),
+            cylinder: y[1] * STANDARD_ATMOSPHERE,
+        }
+    };
+    let mut samples = Vec::new();
+    let (mut peak_felt, mut peak_push) = (0.0_f64, 0.0_f64);
+    let mut watch = |point: &Point<4>| {
+        let now = moment(point);
+        peak_felt = peak_felt.max(now.felt);
+        peak_push = peak_push.max(now.push);
+        samples.push((now.time, now.felt));
+        observe(now);
+    };
+    let start = Point {
+        t: 0.0,
+        y: [1.0, 1.0, arm.start, 0.0],
+    };
+    let at_rest = |point: &Point<4>| {
+        let (upstream, _) = reservoir.at(point.y[0].clamp(1e-6, 1.0));
+        point.t > setup.opening + 0.1
+            && point.y[3].abs() < 1e-3
+            && point.y[1] * STANDARD_ATMOSPHERE > 0.995 * upstream
+    };
+    // First the cylinder fills, until it lifts the arm or all rests.
+    let held = |point: &Point<4>| {
+        if at_rest(point) {
+            0.0
+        } else {
+            -moment_left(&point.y)
+        }
+    };
+    let lifted = match ode::integrate(rate, start, LONGEST, ACCURACY, held, &mut watch) {
+        End::Event(point) | End::Finished(point) => point,
+        End::Failed => return None,
+    };
+    // Over when the arm meets its stop, when the feet leave a plate that slows down, or when all rests.
+    let end = ode::integrate(
+        rate,
+        lifted,
+        LONGEST,
+        ACCURACY,
+        |point| {
+            if at_rest(point) {
+                return 0.0;
+            }
+            let pressed = setup.foot * turning(&point.y) + GRAVITY * libm::cos(point.y[2]);
+            (arm.end - point.y[2]).min(pressed / GRAVITY)
+        },
+        &mut watch,
+    );
+    let (last, finished) = match end {
+        End::Event(point) => (point, !at_rest(&point) && point.y[3] > 0.0),
+        End::Finished(point) => (point, false),
+        End::Failed => return None,
+    };
+    // In the air nothing is felt.
+    samples.push((last.t, 0.0));
+    Some(Launch {
+        finished,
+        time: last.t,
+        first_moved: lifted.t,
+        angle: last.y[2],
+        speed: setup.foot * last.y[3].max(0.0),
+        peak_felt,
+        peak_push,
+        pressure_left: reservoir.at(last.y[0].clamp(1e-6, 1.0)).0,
+        samples,
+    })
+}

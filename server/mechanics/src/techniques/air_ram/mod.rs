@@ -1,0 +1,281 @@
+//! Air ram: a plate on a hinged arm, driven by compressed air, throws a body up and forward.
+//!
+//! Covers the gas, the arm's geometry, what legs and spine feel, the flight, where landings scatter and
+//! how the mat stops the body. It knows nothing of the performer's own jump, of how a body turns in the
+//! air, of ankles and knees by themselves, or of the valve's interlock.
+
+mod checks;
+mod figures;
+mod launch;
+mod presentation;
+mod tables;
+
+use core::cell::RefCell;
+
+use launch::{Launch, Setup};
+
+use crate::{
+    assessment::{Caution, Check, Trace, Zone},
+    evaluation::{Computed, Evaluation, keep},
+    models::{
+        GRAVITY, STANDARD_ATMOSPHERE,
+        landing::{Catcher, NINETY_NINE, Scatter},
+        stopping::{self, Shape},
+        tolerance::{self, Axis},
+        trajectory::Landing,
+    },
+    reading::Values,
+    technique::{Computation, FigureDescription, Parameter, Technique},
+};
+
+/// The technique.
+pub struct AirRam;
+
+impl Technique for AirRam {
+    fn name(&self) -> &'static str {
+        "air-ram"
+    }
+
+    fn title(&self) -> &'static str {
+        "Air ram"
+    }
+
+    fn summary(&self) -> &'static str {
+        "A plate on a hinged arm, driven by compressed air, throws a body up and forward. Covers gas, arm, \
+         what legs and spine feel, flight, scatter and mat; leaves out the body's own jump, turns and ankles."
+    }
+
+    fn parameters(&self) -> &'static [Parameter] {
+        &tables::PARAMETERS
+    }
+
+    fn figures(&self) -> &'static [FigureDescription] {
+        &figures::FIGURES
+    }
+
+    fn coefficients(&self) -> &'static [&'static str] {
+        &[
+            "seal_friction",
+            "valve_conductance",
+            "dead_volume",
+            "run_in_speed",
+            "usable_depth",
+        ]
+    }
+
+    fn policy(&self) -> &'static str {
+        include_str!("../../../../../seed-data/catalogue/limits/air-ram.json")
+    }
+
+    fn prepare(&self, stated: &Values) -> Computation {
+        // Many tolerances touch only what the launch is held against, so runs are kept and used again.
+        let runs = RefCell::new(Vec::new());
+        let scatter = scatter(stated);
+        Box::new(move |state| compute(state, scatter.as_ref(), &runs))
+    }
+
+    fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
+        checks::checks(evaluation)
+    }
+
+    fn traces(&self, evaluation: &Evaluation) -> Vec<Trace> {
+        presentation::traces(evaluation)
+    }
+
+    fn zones(&self, evaluation: &Evaluation) -> Vec<Zone> {
+        presentation::zones(evaluation)
+    }
+
+    fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
+        presentation::cautions(evaluation)
+    }
+}
+
+/// A launch and its flight in still air.
+#[derive(Clone, Debug, PartialEq)]
+struct Flown {
+    launch: Launch,
+    response: f64,
+    landing: Option<Landing>,
+}
+
+fn flown(setup: &Setup) -> Option<Flown> {
+    if !setup.turns() {
+        return None;
+    }
+    let launch = launch::run(setup, |_| {})?;
+    // A body that stands already bears 1 g: only what comes on top shakes it, and the two add up.
+    let shaken: Vec<(f64, f64)> = launch
+        .samples
+        .iter()
+        .map(|(time, felt)| (*time, felt - GRAVITY))
+        .collect();
+    let response = GRAVITY * (1.0 + tolerance::dynamic_response(Axis::Headward, &shaken));
+    let landing = launch.finished.then(|| setup.fly(&launch, 0.0)).flatten();
+    Some(Flown {
+        launch,
+        response,
+        landing,
+    })
+}
+
+/// Where the body's centre lands, along the floor from the marked feet.
+fn place(setup: &Setup, launch: &Launch, landing: &Landing) -> f64 {
+    setup.carried(launch) + landing.distance
+}
+
+/// Feet as near to the hinge and as far from it as they land.
+fn feet(values: &Values) -> Option<(f64, f64)> {
+    let (mark, spread) = (
+        values.number("foot_distance")?,
+        values.number("foot_spread")?,
+    );
+    Some(((mark - spread).max(0.05), mark + spread))
+}
+
+/// The scatter from how launches vary and from wind of any direction. A spread or a
+/// tolerance counts as two standard deviations. It is taken from the stated inputs: a tolerance that makes the scatter must not also move
+/// its middle, or it would count twice.
+fn scatter(stated: &Values) -> Option<Scatter> {
+    let wind = stated.number("wind_speed")?;
+    let base = Setup::of(stated)?;
+    let middle = flown(&base)?;
+    let land = |setup: &Setup| {
+        let launch = launch::run(setup, |_| {}).filter(|launch| launch.finished)?;
+        let landing = setup.fly(&launch, 0.0)?;
+        Some(place(setup, &launch, &landing))
+    };
+    let along = place(&base, &middle.launch, middle.landing.as_ref()?);
+    let mut sum = 0.0;
+    let mut add = |low: Setup, high: Setup| {
+        // Half the difference between the two ends is the shift for one tolerance, two deviations. An end
+        // that throws nobody is a shift as far as the middle itself.
+        let ends = [low, high].map(|end| land(&end).unwrap_or(0.0));
+        let shift = 0.25 * (ends[1] - ends[0]);
+        sum += shift * shift;
+    };
+    let ends = |name| stated.ends_of(name);
+    let spread = stated.number("pressure_spread")?;
+    let pressed = |more: f64| Setup {
+        // A spread wider than the pressure itself leaves an empty reservoir.
+        pressure: (base.pressure + more).max(STANDARD_ATMOSPHERE),
+        ..base
+    };
+    add(pressed(-spread), pressed(spread));
+    let (near, far) = feet(stated)?;
+    add(Setup { foot: near, ..base }, Setup { foot: far, ..base });
+    let (low, high) = ends("run_in_speed")?;
+    add(
+        Setup {
+            run_in: low,
+            ..base
+        },
+        Setup {
+            run_in: high,
+            ..base
+        },
+    );
+    let (low, high) = ends("body_lean")?;
+    add(Setup { lean: low, ..base }, Setup { lean: high, ..base });
+    let blown = |wind| {
+        base.fly(&middle.launch, wind)
+            .map(|landing| landing.distance)
+    };
+    let drift = 0.25 * (blown(wind)? - blown(-wind)?);
+    let turn = 0.5 * stated.tolerance("launch_direction")?;
+    Some(Scatter {
+        along,
+        aside: along * libm::tan(stated.number("launch_direction")?),
+        deviation_along: libm::sqrt(sum + drift * drift),
+        deviation_across: libm::hypot(along * libm::tan(turn), drift),
+    })
+}
+
+/// Launches already run in this assessment.
+type Runs = RefCell<Vec<(Setup, Option<Flown>)>>;
+
+fn compute(values: &Values, scatter: Option<&Scatter>, runs: &Runs) -> Computed {
+    let mut out = Computed::new();
+    let number = |name| values.number(name);
+    let Some(setup) = Setup::of(values) else {
+        return out;
+    };
+    let known = runs
+        .borrow()
+        .iter()
+        .find(|(known, _)| *known == setup)
+        .map(|(_, flown)| flown.clone());
+    let found = known.unwrap_or_else(|| {
+        let found = flown(&setup);
+        keep(runs, (setup, found.clone()));
+        found
+    });
+    let Some(found) = found else {
+        return out;
+    };
+    let launch = &found.launch;
+    out.set("stroke_needed", setup.arm.stroke());
+    out.set("peak_felt", launch.peak_felt);
+    out.set("dynamic_response", found.response);
+    out.set_if("rise_time", launch.rise_time());
+    out.set("plate_force", launch.peak_push);
+    out.set_if(
+        "plate_factor",
+        number("plate_strength").map(|strength| strength / launch.peak_push),
+    );
+    if !launch.finished {
+        return out;
+    }
+    let (along, up) = launch.velocity(&setup);
+    out.set("launch_speed", libm::hypot(along, up));
+    out.set("launch_angle", libm::atan2(up, along));
+    out.set("push_time", launch.time - launch.first_moved);
+    out.set("trigger_time", launch.time);
+    out.set("pressure_left", launch.pressure_left - STANDARD_ATMOSPHERE);
+    let turn = launch.speed / setup.foot;
+    out.set("stop_energy", 0.5 * setup.arm.inertia() * turn * turn);
+    let Some(landing) = &found.landing else {
+        return out;
+    };
+    let apex = landing.apex + setup.landing;
+    out.set("apex", apex);
+    out.set_if("headroom", number("clear_height").map(|clear| clear - apex));
+    out.set("landing_distance", place(&setup, launch, landing));
+    out.set("flight_time", landing.time);
+    out.set("landing_speed", landing.speed());
+    out.set_if(
+        "landing_mean",
+        number("mat_depth")
+            .zip(number("usable_depth"))
+            .map(|(depth, share)| {
+                stopping::stop(landing.down, depth * share, Shape::Square).mean + GRAVITY
+            }),
+    );
+    if let Some(scatter) = scatter {
+        out.set("landing_half_length", NINETY_NINE * scatter.deviation_along);
+        out.set("landing_half_width", NINETY_NINE * scatter.deviation_across);
+        // Each figure is set as far as its own inputs are known.
+        let _ = catch(values, scatter, &mut out);
+    }
+    out
+}
+
+/// Chance of missing, and the size needed for the accepted chance.
+fn catch(values: &Values, scatter: &Scatter, out: &mut Computed) -> Option<()> {
+    let number = |name| values.number(name);
+    let (distance, margin) = (number("mat_distance")?, number("landing_margin")?);
+    let wanted = number("wanted_miss_probability")?;
+    let (length, width) = scatter.needed(distance, margin, wanted);
+    out.set("mat_length_needed", length);
+    out.set("mat_width_needed", width);
+    out.set(
+        "miss_probability",
+        scatter.miss(&Catcher {
+            distance,
+            length: number("mat_length")?,
+            width: number("mat_width")?,
+            margin,
+        }),
+    );
+    Some(())
+}
