@@ -44,6 +44,11 @@ fn the_story_comes_out_and_leaves_everything_it_names() {
         out.contains("exactly these fell: Stunt coordinator, Performer, Effects supervisor, Fire")
     );
     assert!(out.contains("exactly these stand: Medic, Production manager."));
+    let told = out.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(
+        told.contains("The sheet says 100 N of seal friction. The shots say 3"),
+        "{out}"
+    );
     let story = folder.path().join("story");
     for name in ["g01-a4.pdf", "g01-letter.pdf"] {
         assert!(

@@ -4,6 +4,7 @@
 mod casting;
 mod proving;
 mod signing;
+mod testing;
 
 use std::{
     fs,
@@ -39,6 +40,7 @@ pub(crate) fn run(arguments: &DemoArguments) -> Result<(), Fault> {
 
     let (board, stage) = opening(&mut teller, &store)?;
     let stage = casting::cast(&mut teller, &store, stage, &board)?;
+    let stage = testing::test(&mut teller, &store, stage, &board)?;
     let main = board
         .iter()
         .find(|one| one.0 == MAIN)

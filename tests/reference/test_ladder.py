@@ -1,0 +1,106 @@
+"""The story's ladder of test shots, fitted again by SciPy.
+
+GAGWRIGHT_DEMO names the folder that `gagwright demo --out` filled, GAGWRIGHT_BIN the program. The model is
+asked of the program, one state at a time, by its command line; everything that is learned from it, the
+fit, the standard error and the intervals, is worked out here.
+"""
+
+import functools
+import json
+import math
+import os
+import pathlib
+import subprocess
+
+import numpy as np
+import pytest
+from scipy.optimize import least_squares
+from scipy.stats import t as student_t
+
+DEMO = pathlib.Path(os.environ["GAGWRIGHT_DEMO"])
+PROGRAM = os.environ["GAGWRIGHT_BIN"]
+SI = {
+    "length": "m",
+    "mass": "kg",
+    "force": "N",
+    "pressure": "Pa",
+    "volume": "m3",
+    "conductance": "m3/(s Pa)",
+    "ratio": "",
+}
+
+
+def run(*words):
+    done = subprocess.run([PROGRAM, "assess", *words, "--json"], capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr
+    return json.loads(done.stdout)
+
+
+@functools.cache
+def units(technique):
+    described = run(technique, "--describe")["parameters"]
+    return {one["name"]: SI.get(one["kind"].get("quantity")) for one in described}
+
+
+@functools.cache
+def figures(technique, words):
+    return {one["name"]: one["value"] for one in run(technique, *words)["figures"]}
+
+
+def assess(technique, inputs):
+    unit = units(technique)
+    words = []
+    for name, given in inputs.items():
+        words.append(f"{name}={given}" if isinstance(given, str) else f"{name}={given['value']!r} {unit[name]}".strip())
+    return figures(technique, tuple(words))
+
+
+def test_the_ladder_is_fitted_as_scipy_fits_it():
+    # The next shot's interval: D. M. Bates and D. G. Watts, Nonlinear Regression Analysis (1988), sec. 2.3.
+    told = json.loads((DEMO / "ladder.json").read_text(encoding="utf-8"))
+    request, answer = told["request"], told["answer"]
+    (coefficient,) = answer["coefficients"]
+    names = sorted({name for shot in request["shots"] for name in shot["measured"]})
+    measured = {name: np.array([shot["measured"][name] for shot in request["shots"]]) for name in names}
+
+    def model(inputs, guess):
+        given = {**inputs, coefficient["name"]: {"value": float(guess)}}
+        figures = assess(told["technique"], given)
+        return [figures[name] for name in names]
+
+    def all_shots(guess):
+        rows = np.array([model(shot["inputs"], guess) for shot in request["shots"]])
+        return dict(zip(names, rows.T))
+
+    def off(guess, stray):
+        given = all_shots(guess[0])
+        return np.concatenate([(given[name] - measured[name]) / stray[name] for name in names])
+
+    count = sum(len(one) for one in measured.values())
+    stray = {name: max(abs(measured[name])) for name in names}
+    guess = [coefficient["stated"]]
+    for _ in range(4):
+        fit = least_squares(off, guess, args=(stray,), diff_step=0.02, x_scale=[100.0])
+        guess = fit.x
+        given = all_shots(guess[0])
+        # Every figure has its share of the one degree of freedom that the coefficient takes.
+        left = 1 - 1 / count
+        stray = {
+            name: math.sqrt(sum((given[name] - measured[name]) ** 2) / (len(measured[name]) * left))
+            for name in names
+        }
+    value = guess[0]
+    step = 0.02 * value
+    above, below = off([value + step], stray), off([value - step], stray)
+    slope = (above - below) / (2 * step)
+    error = 1 / math.sqrt(slope @ slope)
+    t = student_t.ppf((1 + request["confidence"]) / 2, count - 1)
+    assert coefficient["value"] == pytest.approx(value, rel=0.01)
+    assert coefficient["error"] == pytest.approx(error, rel=0.05)
+    assert coefficient["high"] - coefficient["low"] == pytest.approx(2 * t * error, rel=0.05)
+    for one in answer["prediction"]:
+        at = names.index(one["figure"])
+        high, low = model(request["inputs"], value + step)[at], model(request["inputs"], value - step)[at]
+        width = t * math.hypot((high - low) / (2 * step) * error, stray[one["figure"]])
+        assert one["value"] == pytest.approx(model(request["inputs"], value)[at], rel=0.005)
+        assert one["high"] - one["low"] == pytest.approx(2 * width, rel=0.05)
