@@ -265,6 +265,23 @@ fn what_is_typed_wrongly_says_how_to_type_it() {
             vec!["assess", "high-fall", "drop_height=3m", "drop_height=4m"],
             "given twice",
         ),
+        (
+            vec!["solve", "high-fall", "drop_height", "impact_speed"],
+            "name=value",
+        ),
+        (
+            vec!["solve", "high-fall", "drop_height", "joy=3m"],
+            "impact_speed",
+        ),
+        (
+            vec!["solve", "high-fall", "drop_height", "impact_speed=3kg"],
+            "unit of mass",
+        ),
+        (
+            vec!["spread", "high-fall", "drop_height=3m", "--draws", "9"],
+            "draws",
+        ),
+        (vec!["sensitivity", "long-jump", "joy"], "high-fall"),
         (vec!["fly"], "unrecognized subcommand"),
     ] {
         let refused = gagwright(folder.path(), &arguments);
@@ -310,6 +327,10 @@ fn migrate_brings_a_database_up_once_and_help_teaches() {
         "verify",
         "migrate",
         "describe-api",
+        "handbook",
+        "spread",
+        "sensitivity",
+        "solve",
     ] {
         let help = gagwright(folder.path(), &[subcommand, "--help"]);
         assert!(help.status.success());
@@ -318,4 +339,46 @@ fn migrate_brings_a_database_up_once_and_help_teaches() {
             "{subcommand} --help shows no example"
         );
     }
+}
+
+#[test]
+fn questions_about_a_plan_are_answered_in_the_terminal() {
+    let folder = tempfile::tempdir().unwrap();
+    let fall = ["drop_height=12m +- 0.5m", "performer_mass=75kg"];
+    let asked = |first: &[&str], more: &[&str]| {
+        let words: Vec<&str> = first.iter().chain(&fall).chain(more).copied().collect();
+        let told = gagwright(folder.path(), &words);
+        let out = text(&told.stdout);
+        assert!(told.status.success(), "{words:?}: {}", text(&told.stderr));
+        for line in out.lines() {
+            assert!(width(line) <= 80, "{line}");
+        }
+        out
+    };
+    let spread = asked(&["spread", "high-fall"], &["--draws", "1000"]);
+    assert!(spread.contains("1000 draws"), "{spread}");
+    assert!(spread.contains("Impact speed"), "{spread}");
+    assert_eq!(
+        spread,
+        asked(&["spread", "high-fall"], &["--draws", "1000"])
+    );
+    let ranked = asked(&["sensitivity", "high-fall", "impact_speed"], &[]);
+    let first = ranked.lines().nth(4).unwrap_or_default();
+    assert!(first.starts_with("Drop height"), "{ranked}");
+    let solved = asked(
+        &["solve", "high-fall", "drop_height", "impact_speed=10 m/s"],
+        &["--json"],
+    );
+    let solved: Value = serde_json::from_str(&solved).unwrap();
+    // h = v^2 / 2 g = 5.099 m without air; air asks for a little more.
+    let root = solved["roots"][0].as_f64().unwrap();
+    assert!((5.098..5.4).contains(&root), "{root}");
+    let told = asked(
+        &["solve", "high-fall", "drop_height", "impact_speed=10 m/s"],
+        &[],
+    );
+    assert!(told.contains("drop height at 5."), "{told}");
+    let words = ["solve", "high-fall", "drop_height", "impact_speed=90 m/s"];
+    let none = gagwright(folder.path(), &words);
+    assert_eq!(none.status.code(), Some(1), "no such fall");
 }

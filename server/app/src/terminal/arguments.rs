@@ -56,6 +56,25 @@ pub(crate) enum Subcommand {
         Add a tolerance with +- or ±; without one the technique's usual tolerance counts."
     )]
     Assess(AssessArguments),
+    /// Draw states within the inputs' tolerances: how figures spread, how often limits are crossed
+    #[command(
+        after_help = "Examples:\n  gagwright spread high-fall drop_height='12m +- 0.5m' performer_mass=75kg\n  \
+        gagwright spread high-fall drop_height=12m performer_mass=75kg --draws 50000 --seed 3\n\n\
+        The same seed gives the same draws on every machine."
+    )]
+    Spread(SpreadArguments),
+    /// Rank the inputs by how far their tolerances move one figure
+    #[command(
+        after_help = "Example:\n  gagwright sensitivity high-fall impact_speed drop_height='12m +- 0.5m' performer_mass=75kg"
+    )]
+    Sensitivity(SensitivityArguments),
+    /// Find the value of an input that gives a wanted figure
+    #[command(
+        after_help = "Examples:\n  gagwright solve high-fall drop_height impact_speed=12m/s performer_mass=75kg\n  \
+        gagwright solve high-fall drop_height impact_speed=12m/s performer_mass=75kg --to 20m\n\n\
+        Gives every value in the range, or says why there is none."
+    )]
+    Solve(SolveArguments),
     /// Hold everyone on the roster against a gag's slots and say why, requirement by requirement
     #[command(
         after_help = "Examples:\n  gagwright match G07\n  gagwright match G07 --slot 2\n  \
@@ -128,6 +147,61 @@ pub(crate) struct AssessArguments {
     /// Describe the technique's inputs with units and ranges instead
     #[arg(long)]
     pub(crate) describe: bool,
+    /// Answer in JSON, SI units
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct SpreadArguments {
+    /// The technique's name
+    pub(crate) technique: String,
+    /// Inputs, name=value
+    #[arg(value_name = "NAME=VALUE")]
+    pub(crate) inputs: Vec<String>,
+    /// How many states to draw, 100 to 100000
+    #[arg(long, default_value_t = 10_000)]
+    pub(crate) draws: u32,
+    /// Another seed gives other draws
+    #[arg(long, default_value_t = 1)]
+    pub(crate) seed: u32,
+    /// Answer in JSON, SI units
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct SensitivityArguments {
+    /// The technique's name
+    pub(crate) technique: String,
+    /// The figure's name
+    pub(crate) figure: String,
+    /// Inputs, name=value
+    #[arg(value_name = "NAME=VALUE")]
+    pub(crate) inputs: Vec<String>,
+    /// Answer in JSON, SI units
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct SolveArguments {
+    /// The technique's name
+    pub(crate) technique: String,
+    /// The input that may move
+    pub(crate) input: String,
+    /// The figure that is wanted, name=value
+    #[arg(value_name = "FIGURE=VALUE")]
+    pub(crate) wanted: String,
+    /// The other inputs, name=value
+    #[arg(value_name = "NAME=VALUE")]
+    pub(crate) inputs: Vec<String>,
+    /// The least the input may be [default: its own least]
+    #[arg(long, value_name = "VALUE")]
+    pub(crate) from: Option<String>,
+    /// The most the input may be [default: its own most]
+    #[arg(long, value_name = "VALUE")]
+    pub(crate) to: Option<String>,
     /// Answer in JSON, SI units
     #[arg(long)]
     pub(crate) json: bool,

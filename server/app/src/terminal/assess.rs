@@ -20,13 +20,7 @@ pub(crate) fn run(arguments: &AssessArguments) -> Result<(), Fault> {
     let Some(name) = &arguments.technique else {
         return list(arguments.json);
     };
-    let technique = find(name).ok_or_else(|| {
-        let known: Vec<&str> = techniques().iter().map(|one| one.name()).collect();
-        Fault::usage(format!(
-            "there is no technique \"{name}\"; use one of: {}",
-            known.join(", ")
-        ))
-    })?;
+    let technique = technique(name)?;
     if arguments.describe {
         return describe(technique, arguments.json);
     }
@@ -38,6 +32,17 @@ pub(crate) fn run(arguments: &AssessArguments) -> Result<(), Fault> {
         return say_json(&assessment);
     }
     say(report(technique, &assessment, &inputs))
+}
+
+/// The technique of that name.
+pub(crate) fn technique(name: &str) -> Result<&'static dyn Technique, Fault> {
+    find(name).ok_or_else(|| {
+        let known: Vec<&str> = techniques().iter().map(|one| one.name()).collect();
+        Fault::usage(format!(
+            "there is no technique \"{name}\"; use one of: {}",
+            known.join(", ")
+        ))
+    })
 }
 
 fn list(json: bool) -> Result<(), Fault> {
@@ -147,7 +152,10 @@ pub(crate) fn read(technique: &dyn Technique, given: &[String]) -> Result<Inputs
     Ok(Inputs(inputs))
 }
 
-fn parameter(technique: &dyn Technique, name: &str) -> Result<&'static Parameter, Fault> {
+pub(crate) fn parameter(
+    technique: &dyn Technique,
+    name: &str,
+) -> Result<&'static Parameter, Fault> {
     technique
         .parameters()
         .iter()

@@ -15,6 +15,7 @@ mod packet;
 mod serve;
 mod story;
 mod table;
+mod tools;
 mod verify;
 
 use std::process::ExitCode;
@@ -49,6 +50,9 @@ fn run_subcommand(subcommand: Option<Subcommand>) -> Result<(), Fault> {
         Some(Subcommand::Serve(options)) => serve::serve(options),
         Some(Subcommand::Demo(arguments)) => story::run(&arguments),
         Some(Subcommand::Assess(arguments)) => assess::run(&arguments),
+        Some(Subcommand::Spread(arguments)) => tools::spread(&arguments),
+        Some(Subcommand::Sensitivity(arguments)) => tools::sensitivity(&arguments),
+        Some(Subcommand::Solve(arguments)) => tools::solve(&arguments),
         Some(Subcommand::Match(arguments)) => matching::run(&arguments),
         Some(Subcommand::Import(arguments)) => import::run(&arguments),
         Some(Subcommand::Packet(arguments)) => packet::run(&arguments),
