@@ -3,7 +3,7 @@
 
 import { en, type Texts } from '../src/texts/en/index.ts';
 import { Api } from './api.ts';
-import { type Page, press } from './demo.ts';
+import { expect, type Page, press } from './demo.ts';
 
 export interface Scene {
   gag: Record<string, string>;
@@ -120,7 +120,12 @@ export const views: Record<Who, View[]> = {
     gag('gag-cast', 'G04', 'cast', (t) => t.cast.candidates),
     gag('gag-sign-offs', 'G03', 'sign-offs', (t) => t.signOffs.all),
     gag('gag-day', 'G01', 'day', (t) => t.shots.none),
-    gag('gag-shots', 'G03', 'day', (t) => t.shots.prediction),
+    {
+      ...gag('gag-shots', 'G03', 'day', (t) => t.shots.prediction),
+      // A fit is some hundred runs of a model; a busy machine takes its time.
+      first: (page, t) =>
+        expect(page.getByRole('heading', { name: t.shots.prediction })).toBeVisible({ timeout: 120_000 }),
+    },
     gag('gag-edit', 'G02', 'edit', (t) => t.edit.note),
     {
       ...gag('sign-again', 'G03', 'sign', (t) => t.sign.decision),

@@ -40,7 +40,7 @@ export async function everything(): Promise<Found[]> {
     ...people(kept, at<Items<PersonSummary>>(`${production}/people`)?.items ?? [], production),
     ...holds.map((one) => aHold(one, gags)),
     ...(core.ready ? core.techniques() : []).map((one) =>
-      found('technique', one.title, one.summary, `/gags?technique=${one.name}`),
+      found('technique', one.title, one.summary, `/help/techniques/${one.name}`),
     ),
     ...places(),
     ...Object.entries(t.help.tasks).map(([name, one]) =>

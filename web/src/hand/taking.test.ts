@@ -1,15 +1,18 @@
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import type { Case, GagPage, ProductionPage } from '../api/types.ts';
+import type { Case, Device, GagPage, ProductionPage } from '../api/types.ts';
+import { core } from '../core/core.svelte.ts';
+import { publicKey } from '../sign/device-key.ts';
+import { HANDED, signCompact } from '../sign/jws.ts';
 import { database } from '../storage/database.ts';
 import { uuidv7 } from '../storage/uuid.ts';
-import { emptyCase, MEDIC, pageOf, signed, startCore } from '../testing/case.ts';
+import { COORDINATOR, emptyCase, MEDIC, pageOf, signed, startCore } from '../testing/case.ts';
 import { HandError } from './bytes.ts';
 import { fileOf, messageIn } from './files.ts';
 import { frameText } from './frames.ts';
 import { Known } from './known.ts';
 import { pack } from './message.ts';
 import { linesOf } from './said.ts';
-import { checkAgain, taken } from './taking.ts';
+import { checkAgain, type Taken, taken } from './taking.ts';
 
 beforeAll(startCore);
 
@@ -170,6 +173,80 @@ describe('a signature that was handed over', () => {
       message = await pack(handed);
       await expect(take()).rejects.toMatchObject({ refusal: 'damaged' });
     }
+  });
+});
+
+describe('a request that was handed over', () => {
+  const made = async (made_at: string): Promise<Device> => {
+    const pair = await crypto.subtle.generateKey({ name: 'ECDSA', namedCurve: 'P-256' }, false, [
+      'sign',
+      'verify',
+    ]);
+    const device: Device = {
+      id: uuidv7(),
+      person: MEDIC,
+      name: 'Tablet',
+      key: await publicKey(pair),
+      registered_at: '2026-11-20T09:00:00Z',
+      revoked_at: null,
+    };
+    const request = {
+      production: one.production,
+      person: MEDIC,
+      device: device.id,
+      made_at,
+      key: uuidv7(),
+      method: 'POST',
+      path: `/gags/${one.plan.gag}/readings`,
+      body: { id: uuidv7(), kind: 'wind', value: 4, at: made_at, place: 'the lip' },
+    };
+    const jws = await signCompact(core.canonical(request), device.id, pair.privateKey, HANDED);
+    message = await pack({ kind: 'request', jws });
+    return device;
+  };
+  const known = (device: Device) => keepPage((page) => page.case.devices.push(device));
+  const now = () => new Date().toISOString();
+
+  it('holds when its device may have made it, and says what was read', async () => {
+    await known(await made(now()));
+    const found = await take();
+    expect(found.verdict).toEqual({ state: 'holds', name: 'Bo' });
+    expect(found.item).toMatchObject({ kind: 'reading', gag: one.plan.gag });
+    expect(linesOf(found).map((line) => line.said)).toContain('Wind 4 m/s, the lip');
+  });
+
+  it.each([
+    ['is someone else’s', { person: COORDINATOR }, 'the device "Tablet" belongs to someone else'],
+    [
+      'was revoked',
+      { revoked_at: '2026-11-21T09:00:00Z' },
+      'the device "Tablet" was revoked on 2026-11-21 09:00 UTC',
+    ],
+  ] as const)('is refused in the words of the core when its device %s', async (_, change, why) => {
+    await known({ ...(await made(now())), ...change });
+    expect((await take()).verdict).toMatchObject({ state: 'bad', why: expect.stringContaining(why) });
+  });
+
+  it('is refused when its clock said what cannot be', async () => {
+    await known(await made('2026-11-01T09:00:00.000Z'));
+    expect((await take()).verdict).toMatchObject({
+      state: 'bad',
+      why: expect.stringContaining('set its clock'),
+    });
+  });
+});
+
+describe('a test shot that was handed over', () => {
+  it('is said with what was shot and what was measured', async () => {
+    await keepPage();
+    const found = await take();
+    const body = { technique: 'high-fall', load: 'bag', measured: { impact_speed: 12.2 } };
+    const shot = {
+      ...found,
+      item: { ...found.item, kind: 'test_shot' },
+      content: { kind: 'request', request: { body } },
+    } as unknown as Taken;
+    expect(linesOf(shot).map((line) => line.said)).toContain('Test shot: Weight bag, Impact speed 12.2 m/s');
   });
 });
 

@@ -15,13 +15,13 @@ export const GROUPS = [
 export type Group = (typeof GROUPS)[number];
 
 const MEMBERS: Partial<Record<Group, readonly string[]>> = {
-  falls: ['high-fall', 'descender', 'dead-man-line'],
+  falls: ['high-fall', 'descender-drop', 'dead-man-line'],
   pulls: ['ratchet-pull', 'air-ram'],
   wires: ['wire-flight', 'body-gimbal', 'run-assist', 'towed-surface'],
   fire: ['full-burn'],
   blast: ['glass-exit', 'blast-stand-off', 'blank-firing'],
-  vehicles: ['pod-car', 'precision-driving', 'car-hit', 'motorcycle-jump', 'vehicle-roll'],
-  bodies: ['fight', 'stair-fall', 'horse-fall', 'water'],
+  vehicles: ['pod-car', 'slide-in', 'car-hit', 'motorcycle-jump', 'vehicle-roll'],
+  bodies: ['fight', 'stair-fall', 'horse-fall', 'water-work'],
   camera: ['occluder-switch', 'lock-off-composite'],
 };
 

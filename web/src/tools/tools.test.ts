@@ -1,7 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Bar, Inputs, TechniqueDescription, TestShot } from '../api/types.ts';
 import { emptyCase } from '../testing/case.ts';
-import { grouped } from '../texts/technique-groups.ts';
+import { grouped, groupOf } from '../texts/technique-groups.ts';
 import { inputsOf, readWanted, wantedText, withNumber } from './inputs.ts';
 import { differing, reasonOf, rowsByShot, shotsFor } from './shots.ts';
 import { swings } from './swing.ts';
@@ -169,5 +170,12 @@ describe('the groups of techniques', () => {
       ['fire', ['full-burn']],
       ['other', ['no-such']],
     ]);
+  });
+
+  it('have a place for each technique that the policy speaks of', () => {
+    const read = readFileSync('../seed-data/catalogue/policy.json', 'utf8');
+    const names = Object.keys((JSON.parse(read) as { techniques: Record<string, unknown> }).techniques);
+    expect(names.length).toBeGreaterThan(3);
+    expect(names.filter((name) => groupOf(name) === 'other')).toEqual([]);
   });
 });
