@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import air_ram, long_line, tether
+from fixtures import air_ram, long_line, tether, vehicles
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -196,6 +196,7 @@ FILES = {
     "air_ram": air_ram.CASES,
     "long_line": long_line.CASES,
     "tether": tether.CASES,
+    "vehicles": vehicles.CASES,
 }
 
 

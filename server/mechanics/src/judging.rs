@@ -138,6 +138,36 @@ pub fn status(bound: Bound, held: &Held, limit: f64, reserve: f64, whole: bool) 
 }
 
 impl Rule {
+    /// A rule whose limit is a number of the plan itself. Blocking, with the usual reserve.
+    pub fn planned(
+        name: &'static str,
+        title: &'static str,
+        subject: Subject,
+        quantity: Quantity,
+        bound: Bound,
+        limit: f64,
+        needs: &'static [&'static str],
+    ) -> Rule {
+        Rule {
+            name,
+            title,
+            subject,
+            quantity,
+            bound,
+            limit,
+            source: plan(),
+            blocking: true,
+            reserve: RESERVE,
+            needs,
+        }
+    }
+
+    /// The same limit by who else says so.
+    #[must_use]
+    pub fn by(self, source: Source) -> Rule {
+        Rule { source, ..self }
+    }
+
     /// A rule whose limit is habit or policy: the value and who set it are data, under the check's name.
     /// Blocking, with the usual reserve.
     pub fn policy(

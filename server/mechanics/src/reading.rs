@@ -150,6 +150,11 @@ fn names(options: &[crate::technique::Choice]) -> String {
 }
 
 impl Values {
+    /// The place of a parameter by name.
+    pub(crate) fn index_of(&self, name: &str) -> Option<usize> {
+        self.index(name)
+    }
+
     fn index(&self, name: &str) -> Option<usize> {
         self.parameters
             .iter()

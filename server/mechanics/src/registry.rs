@@ -5,7 +5,7 @@ use crate::{
     techniques::{
         air_ram::AirRam, dead_man_line::DeadManLine, descender_drop::DescenderDrop,
         full_burn::FullBurn, high_fall::HighFall, occluder_switch::OccluderSwitch,
-        ratchet_pull::RatchetPull, wire_flight::WireFlight,
+        ratchet_pull::RatchetPull, slide_in::SlideIn, wire_flight::WireFlight,
     },
 };
 
@@ -20,6 +20,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &DeadManLine,
         &OccluderSwitch,
         &AirRam,
+        &SlideIn,
     ]
 }
 

@@ -16,6 +16,7 @@ pub mod long_line;
 pub mod ode;
 pub mod pendulum;
 pub mod skin;
+pub mod slide;
 pub mod spread;
 pub mod stoll;
 pub mod stopping;

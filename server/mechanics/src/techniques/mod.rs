@@ -7,4 +7,5 @@ pub mod full_burn;
 pub mod high_fall;
 pub mod occluder_switch;
 pub mod ratchet_pull;
+pub mod slide_in;
 pub mod wire_flight;

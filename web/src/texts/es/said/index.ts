@@ -12,6 +12,7 @@ import { mechanics } from './mechanics.ts';
 import { occluderSwitch } from './occluder-switch.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
+import { slideIn } from './slide-in.ts';
 import { trail } from './trail.ts';
 import { wireFlight } from './wire-flight.ts';
 
@@ -25,6 +26,7 @@ export const said: Said = {
     deadManLine,
     occluderSwitch,
     airRam,
+    slideIn,
     mechanics,
     casting,
     clearance,

@@ -1,0 +1,151 @@
+//! What is shown beside a slide-in's figures: the run, ground to keep clear, and cautions.
+
+use super::{
+    checks::RUN,
+    run::{self, Setup},
+};
+use crate::{
+    assessment::{Caution, Shape, Trace, Zone},
+    evaluation::Evaluation,
+    plotting::Recorder,
+    units::{Quantity, say},
+};
+
+pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
+    let values = &evaluation.values;
+    let Some(setup) = run::surface(values).and_then(|surface| Setup::read(values, surface)) else {
+        return Vec::new();
+    };
+    let mut speeds = Recorder::new();
+    let mut places = Recorder::new();
+    let run = setup.run(|moment| {
+        speeds.push(moment.time, [moment.speed, moment.heading]);
+        places.push(moment.time, [moment.along, moment.aside]);
+    });
+    if run.is_none() {
+        return Vec::new();
+    }
+    let time = ("Time", Quantity::Time);
+    vec![
+        speeds.trace(
+            "run",
+            "The run from the brake mark",
+            time,
+            [("Speed", Quantity::Speed), ("Heading", Quantity::Angle)],
+        ),
+        places.trace(
+            "path",
+            "Where the car's middle is",
+            time,
+            [
+                ("Along the approach", Quantity::Length),
+                ("Aside", Quantity::Length),
+            ],
+        ),
+    ]
+}
+
+/// Deviations past the middle that one run in a million goes beyond.
+const ONE_IN_A_MILLION: f64 = 4.753;
+
+pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
+    let values = &evaluation.values;
+    let (Some(mark), Some(people), Some(side)) = (
+        values.number("mark_distance"),
+        values.number("people_distance"),
+        evaluation.figure("side_reach"),
+    ) else {
+        return Vec::new();
+    };
+    let ends = [("gap_dry", "spread_dry"), ("gap_wet", "spread_wet")].map(|(gap, spread)| {
+        let gap = evaluation.value(gap)?;
+        Some(mark + people - gap + ONE_IN_A_MILLION * evaluation.value(spread)?)
+    });
+    let [Some(dry), Some(wet)] = ends else {
+        return Vec::new();
+    };
+    vec![Zone {
+        name: "run_off".to_owned(),
+        title: "Run-off of the car".to_owned(),
+        shape: Shape::Rectangle {
+            x0: 0.0,
+            x1: dry.max(wet),
+            y0: -side.high,
+            y1: side.high,
+        },
+        reason: "From the brake mark to where one run in a million ends, wet or dry: nobody stands, crouches or \
+                 leaves a camera with a person in here."
+            .to_owned(),
+    }]
+}
+
+pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
+    let mut cautions = Vec::new();
+    let mut say_so = |name: &str, text: String| {
+        cautions.push(Caution {
+            name: name.to_owned(),
+            text,
+        });
+    };
+    let values = &evaluation.values;
+    let length = |value| say(Quantity::Length, value);
+    if let (Some(dry), Some(wet)) = (evaluation.value("gap_dry"), evaluation.value("gap_wet")) {
+        say_so(
+            "rain",
+            format!(
+                "The same run rests {} further when the surface is wet: measure friction again after any rain, \
+                 wetting down or oil.",
+                length(dry - wet)
+            ),
+        );
+    }
+    if let (Some(approach), Some(hand_brake)) = (
+        values.number("approach_speed"),
+        values.number("slide_speed"),
+    ) && hand_brake >= approach
+    {
+        say_so(
+            "no_braking",
+            format!(
+                "The hand brake is planned at {} and the car comes at {}: it slides from the mark with no \
+                 straight braking.",
+                say(Quantity::Speed, hand_brake),
+                say(Quantity::Speed, approach)
+            ),
+        );
+    }
+    if values.missing(RUN).is_empty()
+        && evaluation.value("past_mark").is_none()
+        && values.number("mark_distance").is_some()
+    {
+        say_so(
+            "no_stop",
+            "With this friction and this fall of the road the car does not come to rest."
+                .to_owned(),
+        );
+    }
+    if let (Some(spread), Some(gap)) = (evaluation.value("spread_wet"), evaluation.value("gap_wet"))
+        && spread > 0.0
+    {
+        say_so(
+            "normal",
+            format!(
+                "The wet gap is {} spreads of {}: a burst tyre, a stuck hand brake or a late foot is not in that \
+                 spread, so people need a way out as well as a gap.",
+                say(Quantity::Ratio, gap / spread),
+                length(spread)
+            ),
+        );
+    }
+    let missing = values.missing(RUN);
+    if !missing.is_empty() {
+        say_so(
+            "not_entered",
+            format!(
+                "Nothing is computed before these are entered: {}.",
+                missing.join(", ")
+            ),
+        );
+    }
+    cautions
+}

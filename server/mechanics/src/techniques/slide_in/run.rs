@@ -1,0 +1,191 @@
+//! One run of the car, from the brake mark to rest, and how runs scatter.
+
+use core::cell::RefCell;
+
+use crate::{
+    evaluation::keep,
+    models::slide::{self, Moment, Slide},
+    reading::Values,
+};
+
+/// What the car runs on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Surface {
+    Dry,
+    Wet,
+}
+
+impl Surface {
+    pub fn parameter(self) -> &'static str {
+        match self {
+            Surface::Dry => "friction_dry",
+            Surface::Wet => "friction_wet",
+        }
+    }
+}
+
+/// The surface that the shot is planned on.
+pub(super) fn surface(values: &Values) -> Option<Surface> {
+    Some(match values.choice("surface_state")? {
+        "dry" => Surface::Dry,
+        _ => Surface::Wet,
+    })
+}
+
+/// All that a run depends on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Setup {
+    approach: f64,
+    late: f64,
+    share: f64,
+    slide: Slide,
+}
+
+/// A car yaws as if its mass sat this share of the wheelbase from the middle (measured cars: about 0.47).
+const YAW_SHARE: f64 = 0.47;
+
+impl Setup {
+    pub fn read(values: &Values, surface: Surface) -> Option<Setup> {
+        let number = |name| values.number(name);
+        let approach = number("approach_speed")?;
+        let wheelbase = number("wheelbase")?;
+        Some(Setup {
+            approach,
+            late: number("reaction_time")?,
+            share: number("brake_share")?,
+            slide: Slide {
+                speed: number("slide_speed")?.min(approach),
+                heading: 0.0,
+                steer: number("steer_angle")?,
+                friction: number(surface.parameter())?,
+                rise: number("road_rise")?,
+                wheelbase,
+                front_share: number("front_share")?,
+                yaw_radius: YAW_SHARE * wheelbase,
+            },
+        })
+    }
+
+    /// Runs the car; none when it never stops.
+    pub fn run(&self, mut watch: impl FnMut(Moment)) -> Option<Run> {
+        let slowing = slide::deceleration(self.share * self.slide.friction, self.slide.rise);
+        let slowed = slide::braking_distance(self.approach, self.slide.speed, slowing)?;
+        let braked = self.approach * self.late + slowed;
+        let before = self.late + (self.approach - self.slide.speed) / slowing;
+        watch(Moment {
+            time: 0.0,
+            along: 0.0,
+            aside: 0.0,
+            speed: self.approach,
+            heading: 0.0,
+        });
+        watch(Moment {
+            time: self.late,
+            along: self.approach * self.late,
+            aside: 0.0,
+            speed: self.approach,
+            heading: 0.0,
+        });
+        let rest = slide::slide_and_watch(&self.slide, |moment| {
+            watch(Moment {
+                time: before + moment.time,
+                along: braked + moment.along,
+                ..moment
+            });
+        })?;
+        Some(Run {
+            braked,
+            along: braked + rest.along,
+            aside: rest.aside,
+            heading: rest.heading,
+            time: before + rest.time,
+        })
+    }
+}
+
+/// Where a run ends, from the brake mark.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Run {
+    pub braked: f64,
+    pub along: f64,
+    pub aside: f64,
+    pub heading: f64,
+    pub time: f64,
+}
+
+/// Runs already driven in this assessment.
+#[derive(Default)]
+pub(super) struct Runs(RefCell<Vec<(Setup, Option<Run>)>>);
+
+impl Runs {
+    pub fn get(&self, setup: &Setup) -> Option<Run> {
+        if let Some((_, run)) = self.0.borrow().iter().find(|(known, _)| known == setup) {
+            return *run;
+        }
+        let run = setup.run(|_| {});
+        keep(&self.0, (*setup, run));
+        run
+    }
+}
+
+/// How the stop scatters.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Scatter {
+    pub along: f64,
+    pub heading: f64,
+    pub deviation: f64,
+}
+
+/// The inputs whose tolerances differ from run to run.
+const SCATTERING: [&str; 7] = [
+    "approach_speed",
+    "reaction_time",
+    "brake_share",
+    "slide_speed",
+    "steer_angle",
+    "road_rise",
+    "front_share",
+];
+
+/// The scatter of the stop: each tolerance counts as two standard deviations, and they add as independent
+/// errors do. Taken from the stated inputs, so that a tolerance does not also move the middle.
+pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
+    let middle = Setup::read(stated, surface)?.run(|_| {})?;
+    let mut sum = 0.0;
+    for name in SCATTERING.into_iter().chain([surface.parameter()]) {
+        let Some(index) = stated.index_of(name) else {
+            continue;
+        };
+        let Some((low, high)) = stated.ends(index) else {
+            continue;
+        };
+        let at = |end| {
+            let mut moved = stated.clone();
+            moved.set(index, end);
+            Some(Setup::read(&moved, surface)?.run(|_| {})?.along)
+        };
+        let quarter = 0.25 * (at(high)? - at(low)?);
+        sum += quarter * quarter;
+    }
+    Some(Scatter {
+        along: middle.along,
+        heading: middle.heading,
+        deviation: libm::sqrt(sum),
+    })
+}
+
+/// The distance to stop straight on an abort call, on the slipperier surface.
+pub(super) fn abort(values: &Values) -> Option<f64> {
+    let friction = values
+        .number("friction_dry")?
+        .min(values.number("friction_wet")?);
+    let slowing = slide::deceleration(
+        values.number("brake_share")? * friction,
+        values.number("road_rise")?,
+    );
+    slide::stopping_distance(
+        values.number("approach_speed")?,
+        values.number("abort_reaction")?,
+        slowing,
+    )
+}

@@ -1,0 +1,240 @@
+//! Slide-ins: outside values of their models, and what they say of plans.
+
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod common;
+
+use common::{
+    GRAVITY,
+    Given::{self, Exact, Number, Option},
+    close, inputs, plausible,
+};
+use gagwright_mechanics::{
+    Assessment, Inputs, Standing, Status, find,
+    models::slide::{self, Slide},
+};
+use serde_json::Value;
+
+const MILE_AN_HOUR: f64 = 0.447_04;
+const FOOT: f64 = 0.3048;
+
+fn assess(technique: &str, changes: &[(&str, Given)]) -> Assessment {
+    let mut given: Inputs = plausible(technique);
+    given.0.extend(inputs(changes).0);
+    find(technique).unwrap().assess(&given).unwrap()
+}
+
+fn status(assessment: &Assessment, name: &str) -> Status {
+    let found = assessment.checks.iter().find(|check| check.name == name);
+    found
+        .unwrap_or_else(|| panic!("{} has no check {name}", assessment.technique))
+        .status
+}
+
+fn figure(assessment: &Assessment, name: &str) -> f64 {
+    let found = assessment.figures.iter().find(|figure| figure.name == name);
+    found
+        .unwrap_or_else(|| panic!("{} has no figure {name}", assessment.technique))
+        .value
+}
+
+fn says(assessment: &Assessment, name: &str) -> bool {
+    assessment
+        .cautions
+        .iter()
+        .any(|caution| caution.name == name)
+}
+
+#[test]
+fn braking_is_what_the_tables_say() {
+    // UK Highway Code, typical stopping distances: braking ft = V^2 / 20, that is 0.67 g, and thinking
+    // 1 ft for each mile an hour, that is 0.682 s; m by mph, each rounded to a metre in print.
+    let braking = |v: f64| slide::deceleration(v, 0.0);
+    for (mph, printed) in [
+        (20.0, 12.0),
+        (30.0, 23.0),
+        (40.0, 36.0),
+        (50.0, 53.0),
+        (60.0, 73.0),
+        (70.0, 96.0),
+    ] {
+        let found =
+            slide::stopping_distance(mph * MILE_AN_HOUR, 0.3048 / MILE_AN_HOUR, braking(0.6687))
+                .unwrap();
+        assert!((found - printed).abs() <= 1.0, "{mph}: {found}");
+    }
+    // AASHTO stopping sight distance, t 2.5 s and a 11.2 ft/s2, calculated values, ft by mph: the table adds
+    // two parts that are each rounded to a tenth.
+    for (mph, feet) in [
+        (15.0, 76.7),
+        (35.0, 246.2),
+        (50.0, 423.8),
+        (60.0, 566.0),
+        (70.0, 727.6),
+    ] {
+        assert!(
+            (slide::sight_distance_feet(mph) - feet).abs() < 0.11,
+            "{mph}"
+        );
+        // The same from SI: the formula's rounded factors are within half a per cent.
+        let metres = slide::stopping_distance(mph * MILE_AN_HOUR, 2.5, 11.2 * FOOT).unwrap();
+        close(metres / FOOT, feet, 5e-3);
+    }
+    // Skid marks: v = sqrt(2 mu g d), 30 m at 0.5 from 17.15 m/s, at 0.6 from 18.79 m/s.
+    for (friction, speed) in [(0.5, 17.15), (0.6, 18.79)] {
+        close(
+            slide::braking_distance(speed, 0.0, braking(friction)).unwrap(),
+            30.0,
+            1e-3,
+        );
+    }
+    assert_eq!(
+        slide::braking_distance(10.0, 0.0, slide::deceleration(0.1, -0.2)),
+        None
+    );
+    // NHTSA static stability factor T / 2H: 1.6 and 0.8 m tip at 1.0 g; 1.5 and 0.55 m, 1.364.
+    close(slide::stability_factor(1.6, 0.8), 1.0, 1e-12);
+    close(slide::stability_factor(1.5, 0.55), 1.364, 3e-4);
+}
+
+const CAR: Slide = Slide {
+    speed: 10.0,
+    heading: 0.0,
+    steer: 0.0,
+    friction: 0.7,
+    rise: 0.0,
+    wheelbase: 2.7,
+    front_share: 0.58,
+    yaw_radius: 1.27,
+};
+
+#[test]
+fn slides_end_where_energy_says() {
+    // Straight on, only the rear axle's 0.42 of the weight rubs: v^2 / (2 x 0.42 mu g); side on, all of it
+    // (elementary mechanics). Friction fades below 0.05 m/s, hence the last per cent.
+    let straight = slide::slide(&CAR).unwrap();
+    close(straight.along, 100.0 / (2.0 * 0.42 * 0.7 * GRAVITY), 5e-3);
+    assert_eq!(straight.aside, 0.0);
+    let sideways = slide::slide(&Slide {
+        heading: core::f64::consts::FRAC_PI_2,
+        front_share: 0.5,
+        ..CAR
+    })
+    .unwrap();
+    close(sideways.along, 100.0 / (2.0 * 0.7 * GRAVITY), 2e-2);
+    // Steering left and right are mirror images.
+    let left = slide::slide(&Slide { steer: 0.2, ..CAR }).unwrap();
+    let right = slide::slide(&Slide { steer: -0.2, ..CAR }).unwrap();
+    close(left.along, right.along, 1e-9);
+    close(left.heading, -right.heading, 1e-9);
+    assert!(left.heading > 1.0 && left.along < straight.along);
+    // Downhill steeper than the locked axle holds, it never rests.
+    assert_eq!(
+        slide::slide(&Slide {
+            friction: 0.1,
+            rise: -0.17,
+            ..CAR
+        }),
+        None
+    );
+}
+
+#[test]
+fn slides_agree_with_dop853() {
+    // fixtures/vehicles.json: SciPy's DOP853 on the same equations, by tests/reference/fixtures/vehicles.py.
+    let all: Value = serde_json::from_str(include_str!("fixtures/vehicles.json")).unwrap();
+    let cases = all["slide"].as_array().unwrap();
+    assert_eq!(cases.len(), 3);
+    for case in cases {
+        let given = |name: &str| case["given"][name].as_f64().unwrap();
+        let found = |name: &str| case["found"][name].as_f64().unwrap();
+        let rest = slide::slide(&Slide {
+            speed: given("speed"),
+            heading: given("heading"),
+            steer: given("steer"),
+            friction: given("friction"),
+            rise: given("rise"),
+            wheelbase: given("wheelbase"),
+            front_share: given("front_share"),
+            yaw_radius: given("yaw_radius"),
+        })
+        .unwrap();
+        close(rest.along, found("along"), 1e-3);
+        close(rest.heading, found("heading"), 2e-3);
+        close(rest.time, found("time"), 1e-3);
+        assert!((rest.aside - found("aside")).abs() < 0.01);
+    }
+}
+
+#[test]
+fn a_slide_in_is_judged_wet_and_dry() {
+    let good = assess("slide-in", &[]);
+    for name in [
+        "reach_dry",
+        "reach_wet",
+        "gap_dry",
+        "gap_wet",
+        "side_room",
+        "tipping_margin",
+        "abort_room",
+    ] {
+        assert_eq!(status(&good, name), Status::Within, "{name}");
+    }
+    assert!(figure(&good, "gap_wet") < figure(&good, "gap_dry"));
+    assert!(says(&good, "rain"));
+    // The plan's own acceptance is the limit, and says so.
+    let reach = good
+        .checks
+        .iter()
+        .find(|check| check.name == "reach_dry")
+        .unwrap();
+    assert_eq!(reach.source.standing, Standing::Plan);
+    // On the dry it stays inside; on ice it comes to the people.
+    let ice = assess("slide-in", &[("friction_wet", Number(0.2))]);
+    assert_eq!(status(&ice, "reach_dry"), Status::Within);
+    assert_eq!(status(&ice, "reach_wet"), Status::Exceeded);
+    assert_eq!(status(&ice, "abort_room"), Status::Exceeded);
+    // With the middle exactly on the allowance half of the runs pass it (symmetry of the normal).
+    let mark = 23.6 + figure(&good, "past_mark");
+    let half = assess(
+        "slide-in",
+        &[
+            ("mark_distance", Exact(mark)),
+            ("mark_allowance", Exact(0.0)),
+        ],
+    );
+    close(figure(&half, "pass_dry"), 0.5, 1e-6);
+    // One spread further back, 0.1587 of them (tables of the normal distribution).
+    let spread = figure(&good, "spread_dry");
+    let back = assess(
+        "slide-in",
+        &[
+            ("mark_distance", Exact(mark)),
+            ("mark_allowance", Exact(spread)),
+        ],
+    );
+    close(figure(&back, "pass_dry"), 0.158_655, 1e-4);
+    assert_eq!(status(&back, "pass_dry"), Status::Exceeded);
+    let near = assess("slide-in", &[("people_distance", Number(3.0))]);
+    assert_eq!(status(&near, "gap_dry"), Status::Exceeded);
+    let tall = assess("slide-in", &[("centre_height", Number(1.0))]);
+    assert_eq!(status(&tall, "tipping_margin"), Status::Exceeded);
+    let narrow = assess("slide-in", &[("corridor_half_width", Number(2.5))]);
+    assert_eq!(status(&narrow, "side_room"), Status::Exceeded);
+    let hopeful = assess("slide-in", &[("friction_dry", Number(0.9))]);
+    assert_eq!(status(&hopeful, "friction_claim"), Status::Exceeded);
+    let fast = assess("slide-in", &[("slide_speed", Number(16.0))]);
+    assert!(says(&fast, "no_braking"));
+    assert!(figure(&fast, "heading") > figure(&good, "heading"));
+    assert_eq!(status(&fast, "heading"), Status::Exceeded);
+    let hill = assess(
+        "slide-in",
+        &[
+            ("road_rise", Number(-0.17)),
+            ("friction_dry", Number(0.1)),
+            ("surface_state", Option("dry")),
+        ],
+    );
+    assert!(says(&hill, "no_stop"));
+    assert_eq!(status(&hill, "reach_dry"), Status::Unknown);
+}
