@@ -3,9 +3,10 @@
 use crate::{
     technique::Technique,
     techniques::{
-        air_ram::AirRam, dead_man_line::DeadManLine, descender_drop::DescenderDrop,
-        full_burn::FullBurn, high_fall::HighFall, occluder_switch::OccluderSwitch,
-        ratchet_pull::RatchetPull, slide_in::SlideIn, wire_flight::WireFlight,
+        air_ram::AirRam, car_hit::CarHit, dead_man_line::DeadManLine,
+        descender_drop::DescenderDrop, full_burn::FullBurn, high_fall::HighFall,
+        occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull, slide_in::SlideIn,
+        wire_flight::WireFlight,
     },
 };
 
@@ -21,6 +22,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &OccluderSwitch,
         &AirRam,
         &SlideIn,
+        &CarHit,
     ]
 }
 

@@ -1,4 +1,4 @@
-//! Slide-ins: outside values of their models, and what they say of plans.
+//! Slide-ins and car hits: outside values of their models, and what they say of plans.
 
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
@@ -11,12 +11,16 @@ use common::{
 };
 use gagwright_mechanics::{
     Assessment, Inputs, Standing, Status, find,
-    models::slide::{self, Slide},
+    models::{
+        head, pedestrian,
+        slide::{self, Slide},
+    },
 };
 use serde_json::Value;
 
 const MILE_AN_HOUR: f64 = 0.447_04;
 const FOOT: f64 = 0.3048;
+const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
 fn assess(technique: &str, changes: &[(&str, Given)]) -> Assessment {
     let mut given: Inputs = plausible(technique);
@@ -237,4 +241,132 @@ fn a_slide_in_is_judged_wet_and_dry() {
     );
     assert!(says(&hill, "no_stop"));
     assert_eq!(status(&hill, "reach_dry"), Status::Unknown);
+}
+
+#[test]
+fn thrown_bodies_go_as_far_as_searle_says() {
+    // Searle, SAE 831622: mu 0.66, 25 m from 15.01 to 17.99 m/s; mu 0.7, 20 m from 13.58 to 16.57 m/s, at
+    // 20 degrees 14.05 m/s.
+    close(pedestrian::least_speed(0.66, 25.0), 15.01, 1e-3);
+    close(pedestrian::most_speed(0.66, 25.0), 17.99, 1e-3);
+    close(pedestrian::least_speed(0.7, 20.0), 13.58, 1e-3);
+    close(pedestrian::most_speed(0.7, 20.0), 16.57, 1e-3);
+    close(pedestrian::speed_at(0.7, 20.0, 20.0 * DEGREE), 14.05, 1e-3);
+    // The same read the other way.
+    close(pedestrian::throws(0.7, 16.57).0, 20.0, 1e-3);
+    close(pedestrian::throws(0.7, 13.58).1, 20.0, 1e-3);
+    // Momentum: 1,500 kg at 10 m/s with 80 kg, 9.494 m/s.
+    close(pedestrian::plastic(1500.0, 10.0, 80.0), 9.494, 1e-3);
+}
+
+#[test]
+fn head_injury_criterion_of_known_pulses() {
+    // 49 CFR 571.208 S6.2: 60 g for 50 ms is 418.3 over 15 ms and 1,003.9 over 36 ms; half a sine of 100 g and
+    // 20 ms, 829.3 (numerical maximum of the formula).
+    let pulse = |peak: f64, time: f64, sine: bool| -> Vec<(f64, f64)> {
+        (0..=2000)
+            .map(|i| {
+                let share = f64::from(i) / 2000.0;
+                let shape = if sine {
+                    libm::sin(core::f64::consts::PI * share)
+                } else {
+                    1.0
+                };
+                (share * time, peak * GRAVITY * shape)
+            })
+            .collect()
+    };
+    let square = pulse(60.0, 0.05, false);
+    close(head::injury_criterion(&square, 0.015), 418.3, 5e-3);
+    close(head::injury_criterion(&square, 0.036), 1003.9, 5e-3);
+    close(
+        head::injury_criterion(&pulse(100.0, 0.02, true), 0.015),
+        829.3,
+        5e-3,
+    );
+}
+
+#[test]
+fn a_car_hit_never_has_both_live() {
+    let good = assess("car-hit", &[]);
+    for check in &good.checks {
+        if check.blocking {
+            assert_eq!(
+                check.status,
+                Status::Within,
+                "{}: {}",
+                check.name,
+                check.detail
+            );
+        }
+    }
+    let live = assess("car-hit", &[("passes", Option("both_live"))]);
+    let check = live
+        .checks
+        .iter()
+        .find(|check| check.name == "both_live")
+        .unwrap();
+    assert_eq!(check.status, Status::Exceeded);
+    assert!(check.blocking);
+    assert!(says(&live, "refused"));
+    // Passes that overlap on the clock, whichever goes first, and a car left in the pull's way.
+    for start in [30.0, -60.0, 0.0] {
+        let overlap = assess("car-hit", &[("performer_start", Number(start))]);
+        assert_eq!(status(&overlap, "time_gap"), Status::Exceeded, "{start}");
+        assert!(says(&overlap, "overlap"));
+    }
+    let before = assess("car-hit", &[("performer_start", Number(-600.0))]);
+    assert_eq!(status(&before, "time_gap"), Status::Within);
+    close(figure(&before, "time_gap"), 480.0, 1e-12);
+    let near = assess("car-hit", &[("car_parked", Number(4.0))]);
+    assert_eq!(status(&near, "space_gap"), Status::Exceeded);
+}
+
+#[test]
+fn a_car_hit_keeps_its_marks() {
+    let good = assess("car-hit", &[]);
+    // 30 m at 10 m/s; the performer moves 2.92 + 0.08 s after the mark: contact in step.
+    close(figure(&good, "contact_time"), 3.0, 1e-12);
+    assert!(figure(&good, "registration") < 1e-9);
+    // Momentum again, through the technique: 1,500 kg and 72 kg.
+    close(figure(&good, "common_speed"), 15_000.0 / 1572.0, 1e-12);
+    // v^2 / 2 mu g past the mark, when it brakes there.
+    close(figure(&good, "stop_past"), 100.0 / (1.4 * GRAVITY), 1e-12);
+    let late = assess("car-hit", &[("trigger", Exact(2.92 + 5.0 / 24.0))]);
+    close(figure(&late, "registration"), 5.0, 1e-9);
+    assert_eq!(status(&late, "registration"), Status::Exceeded);
+    close(figure(&late, "slip_needed"), -5.0, 1e-12);
+    let slipped = assess(
+        "car-hit",
+        &[
+            ("trigger", Exact(2.92 + 5.0 / 24.0)),
+            ("slipped_frames", Exact(-5.0)),
+        ],
+    );
+    assert!(figure(&slipped, "registration") < 1e-9);
+    // Braking 5 m early: v^2 - 2 mu g 5, and the time it takes.
+    let early = assess("car-hit", &[("brake_before", Exact(5.0))]);
+    let speed = libm::sqrt(100.0 - 7.0 * GRAVITY);
+    close(figure(&early, "contact_speed"), speed, 1e-12);
+    close(
+        figure(&early, "contact_time"),
+        2.5 + (10.0 - speed) / (0.7 * GRAVITY),
+        1e-12,
+    );
+    let far = assess("car-hit", &[("thrown_distance", Number(25.0))]);
+    assert_eq!(status(&far, "throw_miss"), Status::Exceeded);
+    let hard = assess(
+        "car-hit",
+        &[("pad_stop", Number(0.02)), ("pick_height", Number(3.0))],
+    );
+    assert_eq!(status(&hard, "head_criterion"), Status::Exceeded);
+    let short = assess("car-hit", &[("pad_near", Number(4.0))]);
+    assert_eq!(status(&short, "pads_near"), Status::Exceeded);
+    let snatch = assess("car-hit", &[("pull_travel", Number(0.3))]);
+    assert_eq!(status(&snatch, "pull_acceleration"), Status::Exceeded);
+    let stopped = assess("car-hit", &[("brake_before", Number(10.0))]);
+    assert!(says(&stopped, "short"));
+    assert_eq!(status(&stopped, "contact_speed"), Status::Unknown);
+    let wall = assess("car-hit", &[("camera_distance", Number(8.0))]);
+    assert_eq!(status(&wall, "stop_gap"), Status::Exceeded);
 }

@@ -14,6 +14,7 @@ pub mod landing;
 pub mod line_arrest;
 pub mod long_line;
 pub mod ode;
+pub mod pedestrian;
 pub mod pendulum;
 pub mod skin;
 pub mod slide;

@@ -2,6 +2,7 @@
 
 import type { Said } from '../../said.ts';
 import { airRam } from './air-ram.ts';
+import { carHit } from './car-hit.ts';
 import { casting } from './casting.ts';
 import { clearance } from './clearance.ts';
 import { deadManLine } from './dead-man-line.ts';
@@ -27,6 +28,7 @@ export const said: Said = {
     occluderSwitch,
     airRam,
     slideIn,
+    carHit,
     mechanics,
     casting,
     clearance,
