@@ -319,13 +319,14 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                 subject: Subject::Figure("absorber_travel"),
                 quantity: Quantity::Length,
                 bound: Bound::AtMost,
-                limit: stroke,
+                // A twentieth is kept in hand, so that one that is used up is over the limit.
+                limit: (1.0 - RESERVE) * stroke,
                 source: Source {
                     document: "the marking on the equipment".to_owned(),
                     ..common_practice()
                 },
                 blocking: true,
-                reserve: RESERVE,
+                reserve: 0.0,
                 needs: stop_and!(torn),
             },
             |held| {
