@@ -104,3 +104,18 @@ def test_the_ladder_is_fitted_as_scipy_fits_it():
         width = t * math.hypot((high - low) / (2 * step) * error, stray[one["figure"]])
         assert one["value"] == pytest.approx(model(request["inputs"], value)[at], rel=0.005)
         assert one["high"] - one["low"] == pytest.approx(2 * width, rel=0.05)
+
+
+def test_the_packet_prints_each_shot_beside_the_model(tmp_path):
+    packet = tmp_path / "g03.pdf"
+    place = ["--database", f"sqlite:{DEMO / 'story.db'}", "--out", str(packet)]
+    subprocess.run([PROGRAM, "packet", "G03", *place], check=True, capture_output=True)
+    text = subprocess.run(["pdftotext", "-layout", packet, "-"], check=True, capture_output=True, text=True).stdout
+    printed = text[text.index("Test shots") :]
+    shots = json.loads((DEMO / "ladder.json").read_text(encoding="utf-8"))["request"]["shots"]
+    for shot in shots:
+        distance = shot["measured"]["total_distance"]
+        assert f"Distance: {distance:.3g} m, model" in printed
+        pressure = shot["inputs"]["reservoir_pressure"]["value"] / 1e5
+        # What is as the plan says is not told again.
+        assert pressure == 5 or f"Reservoir pressure: {pressure:.3g} bar" in printed

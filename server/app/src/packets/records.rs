@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{Case, TestShot, judge::missing_agreements};
-use gagwright_mechanics::Figure;
+use gagwright_mechanics::{Figure, InputValue, ParameterKind};
 use gagwright_packet::document::{Content, Part};
 use gagwright_store::plans::PlanSummary;
 use jiff::tz::TimeZone;
@@ -72,16 +72,20 @@ pub(super) fn parts(
     );
     add(
         "Test shots",
-        &["Shot with", "When", "Logged by", "Measured", "Seen"],
+        &["Shot", "Logged by", "Unlike the plan", "Measured", "Seen"],
         shots
             .iter()
             .rev()
             .take(NEWEST)
             .map(|shot| {
                 vec![
-                    words::load(shot.load).into(),
-                    words::short_moment(shot.shot_at, zone),
+                    format!(
+                        "{}\n{}",
+                        words::load(shot.load),
+                        words::short_moment(shot.shot_at, zone)
+                    ),
                     name(&shot.recorded_by),
+                    set(shot, case),
                     measured(shot),
                     shot.note.clone(),
                 ]
@@ -127,6 +131,40 @@ pub(super) fn parts(
         held.collect(),
     );
     parts
+}
+
+/// What was set otherwise than the plan now says: the rest is in the plan's own pages.
+fn set(shot: &TestShot, case: &Case) -> String {
+    let Some(technique) = gagwright_mechanics::find(&shot.technique) else {
+        return shot.technique.clone();
+    };
+    if shot.technique != case.plan.technique {
+        return technique.title().to_owned();
+    }
+    let plan = case.plan.inputs().unwrap_or_default();
+    let told = technique.parameters().iter().filter_map(|one| {
+        let given = shot.inputs.0.get(one.name)?;
+        let value = match (&one.kind, given, plan.0.get(one.name)) {
+            (ParameterKind::Number { quantity, .. }, InputValue::Number { value, .. }, planned) => {
+                match planned {
+                    Some(InputValue::Number { value: other, .. }) if other == value => return None,
+                    _ => words::metric(*quantity, *value),
+                }
+            }
+            (ParameterKind::Choice { .. }, InputValue::Choice(_), Some(planned))
+                if planned == given =>
+            {
+                return None;
+            }
+            (ParameterKind::Choice { options, .. }, InputValue::Choice(name), _) => options
+                .iter()
+                .find(|option| option.name == name)
+                .map_or_else(|| name.clone(), |option| option.title.to_owned()),
+            _ => return None,
+        };
+        Some(format!("{}: {value}", one.title))
+    });
+    told.collect::<Vec<_>>().join("\n")
 }
 
 /// What was measured, each beside what the model gives for the same settings.

@@ -28,6 +28,10 @@ export const trail: Record<string, string> = {
     '{who} anotó un ensayo bueno del escalón {rung} en {code}',
   '{who} logged a bad run of rung {rung} on {code}':
     '{who} anotó un ensayo malo del escalón {rung} en {code}',
+  '{who} logged a test shot with a weight bag on {code}':
+    '{who} anotó una prueba medida con saco de peso en {code}',
+  '{who} logged a test shot with a person on {code}':
+    '{who} anotó una prueba medida con una persona en {code}',
   '{who} registered a device to sign with': '{who} registró un dispositivo para firmar',
   '{who} revoked a device of {person}': '{who} revocó un dispositivo de {person}',
   '{who} gave {person} the roles: {roles}': '{who} dio a {person} los cargos: {roles}',
