@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import air_ram, long_line, tether, vehicles
+from fixtures import air_ram, long_line, tether, vehicles, weather
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -197,6 +197,7 @@ FILES = {
     "long_line": long_line.CASES,
     "tether": tether.CASES,
     "vehicles": vehicles.CASES,
+    "weather": weather.CASES,
 }
 
 

@@ -24,6 +24,7 @@ pub mod stopping;
 pub mod tether;
 pub mod tolerance;
 pub mod trajectory;
+pub mod weather;
 pub mod wet_layers;
 pub mod wire;
 
