@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import air_ram, long_line, tether, vehicles, weather
+from fixtures import air_ram, glass, long_line, tether, vehicles, weather
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -198,6 +198,7 @@ FILES = {
     "tether": tether.CASES,
     "vehicles": vehicles.CASES,
     "weather": weather.CASES,
+    "glass": glass.CASES,
 }
 
 

@@ -4,9 +4,9 @@ use crate::{
     technique::Technique,
     techniques::{
         air_ram::AirRam, car_hit::CarHit, dead_man_line::DeadManLine,
-        descender_drop::DescenderDrop, full_burn::FullBurn, high_fall::HighFall,
-        occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull, slide_in::SlideIn,
-        wire_flight::WireFlight,
+        descender_drop::DescenderDrop, full_burn::FullBurn, glass_exit::GlassExit,
+        high_fall::HighFall, occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull,
+        slide_in::SlideIn, wire_flight::WireFlight,
     },
 };
 
@@ -23,6 +23,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &AirRam,
         &SlideIn,
         &CarHit,
+        &GlassExit,
     ]
 }
 

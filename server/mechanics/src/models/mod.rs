@@ -9,6 +9,7 @@ pub mod camera;
 pub mod conduction;
 pub mod fall;
 pub mod gas;
+pub mod glass;
 pub mod head;
 pub mod landing;
 pub mod line_arrest;

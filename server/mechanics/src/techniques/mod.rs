@@ -5,6 +5,7 @@ pub mod car_hit;
 pub mod dead_man_line;
 pub mod descender_drop;
 pub mod full_burn;
+pub mod glass_exit;
 pub mod high_fall;
 pub mod occluder_switch;
 pub mod ratchet_pull;

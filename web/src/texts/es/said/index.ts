@@ -8,6 +8,7 @@ import { clearance } from './clearance.ts';
 import { deadManLine } from './dead-man-line.ts';
 import { descenderDrop } from './descender-drop.ts';
 import { fullBurn } from './full-burn.ts';
+import { glassExit } from './glass-exit.ts';
 import { highFall } from './high-fall.ts';
 import { mechanics } from './mechanics.ts';
 import { occluderSwitch } from './occluder-switch.ts';
@@ -29,6 +30,7 @@ export const said: Said = {
     airRam,
     slideIn,
     carHit,
+    glassExit,
     mechanics,
     casting,
     clearance,
