@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import air_ram, glass, long_line, tether, vehicles, weather
+from fixtures import air_ram, glass, long_line, sun, tether, vehicles, water_entry, weather
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -195,6 +195,8 @@ FILES = {
     "scipy": CASES,
     "air_ram": air_ram.CASES,
     "long_line": long_line.CASES,
+    "water_entry": water_entry.CASES,
+    "sun": sun.CASES,
     "tether": tether.CASES,
     "vehicles": vehicles.CASES,
     "weather": weather.CASES,

@@ -5,8 +5,9 @@ use crate::{
     techniques::{
         air_ram::AirRam, car_hit::CarHit, dead_man_line::DeadManLine,
         descender_drop::DescenderDrop, full_burn::FullBurn, glass_exit::GlassExit,
-        high_fall::HighFall, occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull,
-        slide_in::SlideIn, wire_flight::WireFlight,
+        high_fall::HighFall, horse_fall::HorseFall, lock_off_composite::LockOffComposite,
+        occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull, slide_in::SlideIn,
+        water_work::WaterWork, wire_flight::WireFlight,
     },
 };
 
@@ -24,6 +25,9 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &SlideIn,
         &CarHit,
         &GlassExit,
+        &LockOffComposite,
+        &WaterWork,
+        &HorseFall,
     ]
 }
 

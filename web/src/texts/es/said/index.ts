@@ -10,12 +10,15 @@ import { descenderDrop } from './descender-drop.ts';
 import { fullBurn } from './full-burn.ts';
 import { glassExit } from './glass-exit.ts';
 import { highFall } from './high-fall.ts';
+import { horseFall } from './horse-fall.ts';
+import { lockOffComposite } from './lock-off-composite.ts';
 import { mechanics } from './mechanics.ts';
 import { occluderSwitch } from './occluder-switch.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
 import { slideIn } from './slide-in.ts';
 import { trail } from './trail.ts';
+import { waterWork } from './water-work.ts';
 import { wireFlight } from './wire-flight.ts';
 
 export const said: Said = {
@@ -31,6 +34,9 @@ export const said: Said = {
     slideIn,
     carHit,
     glassExit,
+    lockOffComposite,
+    waterWork,
+    horseFall,
     mechanics,
     casting,
     clearance,

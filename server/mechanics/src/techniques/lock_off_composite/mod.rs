@@ -1,0 +1,130 @@
+//! Lock-off composite: passes from one camera position, joined into one picture, so that people and what
+//! would hurt them are never there together.
+//!
+//! Covers how far the picture moved between passes and what the sun did meanwhile. It knows nothing of
+//! lens distortion, rolling shutters, haze or what is done to the picture later.
+
+mod checks;
+mod plates;
+mod presentation;
+mod tables;
+
+use crate::{
+    assessment::{Caution, Check, Trace, Zone},
+    evaluation::{Computed, Evaluation},
+    models::{registration::Change, sun},
+    reading::Values,
+    technique::{Computation, FigureDescription, Parameter, Technique},
+};
+use plates::{Plates, Shadows};
+
+/// The technique.
+pub struct LockOffComposite;
+
+impl Technique for LockOffComposite {
+    fn name(&self) -> &'static str {
+        "lock-off-composite"
+    }
+
+    fn title(&self) -> &'static str {
+        "Lock-off composite"
+    }
+
+    fn summary(&self) -> &'static str {
+        "Passes from one locked camera, joined later. Covers how far the corners move by turn, shift and \
+         focal length, what aligning cannot undo, and the sun's shadows and light between passes; leaves \
+         out lens distortion, clouds and haze."
+    }
+
+    fn parameters(&self) -> &'static [Parameter] {
+        &tables::PARAMETERS
+    }
+
+    fn figures(&self) -> &'static [FigureDescription] {
+        &tables::FIGURES
+    }
+
+    fn policy(&self) -> &'static str {
+        include_str!("../../../../../seed-data/catalogue/limits/lock-off-composite.json")
+    }
+
+    fn prepare(&self, _: &Values) -> Computation {
+        Box::new(compute)
+    }
+
+    fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
+        checks::checks(evaluation)
+    }
+
+    fn traces(&self, evaluation: &Evaluation) -> Vec<Trace> {
+        presentation::traces(evaluation)
+    }
+
+    fn zones(&self, evaluation: &Evaluation) -> Vec<Zone> {
+        presentation::zones(evaluation)
+    }
+
+    fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
+        presentation::cautions(evaluation)
+    }
+}
+
+fn compute(values: &Values) -> Computed {
+    let mut out = Computed::new();
+    if let Some(plates) = Plates::read(values) {
+        let change = plates.change;
+        out.set_if("worst_drift", plates.worst(&change));
+        out.set_if("left_after_alignment", plates.left_after_alignment());
+        out.set("parallax", plates.parallax());
+        let alone = |change: Change| plates.worst(&change);
+        let none = Change::default();
+        out.set_if(
+            "pan_part",
+            alone(Change {
+                pan: change.pan,
+                ..none
+            }),
+        );
+        out.set_if(
+            "tilt_part",
+            alone(Change {
+                tilt: change.tilt,
+                ..none
+            }),
+        );
+        out.set_if(
+            "roll_part",
+            alone(Change {
+                roll: change.roll,
+                ..none
+            }),
+        );
+        out.set_if(
+            "shift_part",
+            alone(Change {
+                shift: change.shift,
+                ..none
+            }),
+        );
+        // Growing about the middle moves a corner by its own distance from there, near or far.
+        let [x, y] = plates.half;
+        out.set("focal_part", libm::hypot(x, y) * change.zoom.abs());
+    }
+    if let Some(shadows) = Shadows::read(values) {
+        out.set("sun_first", shadows.first.seen);
+        out.set("sun_last", shadows.last.seen);
+        out.set("sun_clearance", shadows.lowest() - shadows.skyline);
+        if let (Some(first), Some(last)) = (
+            sun::shadow_length(&shadows.first),
+            sun::shadow_length(&shadows.last),
+        ) {
+            out.set("shadow_turn", shadows.turn());
+            out.set("shadow_first", shadows.height * first);
+            out.set("shadow_last", shadows.height * last);
+            out.set("shadow_stretch", (last / first - 1.0).abs());
+        }
+        out.set_if("shadow_tip", shadows.tip());
+        out.set_if("light_change", shadows.stops());
+    }
+    out
+}
