@@ -140,7 +140,10 @@ fn a_sound_plan_passes() {
 
 #[test]
 fn the_bed_is_judged() {
-    let thin = assess(&[("bed_depth", Number(0.12))]);
+    let thin = assess(&[
+        ("bed_depth", Number(0.12)),
+        ("landing_attitude", Name("side")),
+    ]);
     assert_eq!(check(&thin, "bed_depth").status, Status::Exceeded);
     assert_eq!(check(&thin, "response_medium").status, Status::Exceeded);
     let short = assess(&[("bed_length", Number(5.0))]);
