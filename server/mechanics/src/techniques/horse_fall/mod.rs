@@ -54,7 +54,7 @@ impl Technique for HorseFall {
         &[
             "bed_usable",
             "bed_friction",
-            "horse_braking",
+            "heat_share",
             "ground_friction",
         ]
     }
