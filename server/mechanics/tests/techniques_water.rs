@@ -14,6 +14,7 @@ use gagwright_mechanics::{
     models::{
         cold_water,
         water_entry::{Entry, Shape, plunge},
+        weather,
     },
 };
 use serde_json::Value;
@@ -157,18 +158,18 @@ fn wind_chill_is_the_weather_services() {
         (20.0, 25.0, 3.0),
         (40.0, 5.0, 36.0),
     ] {
-        let kelvin = cold_water::wind_chill(ZERO + (air - 32.0) / 1.8, miles * 1609.344 / 3600.0);
+        let kelvin = weather::wind_chill(ZERO + (air - 32.0) / 1.8, miles * 1609.344 / 3600.0);
         let fahrenheit = (kelvin - ZERO) * 1.8 + 32.0;
         assert!(
             (fahrenheit - chill).abs() < 0.5,
             "{air} {miles}: {fahrenheit}"
         );
     }
-    let exact = cold_water::wind_chill(ZERO - 32.0 / 1.8, 15.0 * 1609.344 / 3600.0);
+    let exact = weather::wind_chill(ZERO - 32.0 / 1.8, 15.0 * 1609.344 / 3600.0);
     assert!(((exact - ZERO) * 1.8 + 32.0 + 19.40).abs() < 0.01);
     // Warm or still air is what it is.
-    assert_eq!(cold_water::wind_chill(ZERO + 20.0, 10.0), ZERO + 20.0);
-    assert_eq!(cold_water::wind_chill(ZERO, 1.0), ZERO);
+    assert_eq!(weather::wind_chill(ZERO + 20.0, 10.0), ZERO + 20.0);
+    assert_eq!(weather::wind_chill(ZERO, 1.0), ZERO);
 }
 
 #[test]

@@ -4,8 +4,7 @@
 //! 0.92 T seconds in water of T degrees Celsius. Limits of useful time: the table of times to exhaustion
 //! or unconsciousness that North American rescue services publish. Cooling: one warm body behind layers,
 //! heat stored 3,470 J/(kg K), surface 1.9 m2 at 75 kg, skin and fat 0.08 m2 K/W when the vessels close,
-//! water 0.005, foam rubber 0.05 W/(m K) (all from memory). Wind: the wind chill temperature of the United
-//! States National Weather Service, 2001.
+//! water 0.005, foam rubber 0.05 W/(m K) (all from memory).
 
 use super::CELSIUS_ZERO;
 
@@ -89,17 +88,4 @@ impl Cooling {
         }
         (-libm::log1p(-kelvin / span) / self.rate).min(DAY)
     }
-}
-
-/// What wind on bare skin makes of the air's temperature, K; the air's own where the formula is not meant:
-/// above 50 degrees Fahrenheit or under 3 miles an hour.
-pub fn wind_chill(air: f64, wind: f64) -> f64 {
-    let fahrenheit = (air - CELSIUS_ZERO) * 1.8 + 32.0;
-    let miles = wind * 3600.0 / 1609.344;
-    if fahrenheit > 50.0 || miles < 3.0 {
-        return air;
-    }
-    let power = libm::pow(miles, 0.16);
-    let felt = 35.74 + 0.6215 * fahrenheit - 35.75 * power + 0.4275 * fahrenheit * power;
-    ((felt - 32.0) / 1.8 + CELSIUS_ZERO).min(air)
 }

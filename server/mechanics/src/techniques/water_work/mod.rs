@@ -14,6 +14,7 @@ use crate::{
         GRAVITY, STANDARD_ATMOSPHERE, atmosphere, cold_water, fall,
         tolerance::{self, Axis},
         water_entry::{self, Entry, Plunge, Shape},
+        weather,
     },
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
@@ -149,7 +150,7 @@ fn compute(values: &Values) -> Computed {
     let _ = breath(values, &mut out);
     let _ = cold(values, &mut out);
     if let (Some(air), Some(wind)) = (n("air_temperature"), n("wind_speed")) {
-        out.set("wind_chill", cold_water::wind_chill(air, wind));
+        out.set("wind_chill", weather::wind_chill(air, wind));
     }
     if let (Some(current), Some(swim)) = (n("current_speed"), n("swim_speed")) {
         out.set("current_share", current / swim);
