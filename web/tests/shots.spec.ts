@@ -56,7 +56,7 @@ test('a ladder of bags, then a person, settles the friction and predicts the pla
   demo,
 }) => {
   // Seven shots are fitted beside the page, each some hundred times; a busy machine takes its time.
-  test.setTimeout(150_000);
+  test.setTimeout(240_000);
   await signIn(page, /coordinator/i);
   const api = await Api.as(demo.url, 'coordinator');
   const { items } = await api.get(`/productions/${api.production}/gags`);
@@ -89,5 +89,7 @@ test('a ladder of bags, then a person, settles the friction and predicts the pla
   expect(predicted).toBeLessThan(model ?? Number.NaN);
 
   await page.goto(`/gags/${gag}/figures`);
-  await expect(page.getByRole('region', { name: en.shots.calibrated })).toContainText(en.shots.model);
+  await expect(page.getByRole('region', { name: en.shots.calibrated })).toContainText(en.shots.model, {
+    timeout: 90_000,
+  });
 });
