@@ -87,6 +87,9 @@ fn a_test_shot_is_logged_and_read_where_the_gag_is() {
     assert_eq!(verified.size, world.trail_size());
 }
 
+/// What makes a shot wrong.
+type Edit<'a> = &'a dyn Fn(&mut Value);
+
 #[test]
 fn a_shot_that_cannot_be_is_refused_with_the_field_and_the_fix() {
     let world = World::new();
@@ -99,7 +102,7 @@ fn a_shot_that_cannot_be_is_refused_with_the_field_and_the_fix() {
         let word = |name: &str| error[name].as_str().unwrap_or_default().to_owned();
         (word("pointer"), word("fix"))
     };
-    let cases: [(&dyn Fn(&mut Value), &str, &str); 9] = [
+    let cases: [(Edit, &str, &str); 9] = [
         (
             &|body| body["technique"] = json!("teleport"),
             "/technique",
