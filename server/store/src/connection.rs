@@ -1,7 +1,7 @@
 //! One connection to either database, opened so that it keeps what it acknowledges. Must not know what
 //! the tables mean.
 
-use std::path::Path;
+use std::{path::Path, thread, time::Duration};
 
 use diesel::{
     Connection as _, PgConnection, QueryResult, RunQueryDsl, SqliteConnection,
@@ -9,7 +9,10 @@ use diesel::{
     r2d2::ManageConnection,
 };
 
-use crate::{address::Address, error::StoreError};
+use crate::{
+    address::Address,
+    error::{StoreError, is_locked},
+};
 
 /// A connection to SQLite or PostgreSQL. Queries are written once and run on both.
 //
@@ -34,6 +37,9 @@ pub(crate) enum Purpose {
 
 /// How long SQLite waits for another process that is writing, in milliseconds.
 const WAIT_FOR_OTHERS_MS: u32 = 5_000;
+
+/// How long to stand back before asking for the write-ahead log again, in milliseconds.
+const ASK_AGAIN_MS: u32 = 10;
 
 /// The advisory lock that makes one writer of all processes on a PostgreSQL database ("gagwrite" in
 /// ASCII). Trail indexes have no gaps because only its holder appends.
@@ -127,16 +133,33 @@ fn create_private(path: &Path) -> Result<(), StoreError> {
 }
 
 fn prepare_sqlite(connection: &mut SqliteConnection, purpose: Purpose) -> QueryResult<()> {
-    connection.batch_execute(&format!("PRAGMA busy_timeout = {WAIT_FOR_OTHERS_MS}"))?;
     // WAL lets readers work beside the writer; FULL makes each commit wait until it is on disk.
-    connection.batch_execute(
-        "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; \
-         PRAGMA trusted_schema = OFF",
-    )?;
+    switch_to_wal(connection)?;
+    connection.batch_execute(&format!(
+        "PRAGMA busy_timeout = {WAIT_FOR_OTHERS_MS}; PRAGMA synchronous = FULL; \
+         PRAGMA foreign_keys = ON; PRAGMA trusted_schema = OFF"
+    ))?;
     if purpose == Purpose::Reading {
         connection.batch_execute("PRAGMA query_only = ON")?;
     }
     Ok(())
+}
+
+/// Two connections that switch a fresh file to WAL together both read it and both want it for
+/// themselves. SQLite then refuses one at once, whatever its busy timeout, because neither would let go
+/// while waiting. The refused one has let go and may ask again, within the time it would have waited.
+fn switch_to_wal(connection: &mut SqliteConnection) -> QueryResult<()> {
+    // All of the waiting is done here, so that the two ways of waiting do not multiply.
+    connection.batch_execute("PRAGMA busy_timeout = 0")?;
+    for _ in 0..WAIT_FOR_OTHERS_MS / ASK_AGAIN_MS {
+        match connection.batch_execute("PRAGMA journal_mode = WAL") {
+            Err(error) if is_locked(&error) => {
+                thread::sleep(Duration::from_millis(u64::from(ASK_AGAIN_MS)));
+            }
+            done => return done,
+        }
+    }
+    connection.batch_execute("PRAGMA journal_mode = WAL")
 }
 
 /// Begins a transaction in which nothing moves: every query sees the database as it was at the first.

@@ -116,6 +116,11 @@ impl From<DieselError> for StoreError {
     }
 }
 
+/// SQLite was asked for a file that another connection has for itself.
+pub(crate) fn is_locked(error: &DieselError) -> bool {
+    matches!(error, DieselError::DatabaseError(_, information) if information.message() == "database is locked")
+}
+
 /// Neither database gives a kind for these; their words are stable enough to tell them apart.
 fn from_message(message: String) -> StoreError {
     const PASSING: [&str; 11] = [
