@@ -58,7 +58,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
     let of = |name, quantity| {
         evaluation
             .value(name)
-            .map_or_else(String::new, |v| say(quantity, v))
+            .map_or_else(|| "an unknown way".to_owned(), |v| say(quantity, v))
     };
     let (speed, distance) = (
         of("run_speed", Quantity::Speed),
