@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import air_ram, glass, long_line, sun, tether, vehicles, water_entry, weather
+from fixtures import air_ram, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -194,6 +194,7 @@ CASES = {
 FILES = {
     "scipy": CASES,
     "air_ram": air_ram.CASES,
+    "gimbal": gimbal.CASES,
     "long_line": long_line.CASES,
     "water_entry": water_entry.CASES,
     "sun": sun.CASES,

@@ -3,7 +3,7 @@
 use crate::{
     technique::Technique,
     techniques::{
-        air_ram::AirRam, car_hit::CarHit, dead_man_line::DeadManLine,
+        air_ram::AirRam, body_gimbal::BodyGimbal, car_hit::CarHit, dead_man_line::DeadManLine,
         descender_drop::DescenderDrop, full_burn::FullBurn, glass_exit::GlassExit,
         high_fall::HighFall, horse_fall::HorseFall, lock_off_composite::LockOffComposite,
         occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull, slide_in::SlideIn,
@@ -28,6 +28,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &LockOffComposite,
         &WaterWork,
         &HorseFall,
+        &BodyGimbal,
     ]
 }
 

@@ -11,6 +11,7 @@ pub mod conduction;
 pub mod dragging;
 pub mod fall;
 pub mod gas;
+pub mod gimbal;
 pub mod glass;
 pub mod head;
 pub mod landing;

@@ -3,6 +3,7 @@
 import type { Said } from '../../said.ts';
 import { airRam } from './air-ram.ts';
 import { carHit } from './car-hit.ts';
+import { bodyGimbal } from './body-gimbal.ts';
 import { casting } from './casting.ts';
 import { clearance } from './clearance.ts';
 import { deadManLine } from './dead-man-line.ts';
@@ -37,6 +38,7 @@ export const said: Said = {
     lockOffComposite,
     waterWork,
     horseFall,
+    bodyGimbal,
     mechanics,
     casting,
     clearance,
