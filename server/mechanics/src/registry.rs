@@ -6,8 +6,9 @@ use crate::{
         air_ram::AirRam, body_gimbal::BodyGimbal, car_hit::CarHit, dead_man_line::DeadManLine,
         descender_drop::DescenderDrop, full_burn::FullBurn, glass_exit::GlassExit,
         high_fall::HighFall, horse_fall::HorseFall, lock_off_composite::LockOffComposite,
-        occluder_switch::OccluderSwitch, ratchet_pull::RatchetPull, slide_in::SlideIn,
-        water_work::WaterWork, wire_flight::WireFlight,
+        motorcycle_jump::MotorcycleJump, occluder_switch::OccluderSwitch,
+        ratchet_pull::RatchetPull, slide_in::SlideIn, water_work::WaterWork,
+        wire_flight::WireFlight,
     },
 };
 
@@ -29,6 +30,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &WaterWork,
         &HorseFall,
         &BodyGimbal,
+        &MotorcycleJump,
     ]
 }
 

@@ -76,7 +76,16 @@ pub fn fly(throw: &Throw) -> Option<Landing> {
 }
 
 /// As [`fly`], giving each step to `observe`.
-pub fn fly_and_sample(throw: &Throw, mut observe: impl FnMut(Sample)) -> Option<Landing> {
+pub fn fly_and_sample(throw: &Throw, observe: impl FnMut(Sample)) -> Option<Landing> {
+    fly_over(throw, |_| 0.0, observe)
+}
+
+/// As [`fly_and_sample`], onto ground whose height at each distance is given.
+pub fn fly_over(
+    throw: &Throw,
+    ground: impl Fn(f64) -> f64,
+    mut observe: impl FnMut(Sample),
+) -> Option<Landing> {
     let factor = 0.5 * throw.density * throw.drag_area / throw.mass;
     let rate = |_: f64, y: &[f64; 4]| {
         let (u, w) = (y[2] - throw.wind, y[3]);
@@ -105,7 +114,7 @@ pub fn fly_and_sample(throw: &Throw, mut observe: impl FnMut(Sample)) -> Option<
             if point.y[3] > 0.0 {
                 1.0
             } else {
-                point.y[1] + tiny(point)
+                point.y[1] - ground(point.y[0]) + tiny(point)
             }
         },
         |point| {

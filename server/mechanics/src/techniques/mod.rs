@@ -10,6 +10,7 @@ pub mod glass_exit;
 pub mod high_fall;
 pub mod horse_fall;
 pub mod lock_off_composite;
+pub mod motorcycle_jump;
 pub mod occluder_switch;
 pub mod ratchet_pull;
 pub mod slide_in;

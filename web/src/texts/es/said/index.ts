@@ -14,6 +14,7 @@ import { highFall } from './high-fall.ts';
 import { horseFall } from './horse-fall.ts';
 import { lockOffComposite } from './lock-off-composite.ts';
 import { mechanics } from './mechanics.ts';
+import { motorcycleJump } from './motorcycle-jump.ts';
 import { occluderSwitch } from './occluder-switch.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
@@ -39,6 +40,7 @@ export const said: Said = {
     waterWork,
     horseFall,
     bodyGimbal,
+    motorcycleJump,
     mechanics,
     casting,
     clearance,

@@ -1,0 +1,155 @@
+//! One jump: the flight onto the landing, the window in speed, and how landings scatter.
+
+use crate::{
+    models::{
+        GRAVITY, atmosphere,
+        trajectory::{self, Landing, Sample, Throw},
+    },
+    reading::Values,
+};
+
+/// A ramp, a gap and a landing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Jump {
+    pub throw: Throw,
+    pub gap: f64,
+    pub edge: f64,
+    pub slope: f64,
+    pub length: f64,
+}
+
+impl Jump {
+    pub fn read(values: &Values) -> Option<Jump> {
+        Some(Jump {
+            throw: Throw {
+                speed: values.number("takeoff_speed")?,
+                angle: values.number("takeoff_angle")?,
+                height: values.number("lip_height")?,
+                mass: values.number("performer_mass")? + values.number("motorcycle_mass")?,
+                drag_area: values.number("drag_area")?,
+                density: atmosphere::density(0.0),
+                wind: values.number("head_wind")?,
+            },
+            gap: values.number("gap")?,
+            edge: values.number("landing_edge_height")?,
+            slope: values.number("landing_angle")?,
+            length: values.number("landing_length")?,
+        })
+    }
+
+    /// Height of the landing's surface, taken as endless either way.
+    fn surface(&self, along: f64) -> f64 {
+        self.edge - (along - self.gap) * libm::tan(self.slope)
+    }
+
+    /// Flies until the landing's slope, or its slope drawn on beyond its far end; short of its near edge,
+    /// until the ground.
+    pub fn fly(&self, observe: impl FnMut(Sample)) -> Option<Landing> {
+        trajectory::fly_over(
+            &self.throw,
+            |along| {
+                if along < self.gap {
+                    0.0
+                } else {
+                    self.surface(along)
+                }
+            },
+            observe,
+        )
+    }
+
+    /// Speed square to the slope; what a rising slope would add is none here.
+    pub fn across(&self, landing: &Landing) -> f64 {
+        let slope = if landing.distance < self.gap {
+            0.0
+        } else {
+            self.slope
+        };
+        (landing.down * libm::cos(slope) - landing.along * libm::sin(slope)).max(0.0)
+    }
+
+    /// The take-off speed that lands at a place on the slope: the closed form without drag, then secants on
+    /// the height over that place.
+    pub fn speed_for(&self, along: f64) -> Option<f64> {
+        let target = self.surface(along);
+        let (s, c) = (libm::sin(self.throw.angle), libm::cos(self.throw.angle));
+        let room = 2.0 * c * c * (along * s / c + self.throw.height - target);
+        if along <= 0.0 || room <= 0.0 {
+            return None;
+        }
+        let over = |speed: f64| {
+            // Up to the place nothing is in the way; there, whatever height is left is the answer.
+            let mut throw = self.throw;
+            throw.speed = speed;
+            // A deep floor lets the flight go on to the place whatever its height.
+            throw.height += DEEP;
+            let mut last: Option<Sample> = None;
+            let wall = trajectory::fly_over(
+                &throw,
+                |x| if x < along { 0.0 } else { 1e6 },
+                |sample| last = Some(sample),
+            )?;
+            let end = last?;
+            ((wall.distance - along).abs() < 1e-3).then_some(end.height - DEEP - target)
+        };
+        let mut before = libm::sqrt(GRAVITY * along * along / room);
+        let mut at_before = over(before)?;
+        let mut now = before * 1.02;
+        for _ in 0..12 {
+            let at_now = over(now)?;
+            if at_now.abs() < 1e-5 || at_now == at_before {
+                return Some(now);
+            }
+            let next = now - at_now * (now - before) / (at_now - at_before);
+            if !(next.is_finite() && next > 0.0 && next < 200.0) {
+                return None;
+            }
+            (before, at_before, now) = (now, at_now, next);
+        }
+        None
+    }
+}
+
+/// Further below the landing than any flight of these ranges falls before it reaches its place, m.
+const DEEP: f64 = 400.0;
+
+/// How landings scatter.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Scatter {
+    pub along: f64,
+    pub deviation: f64,
+}
+
+const SCATTERING: [&str; 4] = ["takeoff_speed", "takeoff_angle", "drag_area", "head_wind"];
+
+/// Each tolerance counts as two standard deviations, taken from the stated inputs.
+pub(super) fn scatter(stated: &Values) -> Option<Scatter> {
+    let along = Jump::read(stated)?.fly(|_| {})?.distance;
+    let mut sum = 0.0;
+    for name in SCATTERING {
+        let Some((low, high)) = stated.index_of(name).and_then(|index| stated.ends(index)) else {
+            continue;
+        };
+        let at = |end| {
+            let mut moved = stated.clone();
+            moved.set(stated.index_of(name)?, end);
+            Some(Jump::read(&moved)?.fly(|_| {})?.distance)
+        };
+        let quarter = 0.25 * (at(high)? - at(low)?);
+        sum += quarter * quarter;
+    }
+    Some(Scatter {
+        along,
+        deviation: libm::sqrt(sum),
+    })
+}
+
+/// Sideways drift in a wind across: the air takes the wind's speed up as it does along the way, at the
+/// flight's mean speed, so y'' = k V (w - y') with k = rho CdA / 2 m.
+pub(super) fn drift(throw: &Throw, side_area: f64, wind: f64, time: f64) -> f64 {
+    let rate = 0.5 * throw.density * side_area / throw.mass * libm::hypot(throw.speed, wind);
+    if rate * time < 1e-9 {
+        return 0.0;
+    }
+    wind * (time - (1.0 - libm::exp(-rate * time)) / rate)
+}

@@ -1,0 +1,161 @@
+//! Motorcycle jumps: outside values of the flight, and what it says of plans.
+
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod common;
+
+use common::{
+    GRAVITY,
+    Given::{self, Exact, Number},
+    close, inputs, plausible,
+};
+use gagwright_mechanics::{Assessment, Inputs, Status, find};
+
+const DEGREE: f64 = core::f64::consts::PI / 180.0;
+
+fn assess(changes: &[(&str, Given)]) -> Assessment {
+    let mut given: Inputs = plausible("motorcycle-jump");
+    given.0.extend(inputs(changes).0);
+    find("motorcycle-jump").unwrap().assess(&given).unwrap()
+}
+
+fn status(assessment: &Assessment, name: &str) -> Status {
+    let found = assessment.checks.iter().find(|check| check.name == name);
+    found.unwrap_or_else(|| panic!("no check {name}")).status
+}
+
+fn figure(assessment: &Assessment, name: &str) -> f64 {
+    let found = assessment.figures.iter().find(|figure| figure.name == name);
+    found.unwrap_or_else(|| panic!("no figure {name}")).value
+}
+
+fn says(assessment: &Assessment, name: &str) -> bool {
+    assessment
+        .cautions
+        .iter()
+        .any(|caution| caution.name == name)
+}
+
+/// 30 m at 20 degrees, lip and landing 0.2 m up, with what else changes.
+fn thirty_metres(changes: &[(&str, Given)]) -> Assessment {
+    let mut all = vec![
+        ("takeoff_speed", Exact(21.394)),
+        ("takeoff_angle", Exact(20.0 * DEGREE)),
+        ("lip_height", Exact(0.2)),
+        ("landing_edge_height", Exact(0.2)),
+        ("landing_angle", Exact(0.0)),
+        ("gap", Exact(10.0)),
+        ("landing_length", Exact(40.0)),
+        ("drag_area", Exact(0.0)),
+        ("performer_mass", Exact(75.0)),
+        ("motorcycle_mass", Exact(175.0)),
+    ];
+    all.extend(changes.iter().cloned());
+    assess(&all)
+}
+
+#[test]
+fn thirty_metres_at_twenty_degrees() {
+    // Projectile without drag: v 21.394 m/s, 1.4923 s, 2.730 m high (elementary mechanics), equivalent fall
+    // height 2.730 m on the level (McNeil and Hubbard's v^2 / 2 g).
+    let bare = thirty_metres(&[]);
+    close(figure(&bare, "landing_distance"), 30.0, 1e-3);
+    close(figure(&bare, "air_time"), 1.4923, 1e-3);
+    close(figure(&bare, "apex") - 0.2, 2.730, 1e-3);
+    close(figure(&bare, "equivalent_fall"), 2.730, 5e-3);
+    // Onto a slope of 15 degrees, whose surface is 0.2 m up at 30 m: 0.177 m.
+    let slope = thirty_metres(&[
+        ("gap", Exact(29.0)),
+        ("landing_angle", Exact(15.0 * DEGREE)),
+        ("landing_edge_height", Exact(0.2 + libm::tan(15.0 * DEGREE))),
+    ]);
+    close(figure(&slope, "landing_distance"), 30.0, 1e-3);
+    close(figure(&slope, "equivalent_fall"), 0.177, 5e-3);
+    // With 250 kg and 0.7 m2 of drag area: 28.988 m, 1.4792 s (SciPy solve_ivp).
+    let drag = thirty_metres(&[("drag_area", Exact(0.7))]);
+    close(figure(&drag, "landing_distance"), 28.988, 1e-3);
+    close(figure(&drag, "air_time"), 1.4792, 1e-3);
+    // The window's slow end is the speed that lands at the margin: v^2 = g x / sin 2a.
+    close(
+        figure(&bare, "speed_low"),
+        libm::sqrt(GRAVITY * 11.5 / libm::sin(40.0 * DEGREE)),
+        1e-5,
+    );
+}
+
+#[test]
+fn the_window_is_where_landings_meet_the_margins() {
+    let planned = assess(&[]);
+    let low = figure(&planned, "speed_low");
+    let high = figure(&planned, "speed_high");
+    assert!(low < high);
+    let at = |speed: f64| {
+        figure(
+            &assess(&[("takeoff_speed", Exact(speed))]),
+            "landing_distance",
+        )
+    };
+    close(at(low), 18.0 + 1.5, 1e-5);
+    close(at(high), 18.0 + 16.0 - 1.5, 1e-5);
+    close(figure(&planned, "speed_window"), high - low, 1e-12);
+}
+
+#[test]
+fn the_wind_carries_it_aside() {
+    // The same law by small steps: y'' = k V (w - y').
+    let planned = assess(&[("crosswind", Exact(4.0))]);
+    let (mut place, mut speed, step) = (0.0_f64, 0.0_f64, 1e-5);
+    let rate = 0.5 * 1.225 * 1.2 / 190.0 * libm::hypot(16.8, 4.0);
+    let steps = (figure(&planned, "air_time") / step) as usize;
+    for _ in 0..steps {
+        speed += step * rate * (4.0 - speed);
+        place += step * speed;
+    }
+    close(figure(&planned, "drift"), place, 1e-3);
+}
+
+#[test]
+fn a_flip_needs_its_turn_rate() {
+    let flip = assess(&[("flips", Exact(1.0)), ("rider_turn_rate", Exact(0.0))]);
+    let time = figure(&flip, "air_time");
+    let turn = 2.0 * core::f64::consts::PI - 0.45 - 0.42;
+    close(figure(&flip, "turn_rate_needed"), turn / time, 1e-9);
+    assert_eq!(status(&flip, "turn_short"), Status::Exceeded);
+    assert!(says(&flip, "flip"));
+    let added = turn / time - figure(&flip, "ramp_turn_rate");
+    let turned = assess(&[("flips", Exact(1.0)), ("rider_turn_rate", Exact(added))]);
+    assert!(figure(&turned, "turn_off").abs() < 1e-9);
+}
+
+#[test]
+fn a_jump_is_judged() {
+    let good = assess(&[]);
+    for check in &good.checks {
+        assert_ne!(
+            check.status,
+            Status::Exceeded,
+            "{}: {}",
+            check.name,
+            check.detail
+        );
+    }
+    let slow = assess(&[("takeoff_speed", Number(14.5))]);
+    assert_eq!(status(&slow, "near_spare"), Status::Exceeded);
+    assert_eq!(status(&slow, "miss_probability"), Status::Exceeded);
+    assert!(says(&slow, "short"));
+    let fast = assess(&[("takeoff_speed", Number(22.0))]);
+    assert_eq!(status(&fast, "far_spare"), Status::Exceeded);
+    let flat = assess(&[("landing_angle", Number(0.0))]);
+    assert_eq!(status(&flat, "equivalent_fall"), Status::Exceeded);
+    let stub = assess(&[("landing_length", Number(3.5))]);
+    assert_eq!(status(&stub, "speed_window"), Status::Exceeded);
+    let gale = assess(&[("crosswind", Number(8.0))]);
+    assert_eq!(status(&gale, "crosswind"), Status::Exceeded);
+    let cramped = assess(&[("in_run", Number(30.0)), ("run_out", Number(10.0))]);
+    assert_eq!(status(&cramped, "in_run"), Status::Exceeded);
+    assert_eq!(status(&cramped, "run_out"), Status::Exceeded);
+    let kicker = assess(&[("ramp_radius", Number(6.0))]);
+    assert_eq!(status(&kicker, "ramp_felt"), Status::Exceeded);
+    let plank = assess(&[("landing_width", Number(0.8))]);
+    assert_eq!(status(&plank, "drift"), Status::Exceeded);
+}
