@@ -101,6 +101,46 @@ fn the_window_is_where_landings_meet_the_margins() {
 }
 
 #[test]
+fn the_face_of_the_landing_is_not_flown_through() {
+    // Bare parabola: at 18 m it is h + x tan a - g x^2 / (2 v^2 cos^2 a) high; the speed that just clears an edge
+    // at 3 m. A hair slower meets the face under the edge, however steeply the landing falls away behind it.
+    let (x, a) = (18.0, 0.45_f64);
+    let rise = 2.5 + x * libm::tan(a) - 3.0;
+    let clears = libm::sqrt(GRAVITY * x * x / (2.0 * libm::cos(a) * libm::cos(a) * rise));
+    for slope in [0.0, 0.42, 0.87] {
+        let at = |speed: f64| {
+            assess(&[
+                ("takeoff_speed", Exact(speed)),
+                ("drag_area", Exact(0.0)),
+                ("landing_angle", Exact(slope)),
+            ])
+        };
+        let under = at(clears - 0.02);
+        assert!(says(&under, "face"), "{slope}");
+        close(
+            figure(&under, "across_speed"),
+            (clears - 0.02) * libm::cos(a),
+            1e-9,
+        );
+        let over = at(clears + 0.02);
+        assert!(!says(&over, "face") && !says(&over, "short"), "{slope}");
+        assert!(figure(&over, "landing_distance") > x);
+        assert!(figure(&over, "speed_low") >= clears * (1.0 - 1e-9));
+    }
+}
+
+#[test]
+fn no_speed_reaches_a_landing_above_its_line() {
+    // Straight up the ramp's own line it is 2.5 + 18 tan 0.1 = 4.3 m high at 18 m: 8 m is out of reach.
+    let high = assess(&[
+        ("takeoff_angle", Exact(0.1)),
+        ("landing_edge_height", Exact(8.0)),
+    ]);
+    assert!(says(&high, "no_speed"));
+    assert_eq!(status(&high, "speed_window"), Status::Unknown);
+}
+
+#[test]
 fn the_wind_carries_it_aside() {
     // The same law by small steps: y'' = k V (w - y').
     let planned = assess(&[("crosswind", Exact(4.0))]);
@@ -124,7 +164,17 @@ fn a_flip_needs_its_turn_rate() {
     assert!(says(&flip, "flip"));
     let added = turn / time - figure(&flip, "ramp_turn_rate");
     let turned = assess(&[("flips", Exact(1.0)), ("rider_turn_rate", Exact(added))]);
-    assert!(figure(&turned, "turn_off").abs() < 1e-9);
+    close(
+        figure(&turned, "turn_given"),
+        figure(&turned, "turn_needed"),
+        1e-9,
+    );
+    assert_ne!(status(&turned, "turn_past"), Status::Exceeded);
+    assert_ne!(status(&turned, "turn_short"), Status::Exceeded);
+    // Twenty degrees off is the policy: half a radian more turns it past.
+    let over = added + 0.5 / time;
+    let past = assess(&[("flips", Exact(1.0)), ("rider_turn_rate", Exact(over))]);
+    assert_eq!(status(&past, "turn_past"), Status::Exceeded);
 }
 
 #[test]
@@ -142,7 +192,13 @@ fn a_jump_is_judged() {
     let slow = assess(&[("takeoff_speed", Number(14.5))]);
     assert_eq!(status(&slow, "near_spare"), Status::Exceeded);
     assert_eq!(status(&slow, "miss_probability"), Status::Exceeded);
-    assert!(says(&slow, "short"));
+    // At 18 m the bare parabola of 14.5 m/s is 1.88 m up, under the edge at 3 m: it meets the face, head on.
+    assert!(says(&slow, "face") && !says(&slow, "short"));
+    assert_eq!(status(&slow, "equivalent_fall"), Status::Exceeded);
+    close(figure(&slow, "landing_distance"), 18.0, 1e-6);
+    // That of 11 m/s is on the ground by 14 m.
+    let slower = assess(&[("takeoff_speed", Number(11.0))]);
+    assert!(says(&slower, "short") && !says(&slower, "face"));
     let fast = assess(&[("takeoff_speed", Number(22.0))]);
     assert_eq!(status(&fast, "far_spare"), Status::Exceeded);
     let flat = assess(&[("landing_angle", Number(0.0))]);

@@ -84,6 +84,36 @@ pub fn fly_and_sample(throw: &Throw, observe: impl FnMut(Sample)) -> Option<Land
 pub fn fly_over(
     throw: &Throw,
     ground: impl Fn(f64) -> f64,
+    observe: impl FnMut(Sample),
+) -> Option<Landing> {
+    fly_until(throw, |point| over(point, &ground), observe)
+}
+
+/// As [`fly_and_sample`], until level ground or an upright plane this far along, whichever is met first.
+pub fn fly_to_plane(throw: &Throw, plane: f64, observe: impl FnMut(Sample)) -> Option<Landing> {
+    fly_until(
+        throw,
+        |point| over(point, &|_| 0.0).min(plane - point.y[0]),
+        observe,
+    )
+}
+
+/// What counts as the height over the ground while a body rises, m.
+const RISING: f64 = 1.0;
+
+/// Height over the ground. The start itself lies on the surface when the height is nothing and the throw
+/// rises, so only a falling body can land.
+fn over(point: &Point<4>, ground: &impl Fn(f64) -> f64) -> f64 {
+    if point.y[3] > 0.0 {
+        RISING
+    } else {
+        point.y[1] - ground(point.y[0]) + tiny(point)
+    }
+}
+
+fn fly_until(
+    throw: &Throw,
+    event: impl Fn(&Point<4>) -> f64,
     mut observe: impl FnMut(Sample),
 ) -> Option<Landing> {
     let factor = 0.5 * throw.density * throw.drag_area / throw.mass;
@@ -103,31 +133,16 @@ pub fn fly_over(
     };
     let mut apex = throw.height;
     let mut last = start;
-    let end = ode::integrate(
-        rate,
-        start,
-        LONGEST_FLIGHT,
-        ACCURACY,
-        // The start itself lies on the surface when the height is nothing and the throw rises, so
-        // only a falling body can land.
-        |point| {
-            if point.y[3] > 0.0 {
-                1.0
-            } else {
-                point.y[1] - ground(point.y[0]) + tiny(point)
-            }
-        },
-        |point| {
-            apex = apex.max(apex_between(&last, point));
-            last = *point;
-            observe(Sample {
-                time: point.t,
-                along: point.y[0],
-                height: point.y[1].max(0.0),
-                speed: libm::hypot(point.y[2], point.y[3]),
-            });
-        },
-    );
+    let end = ode::integrate(rate, start, LONGEST_FLIGHT, ACCURACY, event, |point| {
+        apex = apex.max(apex_between(&last, point));
+        last = *point;
+        observe(Sample {
+            time: point.t,
+            along: point.y[0],
+            height: point.y[1].max(0.0),
+            speed: libm::hypot(point.y[2], point.y[3]),
+        });
+    });
     match end {
         End::Event(point) => Some(Landing {
             distance: point.y[0],

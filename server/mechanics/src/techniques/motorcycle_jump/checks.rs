@@ -3,7 +3,7 @@
 use crate::{
     assessment::{Bound, Check},
     evaluation::Evaluation,
-    judging::{Rule, Subject, judge},
+    judging::{RESERVE, Rule, Subject, judge},
     units::{Quantity, say},
 };
 
@@ -128,30 +128,6 @@ fn landing(evaluation: &Evaluation) -> Vec<Check> {
     };
     // Half the landing, less half a handlebar.
     let side = 0.5 * input("landing_width") - 0.4;
-    let turn = |name, title, bound| {
-        judge(
-            evaluation,
-            Rule::policy(
-                evaluation,
-                name,
-                title,
-                Subject::Figure("turn_off"),
-                bound,
-                jump_and!("ramp_radius", "rider_turn_rate"),
-            ),
-            |held| {
-                format!(
-                    "The motorcycle lands turned {} past the slope, {} to {} within the tolerances; {} are needed and \
-                     the ramp gives {}, the rest is the rider's.",
-                    say(Quantity::Angle, held.value),
-                    say(Quantity::Angle, held.low),
-                    say(Quantity::Angle, held.high),
-                    known(evaluation, "turn_rate_needed"),
-                    known(evaluation, "ramp_turn_rate")
-                )
-            },
-        )
-    };
     vec![
         judge(
             evaluation,
@@ -198,8 +174,18 @@ fn landing(evaluation: &Evaluation) -> Vec<Check> {
                 )
             },
         ),
-        turn("turn_past", "Turned past the slope", Bound::AtMost),
-        turn("turn_short", "Turned short of the slope", Bound::AtLeast),
+        turned(
+            evaluation,
+            "turn_past",
+            "Turned past the slope",
+            Bound::AtMost,
+        ),
+        turned(
+            evaluation,
+            "turn_short",
+            "Turned short of the slope",
+            Bound::AtLeast,
+        ),
         judge(
             evaluation,
             Rule::planned(
@@ -220,6 +206,49 @@ fn landing(evaluation: &Evaluation) -> Vec<Check> {
             },
         ),
     ]
+}
+
+/// The turn given against the turn needed, with what habit lets it be off. The need moves with its own tolerance,
+/// which is kept in hand beside the reserve: the two are not trusted to err together.
+fn turned(evaluation: &Evaluation, name: &'static str, title: &'static str, bound: Bound) -> Check {
+    let rule = Rule::policy(
+        evaluation,
+        name,
+        title,
+        Subject::Figure("turn_given"),
+        bound,
+        jump_and!("ramp_radius", "rider_turn_rate"),
+    );
+    let off = rule.limit;
+    let (needed, moves) = evaluation
+        .figure("turn_needed")
+        .map_or((0.0, 0.0), |needed| {
+            let moves = match bound {
+                Bound::AtMost => needed.value - needed.low,
+                Bound::AtLeast => needed.high - needed.value,
+            };
+            (needed.value, moves)
+        });
+    let limit = needed + off;
+    let spare = RESERVE * off.abs() + moves;
+    let rule = Rule {
+        limit,
+        reserve: spare / limit.abs().max(1e-9),
+        ..rule
+    };
+    judge(evaluation, rule, |held| {
+        format!(
+            "Ramp and rider turn the motorcycle {}, {} to {} within the tolerances, where {} meet the slope; it may \
+             be off by {}, and {} are needed of which the ramp gives {}.",
+            say(Quantity::Angle, held.value),
+            say(Quantity::Angle, held.low),
+            say(Quantity::Angle, held.high),
+            say(Quantity::Angle, needed),
+            say(Quantity::Angle, off),
+            known(evaluation, "turn_rate_needed"),
+            known(evaluation, "ramp_turn_rate")
+        )
+    })
 }
 
 fn ground(evaluation: &Evaluation) -> Vec<Check> {

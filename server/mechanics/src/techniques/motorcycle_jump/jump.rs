@@ -43,29 +43,67 @@ impl Jump {
     }
 
     /// Flies until the landing's slope, or its slope drawn on beyond its far end; short of its near edge,
-    /// until the ground.
-    pub fn fly(&self, observe: impl FnMut(Sample)) -> Option<Landing> {
-        trajectory::fly_over(
-            &self.throw,
-            |along| {
-                if along < self.gap {
-                    0.0
-                } else {
-                    self.surface(along)
-                }
-            },
-            observe,
-        )
+    /// until the ground or the face under that edge.
+    pub fn fly(&self, observe: impl FnMut(Sample)) -> Option<Met> {
+        // First to the plane of the near edge, so that no step can leap the face.
+        let (at_plane, height) = reach(&self.throw, self.gap)?;
+        let arrives = (at_plane.distance - self.gap).abs() < AT_PLANE;
+        let struck = arrives && height < self.edge;
+        let landing = if arrives && !struck {
+            trajectory::fly_over(
+                &self.throw,
+                |along| {
+                    if along < self.gap {
+                        0.0
+                    } else {
+                        self.surface(along)
+                    }
+                },
+                observe,
+            )?
+        } else {
+            trajectory::fly_to_plane(&self.throw, self.gap, observe)?
+        };
+        let place = if struck {
+            Place::Face {
+                under: self.edge - height,
+            }
+        } else if arrives {
+            Place::Slope
+        } else {
+            Place::Ground
+        };
+        Some(Met { landing, place })
     }
 
-    /// Speed square to the slope; what a rising slope would add is none here.
-    pub fn across(&self, landing: &Landing) -> f64 {
-        let slope = if landing.distance < self.gap {
-            0.0
-        } else {
-            self.slope
+    /// Speed square to what is met; what a rising slope would add is none here.
+    pub fn across(&self, met: &Met) -> f64 {
+        let landing = &met.landing;
+        let across = match met.place {
+            Place::Ground => landing.down,
+            Place::Face { .. } => landing.along,
+            Place::Slope => {
+                landing.down * libm::cos(self.slope) - landing.along * libm::sin(self.slope)
+            }
         };
-        (landing.down * libm::cos(slope) - landing.along * libm::sin(slope)).max(0.0)
+        across.max(0.0)
+    }
+
+    /// Where landings scatter about: a jump that comes short is placed where it sinks past the edge's height, for
+    /// the face would hide how far short it is.
+    fn place(&self) -> Option<f64> {
+        let met = self.fly(|_| {})?;
+        if met.place == Place::Slope {
+            return Some(met.landing.distance);
+        }
+        let level = trajectory::fly_over(&self.throw, |_| self.edge, |_| {});
+        Some(level.map_or(met.landing.distance, |level| level.distance))
+    }
+
+    /// The slowest take-off that lands this far past the near edge and clears that edge on the way.
+    pub fn slowest(&self, margin: f64) -> Option<f64> {
+        let lands = self.speed_for(self.gap + margin)?;
+        Some(lands.max(self.speed_for(self.gap)?))
     }
 
     /// The take-off speed that lands at a place on the slope: the closed form without drag, then secants on
@@ -83,14 +121,8 @@ impl Jump {
             throw.speed = speed;
             // A deep floor lets the flight go on to the place whatever its height.
             throw.height += DEEP;
-            let mut last: Option<Sample> = None;
-            let wall = trajectory::fly_over(
-                &throw,
-                |x| if x < along { 0.0 } else { 1e6 },
-                |sample| last = Some(sample),
-            )?;
-            let end = last?;
-            ((wall.distance - along).abs() < 1e-3).then_some(end.height - DEEP - target)
+            let (end, height) = reach(&throw, along)?;
+            ((end.distance - along).abs() < AT_PLANE).then_some(height - DEEP - target)
         };
         let mut before = libm::sqrt(GRAVITY * along * along / room);
         let mut at_before = over(before)?;
@@ -113,6 +145,31 @@ impl Jump {
 /// Further below the landing than any flight of these ranges falls before it reaches its place, m.
 const DEEP: f64 = 400.0;
 
+/// How near to a plane counts as at it, m.
+const AT_PLANE: f64 = 1e-6;
+
+/// Flies until level ground or an upright plane, with the height there.
+fn reach(throw: &Throw, along: f64) -> Option<(Landing, f64)> {
+    let mut height = 0.0;
+    let landing = trajectory::fly_to_plane(throw, along, |sample| height = sample.height)?;
+    Some((landing, height))
+}
+
+/// What a jump comes down on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Place {
+    Ground,
+    Face { under: f64 },
+    Slope,
+}
+
+/// A landing, and on what.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Met {
+    pub landing: Landing,
+    pub place: Place,
+}
+
 /// How landings scatter.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Scatter {
@@ -124,7 +181,7 @@ const SCATTERING: [&str; 4] = ["takeoff_speed", "takeoff_angle", "drag_area", "h
 
 /// Each tolerance counts as two standard deviations, taken from the stated inputs.
 pub(super) fn scatter(stated: &Values) -> Option<Scatter> {
-    let along = Jump::read(stated)?.fly(|_| {})?.distance;
+    let along = Jump::read(stated)?.place()?;
     let mut sum = 0.0;
     for name in SCATTERING {
         let Some((low, high)) = stated.index_of(name).and_then(|index| stated.ends(index)) else {
@@ -133,7 +190,7 @@ pub(super) fn scatter(stated: &Values) -> Option<Scatter> {
         let at = |end| {
             let mut moved = stated.clone();
             moved.set(stated.index_of(name)?, end);
-            Some(Jump::read(&moved)?.fly(|_| {})?.distance)
+            Jump::read(&moved)?.place()
         };
         let quarter = 0.25 * (at(high)? - at(low)?);
         sum += quarter * quarter;

@@ -13,11 +13,11 @@ use core::cell::RefCell;
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation, keep},
-    models::{GRAVITY, spread, trajectory::Landing},
+    models::{GRAVITY, spread},
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
-use jump::{Jump, Scatter};
+use jump::{Jump, Met, Scatter};
 
 /// The technique.
 pub struct MotorcycleJump;
@@ -99,7 +99,7 @@ impl Windows {
             .map(|kept| kept.2);
         found.unwrap_or_else(|| {
             let window = (
-                jump.speed_for(jump.gap + margin),
+                jump.slowest(margin),
                 jump.speed_for(jump.gap + jump.length - margin),
             );
             keep(&self.0, (key, margin, window));
@@ -116,7 +116,8 @@ fn compute(moved: &Values, scatter: Option<Scatter>, windows: &Windows) -> Compu
     let number = |name| moved.number(name);
     let jump = Jump::read(moved);
     let margin = number("edge_margin");
-    let landing = jump.as_ref().and_then(|jump| jump.fly(|_| {}));
+    let met = jump.as_ref().and_then(|jump| jump.fly(|_| {}));
+    let landing = met.map(|met| met.landing);
     if let Some(landing) = &landing {
         out.set("landing_distance", landing.distance);
     }
@@ -139,8 +140,8 @@ fn compute(moved: &Values, scatter: Option<Scatter>, windows: &Windows) -> Compu
             out.set("landing_spread", scatter.deviation);
         }
     }
-    if let (Some(jump), Some(landing)) = (&jump, &landing) {
-        landed(moved, jump, landing, &mut out);
+    if let (Some(jump), Some(met)) = (&jump, &met) {
+        landed(moved, jump, met, &mut out);
     }
     if let (Some(speed), Some(acceleration), Some(steady)) = (
         number("takeoff_speed"),
@@ -162,14 +163,15 @@ fn compute(moved: &Values, scatter: Option<Scatter>, windows: &Windows) -> Compu
     out
 }
 
-fn landed(values: &Values, jump: &Jump, landing: &Landing, out: &mut Computed) {
+fn landed(values: &Values, jump: &Jump, met: &Met, out: &mut Computed) {
+    let landing = &met.landing;
     let number = |name| values.number(name);
     out.set("near_spare", landing.distance - jump.gap);
     out.set("far_spare", jump.gap + jump.length - landing.distance);
     out.set("air_time", landing.time);
     out.set("apex", landing.apex);
     out.set("landing_speed", landing.speed());
-    let across = jump.across(landing);
+    let across = jump.across(met);
     out.set("across_speed", across);
     let fall = across * across / (2.0 * GRAVITY);
     out.set("equivalent_fall", fall);
@@ -198,8 +200,8 @@ fn landed(values: &Values, jump: &Jump, landing: &Landing, out: &mut Computed) {
     }
     out.set_if("ramp_turn_rate", ramp);
     out.set_if(
-        "turn_off",
+        "turn_given",
         ramp.zip(number("rider_turn_rate"))
-            .map(|(ramp, rider)| (ramp + rider) * landing.time - turn),
+            .map(|(ramp, rider)| (ramp + rider) * landing.time),
     );
 }

@@ -1,6 +1,9 @@
 //! What is shown beside a motorcycle jump's figures: the flight, ground to keep clear, and cautions.
 
-use super::{checks::JUMP, jump::Jump};
+use super::{
+    checks::JUMP,
+    jump::{Jump, Place},
+};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
@@ -15,7 +18,11 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     };
     let mut path = Recorder::new();
     let mut last: Option<Sample> = None;
-    let landing = jump.fly(|sample| {
+    let met = jump.fly(|sample| {
+        // A strong headwind can carry it back, which a curve over distance cannot show.
+        if last.is_some_and(|before| sample.along < before.along) {
+            return;
+        }
         // Steps are long in smooth flight: a point half way rounds the curve for the eye.
         if let Some(before) = last {
             let middle = 0.5 * (before.along + sample.along);
@@ -31,7 +38,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
         path.push(sample.along, [sample.height, sample.speed]);
         last = Some(sample);
     });
-    if landing.is_none() {
+    if met.is_none() {
         return Vec::new();
     }
     vec![path.trace(
@@ -97,16 +104,23 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             );
         }
     }
-    if let Some(spare) = evaluation.value("near_spare")
-        && spare < 0.0
-    {
-        say_so(
+    let met = Jump::read(values).and_then(|jump| Some((jump, jump.fly(|_| {})?)));
+    match met.map(|(jump, met)| (jump, met.place, met.landing.distance)) {
+        Some((jump, Place::Ground, distance)) => say_so(
             "short",
             format!(
                 "The jump comes down {} short of the landing.",
-                say(Quantity::Length, -spare)
+                say(Quantity::Length, jump.gap - distance)
             ),
-        );
+        ),
+        Some((_, Place::Face { under }, _)) => say_so(
+            "face",
+            format!(
+                "The jump strikes the face of the landing {} under its edge, as into a wall.",
+                say(Quantity::Length, under)
+            ),
+        ),
+        _ => {}
     }
     if let (Some(flips), Some(rate)) =
         (values.number("flips"), evaluation.value("turn_rate_needed"))
@@ -122,6 +136,12 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         );
     }
     let missing = values.missing(JUMP);
+    if missing.is_empty() && evaluation.value("speed_window").is_none() {
+        say_so(
+            "no_speed",
+            "No take-off speed reaches the landing at this angle: raise the lip or steepen the ramp.".to_owned(),
+        );
+    }
     if !missing.is_empty() {
         say_so(
             "not_entered",

@@ -378,10 +378,10 @@ pub(super) static FIGURES: [FigureDescription; 22] = [
         "Speed over the radius of its curve at the lip.",
     ),
     figure(
-        "turn_off",
-        "Turn off at the landing",
+        "turn_given",
+        "Turn that ramp and rider give",
         Quantity::Angle,
-        "How far past the slope ramp and rider turn it as stated: backward positive, forward negative.",
+        "Over the air time, as stated: backward positive, forward negative.",
     ),
     figure(
         "in_run_needed",

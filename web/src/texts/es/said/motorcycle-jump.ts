@@ -118,9 +118,9 @@ export const motorcycleJump: Record<string, string> = {
   'That turn over the air time.': 'Ese giro entre el tiempo en el aire.',
   'Turn rate the ramp gives': 'Giro que da la rampa',
   'Speed over the radius of its curve at the lip.': 'Velocidad entre el radio de su curva en el labio.',
-  'Turn off at the landing': 'Error de giro al llegar',
-  'How far past the slope ramp and rider turn it as stated: backward positive, forward negative.':
-    'Cuánto pasan de la pendiente el giro de rampa y piloto indicados: hacia atrás positivo, hacia delante negativo.',
+  'Turn that ramp and rider give': 'Giro que dan rampa y piloto',
+  'Over the air time, as stated: backward positive, forward negative.':
+    'Durante el tiempo en el aire, según lo indicado: hacia atrás positivo, hacia delante negativo.',
   'Run-out needed': 'Escape necesario',
   'Braking from the landing speed.': 'Frenando desde la velocidad de llegada.',
   'no speed': 'ninguna velocidad',
@@ -143,8 +143,8 @@ export const motorcycleJump: Record<string, string> = {
     'La rampa aprieta con {felt}; por encima de {limit} la suspensión hace tope: hace falta una curva más abierta.',
   'Turned past the slope': 'Giro pasado de la pendiente',
   'Turned short of the slope': 'Giro corto de la pendiente',
-  "The motorcycle lands turned {past} past the slope, {low} to {high} within the tolerances; {needed} are needed and the ramp gives {ramp}, the rest is the rider's.":
-    'La moto llega girada {past} más que la pendiente, de {low} a {high} con las tolerancias; hacen falta {needed} y la rampa da {ramp}, el resto es del piloto.',
+  'Ramp and rider turn the motorcycle {given}, {low} to {high} within the tolerances, where {turn} meet the slope; it may be off by {off}, and {needed} are needed of which the ramp gives {ramp}.':
+    'Rampa y piloto giran la moto {given}, de {low} a {high} con las tolerancias, y con {turn} llega según la pendiente; puede desviarse {off}; hacen falta {needed}, de los que la rampa da {ramp}.',
   "Drift against the landing's width": 'Deriva frente al ancho de llegada',
   'Wind across at its limit carries the jump {drift} aside, where {room} are left beside the handlebars.':
     'El viento lateral en su límite lleva el salto {drift} hacia un lado, donde quedan {room} junto al manillar.',
@@ -168,6 +168,10 @@ export const motorcycleJump: Record<string, string> = {
   'With these margins no take-off speed lands well: lengthen the landing.':
     'Con estos márgenes ninguna velocidad de salida llega bien: alargue la llegada.',
   'The jump comes down {distance} short of the landing.': 'El salto cae {distance} antes de la llegada.',
+  'The jump strikes the face of the landing {under} under its edge, as into a wall.':
+    'El salto choca con el frente de la llegada {under} por debajo de su borde, como contra un muro.',
+  'No take-off speed reaches the landing at this angle: raise the lip or steepen the ramp.':
+    'Ninguna velocidad de salida alcanza la llegada con este ángulo: suba el labio o empine la rampa.',
   'A flip takes {rate} all the way through: foam or air bag first, and no jump after a turn that stops short.':
     'Un mortal pide {rate} de principio a fin: antes, espuma o colchón de aire, y ningún salto tras un giro que se queda corto.',
 };
