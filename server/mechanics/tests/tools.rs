@@ -280,6 +280,11 @@ fn a_root_put_in_gives_the_wanted_figure() {
                 !solution.note.is_empty(),
                 "{case}"
             );
+            // A figure that does not move with the input has no root to find.
+            if solution.lowest == solution.highest {
+                asked -= 1;
+                continue;
+            }
             assert!(solution.roots.is_sorted(), "{case}");
             for root in &solution.roots {
                 found += 1;
@@ -297,7 +302,7 @@ fn a_root_put_in_gives_the_wanted_figure() {
             }
         }
         assert!(
-            asked >= 4 && found >= 1,
+            found >= asked * 2 / 3,
             "{}: {found} of {asked}",
             technique.name()
         );
@@ -480,6 +485,67 @@ fn the_prediction_interval_holds_what_it_says() {
     }
     let share = f64::from(held) / f64::from(trials);
     assert!((0.86..=0.94).contains(&share), "{share}");
+}
+
+/// A figure that was measured once lies on the fit, and must not for that count as exact: the interval
+/// still holds nine new shots in ten.
+#[test]
+fn a_figure_measured_once_does_not_pass_for_exact() {
+    let truth = fall();
+    let mut generator = Generator::new(17);
+    let heights = [6.0, 7.0, 8.0, 9.0, 10.0];
+    let clean = heights.map(|height| truth.shot(height, 0.0));
+    let depth = Truth {
+        figure: "stopping_distance",
+        ..fall()
+    };
+    let once = depth.shot(11.0, 0.0);
+    let mut next = plausible("high-fall");
+    set(&mut next, "drop_height", 14.0, None);
+    let landed = truth.measure(&next, 0.0);
+    let (trials, mut held) = (300, 0);
+    for _ in 0..trials {
+        let mut shots: Vec<TestShot> = clean.to_vec();
+        shots.push(once.clone());
+        for shot in &mut shots {
+            for (name, value) in &mut shot.measured {
+                // Both stray by much the same share of their size.
+                let by = if name == "mean_felt" { 4.0 } else { 0.06 };
+                *value += by * stray(&mut generator);
+            }
+        }
+        let found = calibrate(truth.technique, &truth.request(14.0, shots)).unwrap();
+        let prediction = found
+            .prediction
+            .iter()
+            .find(|one| one.figure == "mean_felt")
+            .unwrap();
+        let new = landed + 4.0 * stray(&mut generator);
+        held += u32::from((prediction.low..=prediction.high).contains(&new));
+    }
+    let share = f64::from(held) / f64::from(trials);
+    assert!((0.84..=0.96).contains(&share), "{share}");
+}
+
+#[test]
+fn a_fit_that_would_take_hours_is_refused() {
+    let truth = fall();
+    let shots = vec![truth.shot(8.0, 1.0); 200];
+    let mut request = truth.request(14.0, shots);
+    request.coefficients = None;
+    for (at, shot) in request.shots.iter_mut().enumerate() {
+        for value in shot.measured.values_mut() {
+            *value += 0.01 * at as f64;
+        }
+    }
+    // Refused for what it cannot settle or for what it would cost, but answered.
+    let error = calibrate(truth.technique, &request)
+        .unwrap_err()
+        .to_string();
+    assert!(
+        error.contains("too many shots") || error.contains("cannot settle"),
+        "{error}"
+    );
 }
 
 #[test]

@@ -5,7 +5,7 @@
 //! observation: what the coefficients leave open and the stray of single shots, by Student's t, to first
 //! order (D. M. Bates and D. G. Watts, Nonlinear Regression Analysis, 1988, section 2.3).
 
-use std::collections::BTreeMap;
+use std::{cell::Cell, collections::BTreeMap};
 
 use serde::{Deserialize, Serialize};
 
@@ -24,6 +24,10 @@ use crate::{
 
 /// The most shots of one request.
 const MOST_SHOTS: usize = 200;
+/// The most runs of the model for one request: some seconds of the slowest technique.
+const MOST_RUNS: usize = 60_000;
+/// How many measurements the stray of all figures together counts as, beside a figure's own.
+const LEANING: f64 = 4.0;
 /// Shots whose smallest direction is below this share of the largest cannot tell coefficients apart.
 const INDISTINCT: f64 = 1e-7;
 
@@ -160,6 +164,7 @@ struct Problem<'a> {
     measured: Vec<Measurement>,
     coefficients: Vec<(usize, &'static Parameter)>,
     unknowns: Vec<Unknown>,
+    runs: Cell<usize>,
 }
 
 /// Fits the coefficients and predicts the next shot.
@@ -184,7 +189,7 @@ pub fn calibrate(
     weights = problem.weights(&fitted)?;
     if problem.figures().len() > 1 {
         // Each figure's own stray is known only after a fit, and the fit leans on it.
-        for _ in 0..4 {
+        for _ in 0..3 {
             fitted = problem.fit(&weights)?;
             weights = problem.weights(&fitted)?;
         }
@@ -266,6 +271,7 @@ impl Problem<'_> {
             measured,
             coefficients,
             unknowns,
+            runs: Cell::new(0),
         })
     }
 
@@ -280,6 +286,8 @@ impl Problem<'_> {
 
     /// What the model gives where something was measured.
     fn modelled(&self, guess: &[f64]) -> Result<Vec<f64>, AssessError> {
+        self.runs.set(self.runs.get() + self.shots.len());
+        self.affordable()?;
         let figures: Vec<_> = self
             .shots
             .iter()
@@ -302,6 +310,16 @@ impl Problem<'_> {
             .collect()
     }
 
+    fn affordable(&self) -> Result<(), AssessError> {
+        if self.runs.get() <= MOST_RUNS {
+            return Ok(());
+        }
+        Err(refused(
+            "shots",
+            "these are too many shots for so many coefficients; fit fewer coefficients, or the newest shots",
+        ))
+    }
+
     fn residuals(&self, guess: &[f64], weights: &[f64]) -> Option<Vec<f64>> {
         let modelled = self.modelled(guess).ok()?;
         let off = modelled.iter().zip(&self.measured).zip(weights);
@@ -314,10 +332,11 @@ impl Problem<'_> {
     fn fit(&self, weights: &[f64]) -> Result<Vec<f64>, AssessError> {
         let start: Vec<f64> = self.unknowns.iter().map(|one| one.start).collect();
         self.modelled(&start)?;
-        fit(&self.unknowns, &|guess: &[f64]| {
+        let found = fit(&self.unknowns, &|guess: &[f64]| {
             self.residuals(guess, weights)
-        })
-        .ok_or_else(|| {
+        });
+        self.affordable()?;
+        found.ok_or_else(|| {
             refused(
                 "shots",
                 "the model gives no answer near these shots; see that their inputs are whole",
@@ -346,25 +365,31 @@ impl Problem<'_> {
             .collect()
     }
 
-    /// By how far each figure strays from the fit. A figure has its share of what is left over.
+    /// By how far each figure strays from the fit. A figure measured a few times knows little of its own
+    /// stray, so each leans on that of all figures together, relative to their sizes, as if it had been seen
+    /// [`LEANING`] times more; one measured once would else seem exact, since the fit runs through it.
     fn weights(&self, guess: &[f64]) -> Result<Vec<f64>, AssessError> {
         let modelled = self.modelled(guess)?;
+        let sizes = self.first_weights();
+        let relative: Vec<f64> = modelled
+            .iter()
+            .zip(&self.measured)
+            .zip(&sizes)
+            .map(|((modelled, one), size)| (modelled - one.value) * size)
+            .collect();
         let total = self.measured.len() as f64;
         let left = 1.0 - self.unknowns.len() as f64 / total;
+        let together = squares(&relative) / (total * left);
         Ok(self
             .measured
             .iter()
-            .map(|one| {
-                let (mut count, mut sum, mut size) = (0.0, 0.0, 0.0_f64);
-                for at in self.of(one.figure.name) {
-                    let off = modelled[at] - self.measured[at].value;
-                    count += 1.0;
-                    sum += off * off;
-                    size = size.max(self.measured[at].value.abs());
-                }
-                let stray = libm::sqrt(sum / (count * left));
+            .zip(&sizes)
+            .map(|(one, size)| {
+                let own: Vec<f64> = self.of(one.figure.name).map(|at| relative[at]).collect();
+                let seen = own.len() as f64 * left;
+                let variance = (LEANING * together + squares(&own)) / (LEANING + seen);
                 // Nothing is measured to better than a few parts in a thousand million.
-                1.0 / stray.max(1e-9 * size).max(1e-12)
+                size / libm::sqrt(variance).max(1e-9)
             })
             .collect())
     }

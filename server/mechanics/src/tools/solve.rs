@@ -13,7 +13,8 @@ use crate::{
 /// Places looked at along the range. Two roots closer together than one step may be missed, unless the
 /// figure turns between them in plain sight.
 const PLACES: usize = 160;
-/// A root counts when the figure is this close to what was wanted, relative.
+/// A root counts when the figure is this close to what was wanted, relative; to nothing, relative to how far
+/// the figure goes over the range.
 const CLOSE: f64 = 1e-6;
 
 /// What is wanted.
@@ -96,12 +97,13 @@ pub fn solve_for(
     }
     let mut values = read(technique.name(), technique.parameters(), &request.inputs)?;
     values.make_known(index, from);
-    let search = Search {
+    let mut search = Search {
         technique,
         values,
         index,
         figure: figure.name,
         wanted: request.wanted,
+        least: 0.0,
     };
     let places = places(quantity, from, to);
     let seen: Vec<(f64, Option<f64>)> = places.iter().map(|x| (*x, search.off(*x))).collect();
@@ -111,7 +113,19 @@ pub fn solve_for(
     };
     let lowest = given().reduce(f64::min);
     let highest = given().reduce(f64::max);
-    let roots = if quantity == Quantity::Count {
+    let span = lowest
+        .zip(highest)
+        .map_or(0.0, |(lowest, highest)| highest - lowest);
+    let size = if request.wanted == 0.0 {
+        span
+    } else {
+        1e-6 * span
+    };
+    search.least = CLOSE * size.max(request.wanted.abs());
+    let roots = if span == 0.0 {
+        // What does not move cannot be moved to anything.
+        Vec::new()
+    } else if quantity == Quantity::Count {
         let hits = seen
             .iter()
             .filter(|(_, off)| off.is_some_and(|off| search.close(off)));
@@ -121,6 +135,14 @@ pub fn solve_for(
     };
     let note = match (roots.is_empty(), lowest, highest) {
         (false, _, _) => String::new(),
+        (true, Some(lowest), Some(_)) if span == 0.0 => format!(
+            "{} is {} for any {} from {} to {}.",
+            wording::first_large(figure.title),
+            say(figure.quantity, lowest),
+            wording::first_small(parameter.title),
+            say(quantity, from),
+            say(quantity, to)
+        ),
         (true, Some(lowest), Some(highest)) => format!(
             "{} does not become {} for {} from {} to {}: it goes from {} to {}.",
             wording::first_large(figure.title),
@@ -200,6 +222,8 @@ struct Search<'a> {
     index: usize,
     figure: &'static str,
     wanted: f64,
+    /// How near counts as there.
+    least: f64,
 }
 
 impl Search<'_> {
@@ -212,7 +236,7 @@ impl Search<'_> {
     }
 
     fn close(&self, off: f64) -> bool {
-        off.abs() <= CLOSE * self.wanted.abs().max(1e-9)
+        off.abs() <= self.least
     }
 
     fn roots(&self, seen: &[(f64, Option<f64>)]) -> Vec<f64> {

@@ -33,6 +33,8 @@ export const mechanics: Record<string, string> = {
   '"{text}" is not a whole number of things; write 0, 1, 2 and so on':
     '«{text}» no es un número entero; escriba 0, 1, 2, etc.',
   // The tools.
+  '{figure} is {#value} for any {parameter} from {#from} to {#to}.':
+    '{figure}: {value} con cualquier {parameter} de {from} a {to}.',
   '{figure} does not become {#wanted} for {parameter} from {#from} to {#to}: it goes from {#low} to {#high}.':
     '{figure}: no llega a {wanted} con {parameter} de {from} a {to}; va de {low} a {high}.',
   '{figure} is not given anywhere in this range.': '{figure}: no se da en ninguna parte de este margen.',
@@ -40,6 +42,8 @@ export const mechanics: Record<string, string> = {
     '{figure}: no se da en ninguna parte de este margen; falta indicar: {list}.',
   '{#have} measurements cannot settle {#count} coefficients and show how sure they are: log at least {#more} more, or fit fewer coefficients.':
     '{have} mediciones no bastan para fijar {count} coeficientes y decir con qué certeza: anote al menos {more} más, o ajuste menos coeficientes.',
+  'these are too many shots for so many coefficients; fit fewer coefficients, or the newest shots':
+    'son demasiadas pruebas para tantos coeficientes; ajuste menos coeficientes, o use las pruebas más recientes',
   'these shots cannot settle {coefficient}: what they measure does not depend on it apart from the other coefficients.':
     'estas pruebas no pueden fijar {coefficient}: lo que miden no depende de ello aparte de los demás coeficientes.',
   'A shot with {input} at {#at}, measuring {figure}, would tell most.':
