@@ -6,7 +6,7 @@ import { grouped, groupOf } from '../texts/technique-groups.ts';
 import { inputsOf, readWanted, wantedText, withNumber } from './inputs.ts';
 import { differing, reasonOf, rowsByShot, shotsFor } from './shots.ts';
 import { swings } from './swing.ts';
-import { outOf } from './words.ts';
+import { outOf, outOfGiven } from './words.ts';
 
 const technique = {
   name: 'high-fall',
@@ -50,6 +50,14 @@ describe('a share of draws', () => {
   it('is none of all that were drawn, or all of them', () => {
     expect(outOf(0, 2000)).toEqual({ n: 0, of: 2000 });
     expect(outOf(1, 2000)).toEqual({ n: 2000, of: 2000 });
+  });
+
+  it('is said of those that gave a value, where some gave none', () => {
+    // 1000 draws of which 940 gave none: one of the 60 left is outside, and nothing is said of 100 or of 1000.
+    expect(outOfGiven(1 / 60, 0.94, 1000)).toEqual({ n: 1, of: 60 });
+    expect(outOfGiven(0, 0.94, 1000)).toEqual({ n: 0, of: 60 });
+    expect(outOfGiven(1, 0.94, 1000)).toEqual({ n: 60, of: 60 });
+    expect(outOfGiven(0.03, 0, 10_000)).toEqual(outOf(0.03, 10_000));
   });
 });
 

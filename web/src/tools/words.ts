@@ -23,3 +23,8 @@ export function outOf(share: number, draws: number): OutOf {
   }
   return { n: hits, of: draws };
 }
+
+/** A share of those of `draws` draws that gave a value, when the share `unknown` of all gave none. */
+export function outOfGiven(share: number, unknown: number, draws: number): OutOf {
+  return outOf(share, Math.round(draws * (1 - unknown)));
+}

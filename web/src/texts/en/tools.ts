@@ -40,6 +40,12 @@ export const tools = {
       : n === of
         ? `Outside in every one of ${of} draws.`
         : `Outside in ${n} of ${of} draws.`,
+  outsideGiven: (n: number, of: number) =>
+    n === 0
+      ? `Outside in none of the ${of} draws that gave a value.`
+      : n === of
+        ? `Outside in every one of the ${of} draws that gave a value.`
+        : `Of draws that gave a value, outside in ${n} of ${of}.`,
   noValue: (n: number, of: number) =>
     n === of ? 'No draw gave a value.' : `${n} of ${of} draws gave no value.`,
   otherLimits: 'The other limits',

@@ -41,6 +41,12 @@ export const tools: Texts['tools'] = {
       : n === of
         ? `Fuera del límite en todos los ${of} sorteos.`
         : `Fuera del límite en ${n} de ${of} sorteos.`,
+  outsideGiven: (n, of) =>
+    n === 0
+      ? `Fuera del límite en ninguno de los ${of} sorteos que dieron un valor.`
+      : n === of
+        ? `Fuera del límite en todos los ${of} sorteos que dieron un valor.`
+        : `De los sorteos que dieron un valor, fuera del límite en ${n} de ${of}.`,
   noValue: (n, of) =>
     n === of ? 'Ningún sorteo dio un valor.' : `${plural(n, 'sorteo', 'sorteos')} de ${of} sin valor.`,
   otherLimits: 'Los demás límites',
