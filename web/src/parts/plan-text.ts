@@ -67,6 +67,16 @@ export function readingText(kind: Band['reading'], value: number): string {
   return unit ? quantity(unit, value) : `${number(value)} ${t.day.lux}`;
 }
 
+/** Everything that a test shot measured, in one line. */
+export function allMeasured(
+  technique: TechniqueDescription | undefined,
+  measured: Record<string, number>,
+): string {
+  return Object.entries(measured)
+    .map(([name, value]) => measuredText(technique, name, value))
+    .join('; ');
+}
+
 /** A figure as it was measured: its title and the value. */
 export function measuredText(
   technique: TechniqueDescription | undefined,

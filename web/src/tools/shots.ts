@@ -22,6 +22,29 @@ export function differing(shot: Inputs, plan: Inputs): string[] {
   );
 }
 
+/** How a shot was set: as the plan says, but for what the person wrote or, where nothing stands, took out. */
+export function setOver(plan: Inputs, own: Readonly<Record<string, InputValue | undefined>>): Inputs {
+  const set = Object.entries({ ...plan, ...own }).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(set) as Inputs;
+}
+
+/** The most shots that the core takes in one fit. */
+export const MOST_SHOTS = 200;
+
+/** A shot and its place on the ladder, from 1. */
+export interface Placed {
+  shot: TestShot;
+  place: number;
+}
+
+/** Those that the fit is made with: all but those left out, and the newest when they are more than it takes. */
+export function shotsToFit(shots: readonly TestShot[], left: ReadonlySet<string>): Placed[] {
+  return shots
+    .map((shot, at) => ({ shot, place: at + 1 }))
+    .filter(({ shot }) => !left.has(shot.id))
+    .slice(-MOST_SHOTS);
+}
+
 /** The rows of the fit under their shots, which count from 1. */
 export function rowsByShot(count: number, rows: readonly ShotRow[]): ShotRow[][] {
   return Array.from({ length: count }, (_, at) => rows.filter((one) => one.shot === at + 1));

@@ -4,7 +4,7 @@ import type { Bar, Inputs, TechniqueDescription, TestShot } from '../api/types.t
 import { emptyCase } from '../testing/case.ts';
 import { grouped, groupOf } from '../texts/technique-groups.ts';
 import { inputsOf, readWanted, wantedText, withNumber } from './inputs.ts';
-import { differing, reasonOf, rowsByShot, shotsFor } from './shots.ts';
+import { differing, MOST_SHOTS, reasonOf, rowsByShot, setOver, shotsFor, shotsToFit } from './shots.ts';
 import { swings } from './swing.ts';
 import { outOf, outOfGiven } from './words.ts';
 
@@ -122,6 +122,33 @@ describe('test shots', () => {
       'extra',
       'bore',
     ]);
+  });
+
+  it('are set as the plan says now, but for what the person set or took out', () => {
+    const own = { mass: { value: 80 }, guide: undefined };
+    const first: Inputs = { mass: { value: 60 }, bore: { value: 0.08 }, guide: 'rail' };
+    expect(setOver(first, {})).toEqual(first);
+    expect(setOver(first, own)).toEqual({ mass: { value: 80 }, bore: { value: 0.08 } });
+    // A revision comes: what nobody set follows it, what was set stays.
+    expect(setOver({ mass: { value: 61 }, bore: { value: 0.1 }, purchase: { value: 4 } }, own)).toEqual({
+      mass: { value: 80 },
+      bore: { value: 0.1 },
+      purchase: { value: 4 },
+    });
+  });
+
+  it('go into the fit but for those left out, the newest, by their place on the ladder', () => {
+    const few = ['a', 'b', 'c'].map((id) => shot(id, 'ratchet-pull', '2026-11-01T10:00:00Z'));
+    expect(shotsToFit(few, new Set(['b'])).map((one) => [one.shot.id, one.place])).toEqual([
+      ['a', 1],
+      ['c', 3],
+    ]);
+    const many = Array.from({ length: MOST_SHOTS + 3 }, (_, at) =>
+      shot(String(at), 'ratchet-pull', '2026-11-01T10:00:00Z'),
+    );
+    const sent = shotsToFit(many, new Set(['100']));
+    expect(sent).toHaveLength(MOST_SHOTS);
+    expect([sent[0]?.place, sent.at(-1)?.place]).toEqual([3, MOST_SHOTS + 3]);
   });
 
   it('have their measurements beside the fit, those with none as well', () => {

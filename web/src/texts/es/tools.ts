@@ -103,6 +103,10 @@ export const shots: Texts['shots'] = {
   calibrated: 'Calibrado con las pruebas medidas',
   coefficients: 'Qué fijan las pruebas',
   which: 'Fijar estos; los demás quedan como se suponían.',
+  inFit: (n, of) => `Ajustado con ${n} de ${plural(of, 'prueba', 'pruebas')}`,
+  leaveOut: 'Desmarque una prueba mal escrita o fallida: queda anotada, pero fuera del ajuste.',
+  newest: (most) => `En un ajuste entran ${most} como máximo: las más recientes de las marcadas.`,
+  noneIn: 'Marque al menos una prueba con la que ajustar.',
   stated: 'supuesto al principio',
   fitted: 'según las pruebas',
   confidence: (percent) =>
