@@ -4,13 +4,9 @@
 import { provide, type Techniques } from '../../core/lookup.js';
 import type {
   Assessment,
-  CalibrateRequest,
-  Calibration,
   Case,
   Catalogue,
   Clearance,
-  CompareRequest,
-  Comparison,
   ConsistencyProof,
   Device,
   FacetChange,
@@ -24,30 +20,14 @@ import type {
   PublicKey,
   Quantity,
   Role,
-  Sensitivity,
-  SensitivityRequest,
   Slot,
-  Solution,
-  SolveRequest,
-  Spread,
-  SpreadRequest,
   Statement,
   TechniqueDescription,
   Verdict,
 } from '../api/types.ts';
 import type { HandedRequest } from '../hand/request.ts';
 import type { Units } from '../settings.svelte.ts';
-import {
-  spokenAssessment,
-  spokenCalibration,
-  spokenClearance,
-  spokenComparison,
-  spokenSensitivity,
-  spokenSolution,
-  spokenSpread,
-  spokenTechnique,
-  spokenVerdict,
-} from '../texts/spoken.ts';
+import { spokenAssessment, spokenClearance, spokenTechnique, spokenVerdict } from '../texts/spoken.ts';
 
 /** What the built packages export between them. Documents are JSON text; errors are thrown with a sentence. */
 interface Package {
@@ -155,38 +135,13 @@ class Core {
     return spokenAssessment(JSON.parse(this.#use.assess(technique, JSON.stringify(inputs))));
   }
 
-  /** A tool's answer as it came, for who asks in the page what is mostly asked beside it. */
+  /** A tool's answer as it came. `ask` asks it beside the page, and here where the browser has no other place. */
   raw(
     tool: 'spread' | 'sensitivity' | 'solve_for' | 'calibrate' | 'compare',
     technique: string,
     request: string,
   ): string {
     return this.#use[tool](technique, request);
-  }
-
-  /** How far the figures spread when every input is drawn within its tolerance. */
-  spread(technique: string, request: SpreadRequest): Spread {
-    return spokenSpread(JSON.parse(this.#use.spread(technique, JSON.stringify(request))));
-  }
-
-  /** What moves a figure, the most telling input first. */
-  sensitivity(technique: string, request: SensitivityRequest): Sensitivity {
-    return spokenSensitivity(JSON.parse(this.#use.sensitivity(technique, JSON.stringify(request))));
-  }
-
-  /** Which values of one input give a wanted figure. */
-  solveFor(technique: string, request: SolveRequest): Solution {
-    return spokenSolution(JSON.parse(this.#use.solve_for(technique, JSON.stringify(request))));
-  }
-
-  /** What test shots settle. Throws with the reason, and which shot would settle it, when they cannot. */
-  calibrate(technique: string, request: CalibrateRequest): Calibration {
-    return spokenCalibration(JSON.parse(this.#use.calibrate(technique, JSON.stringify(request))));
-  }
-
-  /** Which figures and checks moved between two plans of one technique. */
-  compare(technique: string, request: CompareRequest): Comparison {
-    return spokenComparison(JSON.parse(this.#use.compare(technique, JSON.stringify(request))));
   }
 
   judgeSlot(

@@ -6,7 +6,14 @@ import { core } from '../core/core.svelte.ts';
 import { startCore } from '../testing/case.ts';
 import { said as spanish } from '../texts/es/said/index.ts';
 import { learn, said } from '../texts/said.ts';
-import { reasonOf } from './shots.ts';
+import { groupOf } from '../texts/technique-groups.ts';
+import type { Tool, Tools } from './ask.ts';
+import { MOST_SHOTS, reasonOf } from './shots.ts';
+
+/** What the app is answered, before it is put into the language in use. */
+function answered<T extends Tool>(tool: T, technique: string, request: Tools[T][0]): Tools[T][1] {
+  return JSON.parse(core.raw(tool, technique, JSON.stringify(request))) as Tools[T][1];
+}
 
 beforeAll(startCore);
 afterAll(() => learn({ rules: [], trail: [] }, 'en'));
@@ -33,7 +40,7 @@ const pull: Inputs = {
 
 describe('the tools of the compiled core', () => {
   it('find the height from which a body arrives at 14 m/s', () => {
-    const { roots, note } = core.solveFor('high-fall', {
+    const { roots, note } = answered('solve_for', 'high-fall', {
       inputs: fall,
       parameter: 'drop_height',
       figure: 'impact_speed',
@@ -47,13 +54,13 @@ describe('the tools of the compiled core', () => {
   });
 
   it('rank what moves the figure, and count how often a limit is crossed', () => {
-    const { bars } = core.sensitivity('high-fall', { inputs: fall, figure: 'impact_speed' });
+    const { bars } = answered('sensitivity', 'high-fall', { inputs: fall, figure: 'impact_speed' });
     const swings = bars.map((one) => one.swing);
     expect(swings).toEqual(swings.toSorted((a, b) => b - a));
     expect(bars.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(1, 6);
     const asked = { inputs: fall, draws: 500, seed: 7 };
-    const spread = core.spread('high-fall', asked);
-    expect(spread).toEqual(core.spread('high-fall', asked));
+    const spread = answered('spread', 'high-fall', asked);
+    expect(spread).toEqual(answered('spread', 'high-fall', asked));
     const speed = spread.figures.find((one) => one.name === 'impact_speed');
     expect(speed && speed.low <= speed.median && speed.median <= speed.high).toBe(true);
     for (const { share } of spread.crossings) if (share !== null) expect(share >= 0 && share <= 1).toBe(true);
@@ -61,11 +68,11 @@ describe('the tools of the compiled core', () => {
 
   it('say what moved between two plans', () => {
     const higher = { ...fall, drop_height: { value: 14, tolerance: 0.2 } };
-    const moved = core.compare('high-fall', { before: fall, after: higher });
+    const moved = answered('compare', 'high-fall', { before: fall, after: higher });
     const speed = moved.figures.find((one) => one.name === 'impact_speed');
     expect(speed?.moved).toBe(true);
     expect(speed?.after?.value).toBeGreaterThan(speed?.before?.value ?? Number.NaN);
-    const none = core.compare('high-fall', { before: fall, after: fall });
+    const none = answered('compare', 'high-fall', { before: fall, after: fall });
     expect([...none.figures, ...none.checks].filter((one) => one.moved)).toEqual([]);
   });
 
@@ -76,14 +83,26 @@ describe('the tools of the compiled core', () => {
       const distance = made.figures.find((one) => one.name === 'total_distance')?.value ?? Number.NaN;
       return { inputs, measured: { total_distance: distance } };
     });
-    const found = core.calibrate('ratchet-pull', { inputs: pull, shots, coefficients: ['seal_friction'] });
+    const found = answered('calibrate', 'ratchet-pull', {
+      inputs: pull,
+      shots,
+      coefficients: ['seal_friction'],
+    });
     expect(found.coefficients[0]?.value).toBeCloseTo(330, 0);
     expect(found.shots.map((one) => one.shot)).toEqual([1, 2, 3]);
     for (const one of found.shots) expect(one.fitted).toBeCloseTo(one.measured, 3);
   });
 
+  it('take no more test shots in one fit than the app sends', () => {
+    const shot = { inputs: pull, measured: { total_distance: 5 } };
+    const shots = Array.from({ length: MOST_SHOTS + 1 }, () => shot);
+    expect(() => answered('calibrate', 'ratchet-pull', { inputs: pull, shots })).toThrow(
+      `give at most ${MOST_SHOTS} shots`,
+    );
+  });
+
   it('say in Spanish why they have no answer', () => {
-    const unreachable = core.solveFor('high-fall', {
+    const unreachable = answered('solve_for', 'high-fall', {
       inputs: fall,
       parameter: 'drop_height',
       figure: 'impact_speed',
@@ -93,7 +112,7 @@ describe('the tools of the compiled core', () => {
     const refusal = (() => {
       try {
         const shots = [{ inputs: pull, measured: { total_distance: 5 } }];
-        core.calibrate('ratchet-pull', { inputs: pull, shots, coefficients: ['seal_friction'] });
+        answered('calibrate', 'ratchet-pull', { inputs: pull, shots, coefficients: ['seal_friction'] });
       } catch (error) {
         return reasonOf((error as Error).message);
       }
@@ -102,5 +121,13 @@ describe('the tools of the compiled core', () => {
     learn(spanish, 'es-ES');
     expect(said(unreachable.note)).toMatch(/^Velocidad de \S+: no llega a 900 m\/s con .* de 0[.,]5 m a /);
     expect(said(refusal ?? '')).toMatch(/^1 mediciones no bastan .* Lo que más diría es una prueba con /);
+  });
+});
+
+describe('the techniques of the compiled core', () => {
+  it('are each chosen from a group that is named for them', () => {
+    const names = core.techniques().map((one) => one.name);
+    expect(names.length).toBeGreaterThan(10);
+    expect(names.filter((name) => groupOf(name) === 'other')).toEqual([]);
   });
 });
