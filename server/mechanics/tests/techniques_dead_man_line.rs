@@ -44,7 +44,9 @@ fn cautions(assessment: &Assessment, name: &str) -> bool {
 }
 
 /// A level line with no damping, no give and no absorber; the runner at speed from the first step.
-const PLAIN: [(&str, Given); 6] = [
+/// It lies as high as it runs, so that nothing but the run up loads the line.
+const PLAIN: [(&str, Given); 7] = [
+    ("landing_height", Exact(1.0)),
     ("build_up", Exact(0.0)),
     ("line_damping", Exact(0.0)),
     ("harness_give", Exact(0.0)),
@@ -286,6 +288,8 @@ fn an_absorber_that_is_used_up_helps_no_more() {
     ]);
     close(value(&short, "absorber_travel"), 0.1, 1e-9);
     assert_eq!(check(&short, "absorber_travel").status, Status::Exceeded);
+    // The limit shown is what the equipment is marked with; the reserve is in the rule.
+    assert_eq!(check(&short, "absorber_travel").limit.value, 0.1);
     assert!(value(&short, "peak_force") > 800.0);
     let long = assess(&[
         ("absorber_force", Exact(800.0)),
@@ -301,6 +305,41 @@ fn an_absorber_that_is_used_up_helps_no_more() {
             .all(|check| check.name != "absorber_travel")
     );
     assert_eq!(value(&none, "absorber_travel"), 0.0);
+}
+
+#[test]
+fn a_swept_body_may_load_a_high_anchor_more() {
+    let changes = [
+        ("anchor_height", Exact(4.0)),
+        ("line_length", Exact(6.0)),
+        ("performer_mass", Exact(80.0)),
+        ("line_modulus", Exact(2200.0 * 6.0)),
+        ("top_speed", Exact(3.0)),
+        ("anchor_strength", Exact(15e3)),
+        ("landing_height", Exact(0.0)),
+    ];
+    let high = plain(&changes);
+    let tether = Tether {
+        mass: 80.0,
+        stiffness: 2200.0,
+        damping: 0.0,
+        length: 6.0,
+        rise: 4.0 - 1.2,
+        absorber: None,
+    };
+    let carried = tether.stop(3.0, Legs::Carry, |_| {}).unwrap();
+    let swept = tether.stop(3.0, Legs::Swept(1.0), |_| {}).unwrap();
+    assert!(
+        swept.peak > 1.1 * carried.peak,
+        "{} {}",
+        swept.peak,
+        carried.peak
+    );
+    close(value(&high, "peak_force"), swept.peak, 1e-9);
+    close(value(&high, "peak_acceleration"), swept.peak / 80.0, 1e-9);
+    close(value(&high, "anchor_factor"), 15e3 / swept.peak, 1e-9);
+    // The shake follows a slow pull with little overshoot, and is more than the carried body's.
+    assert!(value(&high, "dynamic_response") > carried.peak / 80.0);
 }
 
 #[test]

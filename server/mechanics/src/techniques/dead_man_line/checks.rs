@@ -2,7 +2,7 @@
 
 use super::axis;
 use crate::{
-    assessment::{Bound, Check, Source},
+    assessment::{Bound, Check, Source, Status},
     evaluation::Evaluation,
     judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, plan, published},
     models::{
@@ -311,7 +311,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     ];
     if torn {
         let stroke = evaluation.values.number("absorber_stroke").unwrap_or(0.0);
-        checks.push(judge(
+        let mut travel = judge(
             evaluation,
             Rule {
                 name: "absorber_travel",
@@ -319,14 +319,13 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                 subject: Subject::Figure("absorber_travel"),
                 quantity: Quantity::Length,
                 bound: Bound::AtMost,
-                // A twentieth is kept in hand, so that one that is used up is over the limit.
-                limit: (1.0 - RESERVE) * stroke,
+                limit: stroke,
                 source: Source {
                     document: "the marking on the equipment".to_owned(),
                     ..common_practice()
                 },
                 blocking: true,
-                reserve: 0.0,
+                reserve: RESERVE,
                 needs: stop_and!(torn),
             },
             |held| {
@@ -336,7 +335,15 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                     say(Quantity::Length, stroke)
                 )
             },
-        ));
+        );
+        // No more than its stroke can tear: at the stroke it is used up, and the line stops the rest.
+        if travel
+            .value
+            .is_some_and(|torn| torn >= (1.0 - 1e-6) * stroke)
+        {
+            travel.status = Status::Exceeded;
+        }
+        checks.push(travel);
     }
     checks
 }

@@ -134,6 +134,9 @@ impl Setup {
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Stop {
     carried: Outcome,
+    /// The most of both ways down: under a high anchor a swept body loads the line more.
+    peak: f64,
+    torn: f64,
     response: f64,
     swept: Option<Swept>,
 }
@@ -155,27 +158,36 @@ fn axis(values: &Values) -> Option<Axis> {
 }
 
 fn stop(setup: &Setup, axis: Axis) -> Option<Stop> {
+    let response = |mut samples: Vec<(f64, f64)>, outcome: &Outcome| {
+        samples.push((outcome.last.time, 0.0));
+        GRAVITY * tolerance::dynamic_response(axis, &samples)
+    };
     let mut samples = Vec::new();
     let carried = setup.tether.stop(setup.speed, Legs::Carry, |moment| {
         samples.push((moment.time, moment.tension / setup.tether.mass));
     })?;
-    samples.push((carried.last.time, 0.0));
-    let swept = if setup.fall > 0.0 {
+    let mut most = Stop {
+        peak: carried.peak,
+        torn: carried.last.torn,
+        response: response(samples, &carried),
+        carried,
+        swept: None,
+    };
+    if setup.fall > 0.0 {
         let mut furthest = 0.0_f64;
-        setup
+        let mut samples = Vec::new();
+        let outcome = setup
             .tether
             .stop(setup.speed, Legs::Swept(setup.fall), |moment| {
                 furthest = furthest.max(moment.along);
-            })
-            .map(|outcome| Swept { outcome, furthest })
-    } else {
-        None
-    };
-    Some(Stop {
-        carried,
-        response: GRAVITY * tolerance::dynamic_response(axis, &samples),
-        swept,
-    })
+                samples.push((moment.time, moment.tension / setup.tether.mass));
+            })?;
+        most.peak = most.peak.max(outcome.peak);
+        most.torn = most.torn.max(outcome.last.torn);
+        most.response = most.response.max(response(samples, &outcome));
+        most.swept = Some(Swept { outcome, furthest });
+    }
+    Some(most)
 }
 
 /// Stops already run in this assessment.
@@ -205,11 +217,11 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     let Some(found) = found else {
         return out;
     };
-    let peak = found.carried.peak;
+    let peak = found.peak;
     out.set("peak_force", peak);
     out.set("peak_acceleration", peak / mass);
     out.set("dynamic_response", found.response);
-    out.set("absorber_travel", found.carried.last.torn);
+    out.set("absorber_travel", found.torn);
     out.set_if(
         "line_factor",
         values.number("line_strength").map(|s| s / peak),
