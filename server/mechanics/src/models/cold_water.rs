@@ -16,8 +16,9 @@ pub fn breath_share(water: f64, rehearsed: f64) -> f64 {
 }
 
 /// Rows of the table: temperature, degrees Fahrenheit, and the least of the times given from there up, s.
+/// Under 32.5 the table says only "under 15 minutes": straight down to nothing where sea water freezes.
 const USEFUL: [(f64, f64); 7] = [
-    (32.0, 900.0),
+    (28.4, 0.0),
     (32.5, 900.0),
     (40.0, 1800.0),
     (50.0, 3600.0),

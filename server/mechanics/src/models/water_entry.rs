@@ -9,7 +9,7 @@
 
 use super::{
     GRAVITY,
-    ode::{self, Accuracy, Point},
+    ode::{self, Accuracy, End, Point},
 };
 
 /// How a body meets the water.
@@ -51,10 +51,10 @@ pub struct Plunge {
 
 /// A speed that anybody can turn by one stroke, m/s: the plunge is over.
 pub const TURNED: f64 = 0.5;
-/// A body that goes on sinking is followed this long, s.
+/// A body that is not turned by then sinks on, and no depth is its greatest, s.
 const LONGEST: f64 = 8.0;
 
-/// Follows the body down, giving each step as time, depth, speed and what is felt.
+/// Follows the body down, giving each step as time, depth, speed and what is felt. None when it sinks on.
 pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Option<Plunge> {
     let shape = entry.shape;
     let lift = entry.mass * GRAVITY + entry.float;
@@ -88,7 +88,7 @@ pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Opt
         t: 0.0,
         y: [0.0, entry.speed.max(1e-3)],
     };
-    let entered = ode::integrate(
+    let End::Event(entered) = ode::integrate(
         |_, y| [y[1], accelerate(y, true)],
         start,
         LONGEST,
@@ -96,10 +96,12 @@ pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Opt
         // A light body may stop before it is wet all over.
         |point| (shape.length - point.y[0]).min(point.y[1]),
         |point| seen(point, true),
-    )
-    .point()?;
-    let end = if entered.y[1] > TURNED {
-        ode::integrate(
+    ) else {
+        return None;
+    };
+    let mut end = entered;
+    if entered.y[1] > TURNED {
+        let End::Event(turned) = ode::integrate(
             |_, y| [y[1], accelerate(y, false)],
             entered,
             LONGEST,
@@ -109,11 +111,11 @@ pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Opt
             },
             |point| point.y[1] - TURNED,
             |point| seen(point, false),
-        )
-        .point()?
-    } else {
-        entered
-    };
+        ) else {
+            return None;
+        };
+        end = turned;
+    }
     Some(Plunge {
         depth: end.y[0],
         time: end.t,
