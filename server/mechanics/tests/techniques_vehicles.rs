@@ -10,7 +10,7 @@ use common::{
     close, inputs, plausible,
 };
 use gagwright_mechanics::{
-    Assessment, Inputs, Standing, Status, find,
+    Assessment, InputValue, Inputs, Standing, Status, find,
     models::{
         head, pedestrian,
         slide::{self, Slide},
@@ -241,6 +241,42 @@ fn a_slide_in_is_judged_wet_and_dry() {
     );
     assert!(says(&hill, "no_stop"));
     assert_eq!(status(&hill, "reach_dry"), Status::Unknown);
+}
+
+#[test]
+fn chances_follow_the_stopping_law_into_its_tail() {
+    let (mean, deviation) = (0.7, 0.05);
+    let plan = |people: f64| {
+        let mut given: Inputs = plausible("slide-in");
+        let changes = [
+            ("approach_speed", Exact(15.0)),
+            ("slide_speed", Exact(10.0)),
+            ("reaction_time", Exact(0.2)),
+            ("brake_share", Exact(0.8)),
+            ("steer_angle", Exact(0.3)),
+            ("road_rise", Exact(0.0)),
+            ("front_share", Exact(0.55)),
+            ("surface_state", Option("dry")),
+            ("friction_dry", Exact(mean - 3.8 * deviation)),
+            ("people_distance", Exact(people)),
+        ];
+        given.0.extend(inputs(&changes).0);
+        given
+    };
+    // Friction is all that varies: 0.7 with a tolerance of two deviations. The chance is then exactly that
+    // of the friction at which the nose reaches; here 3.8 deviations down, 7.235e-5 by the normal's tables.
+    let stops = find("slide-in").unwrap().assess(&plan(30.0)).unwrap();
+    let people = 30.0 - figure(&stops, "gap_dry");
+    let mut given = plan(people);
+    given.0.insert(
+        "friction_dry".into(),
+        InputValue::Number {
+            value: mean,
+            tolerance: Some(2.0 * deviation),
+        },
+    );
+    let spread = find("slide-in").unwrap().assess(&given).unwrap();
+    close(figure(&spread, "reach_dry"), 7.235e-5, 0.05);
 }
 
 #[test]

@@ -115,9 +115,9 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
             spread::normal_outside(f64::NEG_INFINITY, limit, middle, scatter.deviation)
                 .max(SMALLEST_CHANCE)
         };
-        if let Some((people, (length, width))) = people.zip(size) {
-            let reached = scatter.along + slide::half_extent(length, width, scatter.heading);
-            out.set(reach, beyond(mark + people, reached));
+        if let Some((people, size)) = people.zip(size) {
+            let chance = scatter.reaches(mark + people, size);
+            out.set(reach, chance.max(SMALLEST_CHANCE));
         }
         out.set_if(
             pass,

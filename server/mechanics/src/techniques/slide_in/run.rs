@@ -4,7 +4,10 @@ use core::cell::RefCell;
 
 use crate::{
     evaluation::keep,
-    models::slide::{self, Moment, Slide},
+    models::{
+        slide::{self, Moment, Slide},
+        spread::normal_below,
+    },
     reading::Values,
 };
 
@@ -129,11 +132,68 @@ impl Runs {
 }
 
 /// How the stop scatters.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct Scatter {
     pub along: f64,
-    pub heading: f64,
     pub deviation: f64,
+    /// Deviation from all but friction.
+    rest: f64,
+    /// Way and heading at frictions from low to high; none where the car never stops.
+    by_friction: Vec<Option<(f64, f64)>>,
+}
+
+/// Frictions to each side of the middle, how many deviations they reach, and the parts between two.
+const HALF_POINTS: i32 = 20;
+const REACH: f64 = 6.0;
+const PARTS: i32 = 16;
+
+impl Scatter {
+    /// Chance that the car of that size reaches `limit`. The way goes with one over friction, so its far
+    /// tail is longer than a normal's: frictions are summed, and at each the rest is normal and grows with
+    /// the way. A car that never stops reaches.
+    pub fn reaches(&self, limit: f64, (length, width): (f64, f64)) -> f64 {
+        let nose = |run: &Option<(f64, f64)>| {
+            run.map(|(along, heading)| {
+                let ahead = slide::half_extent(length, width, heading);
+                (along + ahead, self.rest * along / self.along)
+            })
+        };
+        let step = REACH / f64::from(HALF_POINTS);
+        // Frictions lower than the lowest are counted as reaching.
+        let mut chance = normal_below(-REACH);
+        let mut low = -REACH;
+        for pair in self.by_friction.windows(2) {
+            let ends = nose(&pair[0]).zip(nose(&pair[1]));
+            for part in 0..PARTS {
+                let share = |i: f64| i / f64::from(PARTS);
+                let (from, to) = (
+                    low + step * share(f64::from(part)),
+                    low + step * share(f64::from(part + 1)),
+                );
+                // The lesser tail of the two, so that small chances keep their digits.
+                let mass = if from < 0.0 {
+                    normal_below(to) - normal_below(from)
+                } else {
+                    normal_below(-from) - normal_below(-to)
+                };
+                let at = share(f64::from(part) + 0.5);
+                chance += mass
+                    * ends.map_or(1.0, |((a, rest_a), (b, rest_b))| {
+                        let over = limit - (a + (b - a) * at);
+                        let deviation = rest_a + (rest_b - rest_a) * at;
+                        if deviation > 0.0 {
+                            normal_below(-over / deviation)
+                        } else if over < 0.0 {
+                            1.0
+                        } else {
+                            0.0
+                        }
+                    });
+            }
+            low += step;
+        }
+        chance.min(1.0)
+    }
 }
 
 /// The inputs whose tolerances differ from run to run.
@@ -150,8 +210,9 @@ const SCATTERING: [&str; 7] = [
 /// The scatter of the stop: each tolerance counts as two standard deviations, and they add as independent
 /// errors do. Taken from the stated inputs, so that a tolerance does not also move the middle.
 pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
-    let middle = Setup::read(stated, surface)?.run(|_| {})?;
-    let mut sum = 0.0;
+    let setup = Setup::read(stated, surface)?;
+    let middle = setup.run(|_| {})?;
+    let (mut sum, mut rest) = (0.0, 0.0);
     for name in SCATTERING.into_iter().chain([surface.parameter()]) {
         let Some(index) = stated.index_of(name) else {
             continue;
@@ -166,11 +227,31 @@ pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
         };
         let quarter = 0.25 * (at(high)? - at(low)?);
         sum += quarter * quarter;
+        if name != surface.parameter() {
+            rest += quarter * quarter;
+        }
     }
+    let ends = stated.ends_of(surface.parameter());
+    let deviation = ends.map_or(0.0, |(low, high)| 0.25 * (high - low));
+    let by_friction = (-HALF_POINTS..=HALF_POINTS)
+        .map(|i| {
+            let away = REACH * f64::from(i) / f64::from(HALF_POINTS);
+            let mut moved = setup;
+            moved.slide.friction += away * deviation;
+            if deviation <= 0.0 {
+                return Some((middle.along, middle.heading));
+            }
+            if moved.slide.friction <= 0.0 {
+                return None;
+            }
+            moved.run(|_| {}).map(|run| (run.along, run.heading))
+        })
+        .collect();
     Some(Scatter {
         along: middle.along,
-        heading: middle.heading,
         deviation: libm::sqrt(sum),
+        rest: libm::sqrt(rest),
+        by_friction,
     })
 }
 
