@@ -67,7 +67,8 @@ export const bodyGimbal: Record<string, string> = {
   'Head down at full rate with the brake at its hardest.':
     'Cabeza abajo a toda velocidad con el freno en su máximo.',
   'Time up to the rate': 'Tiempo de arranque',
-  'From hanging at rest under the full drive torque.': 'Desde el reposo, colgando, con todo el par de accionamiento.',
+  'From hanging at rest under the full drive torque.':
+    'Desde el reposo, colgando, con todo el par de accionamiento.',
   'Turned by then': 'Girado hasta entonces',
   'How far it has turned when it reaches the rate.': 'Cuánto ha girado al alcanzar la velocidad.',
   'Stop time': 'Tiempo de parada',

@@ -173,5 +173,6 @@ export const carHit: Record<string, string> = {
     'El coche para {distance} antes de la marca de contacto: frene más tarde o venga más deprisa.',
   'Timing alone puts contact out by up to {#frames} frames from take to take: shoot the pass with the freer timing first and set the other to it.':
     'Solo por el tiempo, el contacto se desfasa hasta {frames} fotogramas entre tomas: ruede primero el paso de tiempo más libre y ajuste el otro a él.',
-  'Not all can be computed before these are entered: {list}.': 'No se puede calcular todo hasta indicar: {list}.',
+  'Not all can be computed before these are entered: {list}.':
+    'No se puede calcular todo hasta indicar: {list}.',
 };

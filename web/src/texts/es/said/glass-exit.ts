@@ -50,7 +50,8 @@ export const glassExit: Record<string, string> = {
   'Pane width': 'Ancho del vidrio',
   'Of the glass itself, across the path.': 'Del vidrio mismo, a través del recorrido.',
   'Pane height': 'Alto del vidrio',
-  'Of the glass itself, from its lower to its upper edge.': 'Del vidrio mismo, del borde inferior al superior.',
+  'Of the glass itself, from its lower to its upper edge.':
+    'Del vidrio mismo, del borde inferior al superior.',
   'Sill above the ground': 'Altura del borde inferior',
   "From the pane's lower edge down to where its fragments land.":
     'Del borde inferior del vidrio a donde caen sus fragmentos.',

@@ -72,9 +72,11 @@ export const horseFall: Record<string, string> = {
   'At the place while horses work, with the kit to treat one.':
     'En el lugar mientras trabajan los caballos, con el equipo para tratar a uno.',
   'Drag speed': 'Velocidad de arrastre',
-  'Speed of the horse while it draws the performer.': 'Velocidad del caballo mientras arrastra al especialista.',
+  'Speed of the horse while it draws the performer.':
+    'Velocidad del caballo mientras arrastra al especialista.',
   'Drag distance': 'Distancia de arrastre',
-  'From the slack out to the release as planned.': 'Desde que se tensa la línea hasta el desenganche previsto.',
+  'From the slack out to the release as planned.':
+    'Desde que se tensa la línea hasta el desenganche previsto.',
   'Horse speeds up at': 'El caballo acelera a',
   'How hard the horse speeds up with the performer on the line.':
     'Cuánto acelera el caballo con el especialista en la línea.',

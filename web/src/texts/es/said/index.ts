@@ -2,8 +2,8 @@
 
 import type { Said } from '../../said.ts';
 import { airRam } from './air-ram.ts';
-import { carHit } from './car-hit.ts';
 import { bodyGimbal } from './body-gimbal.ts';
+import { carHit } from './car-hit.ts';
 import { casting } from './casting.ts';
 import { clearance } from './clearance.ts';
 import { deadManLine } from './dead-man-line.ts';

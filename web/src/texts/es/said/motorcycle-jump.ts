@@ -86,7 +86,8 @@ export const motorcycleJump: Record<string, string> = {
   'Of landing outside the margins, from the tolerances of speed, angle, drag and wind along.':
     'De llegar fuera de los márgenes, según las tolerancias de velocidad, ángulo, resistencia y viento a lo largo.',
   'Spread of the landing': 'Dispersión de la llegada',
-  'One standard deviation; a tolerance counts as two.': 'Una desviación típica; una tolerancia cuenta como dos.',
+  'One standard deviation; a tolerance counts as two.':
+    'Una desviación típica; una tolerancia cuenta como dos.',
   'Spare at the near edge': 'Sobra en el borde cercano',
   'From the near edge to the landing, negative when it is short.':
     'Del borde cercano a la llegada, negativo si se queda corto.',

@@ -34,7 +34,8 @@ export const slideIn: Record<string, string> = {
   'Along the approach; negative where it falls towards the mark.':
     'A lo largo de la llegada; negativa si baja hacia la marca.',
   'Brake mark to stop mark': 'De marca de frenado a la de parada',
-  "Along the approach, both for the car's middle.": 'A lo largo de la llegada, ambas para el centro del coche.',
+  "Along the approach, both for the car's middle.":
+    'A lo largo de la llegada, ambas para el centro del coche.',
   'Allowed past the mark': 'Margen pasada la marca',
   'How far past its mark the car may stop and the shot still works.':
     'Cuánto puede pasarse de su marca el coche y que el plano valga.',
@@ -81,8 +82,7 @@ export const slideIn: Record<string, string> = {
   'From the tolerances of speed, timing, friction, steering and road.':
     'Según las tolerancias de velocidad, tiempo, rozamiento, dirección y firme.',
   'Chance to reach people, wet': 'Probabilidad de alcanzar, mojado',
-  'The same on the wet surface, driven as for the shot.':
-    'Lo mismo en mojado, conduciendo como en el plano.',
+  'The same on the wet surface, driven as for the shot.': 'Lo mismo en mojado, conduciendo como en el plano.',
   'Chance past the mark, dry': 'Probabilidad de pasarse, seco',
   'Of resting further past the mark than allowed.': 'De quedar más allá de la marca de lo admitido.',
   'Chance past the mark, wet': 'Probabilidad de pasarse, mojado',
@@ -110,7 +110,8 @@ export const slideIn: Record<string, string> = {
   Slide: 'Derrape',
   'Along the approach from the hand brake to rest.': 'A lo largo de la llegada, del freno de mano a parar.',
   'Brake mark to rest': 'De la marca de frenado a parar',
-  'For the cue of whoever acts when the car arrives.': 'Para dar la señal a quien actúa cuando llega el coche.',
+  'For the cue of whoever acts when the car arrives.':
+    'Para dar la señal a quien actúa cuando llega el coche.',
   'Distance to stop on an abort': 'Distancia de parada si se aborta',
   'Straight, from the call at approach speed on the slipperier surface.':
     'En recto, desde el aviso a velocidad de llegada en el firme más resbaladizo.',
