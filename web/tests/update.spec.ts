@@ -13,7 +13,9 @@ async function twoBuilds(behind: string) {
   const builds = { url: '', next: false, deaf: false, close: () => {} };
   const server = http.createServer((request, response) => {
     if (builds.deaf && request.url?.endsWith('/holds')) return request.destroy();
-    const headers = { ...request.headers, 'accept-encoding': 'identity' };
+    const { 'if-none-match': _match, 'if-modified-since': _since, ...asked } = request.headers;
+    // What stands behind does not know of the second build, and would call the first one unchanged.
+    const headers = { ...(builds.next ? asked : request.headers), 'accept-encoding': 'identity' };
     const onward = http.request(`${behind}${request.url}`, { method: request.method, headers }, (answer) => {
       const changes = builds.next && ['/', '/index.html', '/service-worker.js'].includes(request.url ?? '');
       if (!changes) {
