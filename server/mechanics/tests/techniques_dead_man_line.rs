@@ -289,7 +289,7 @@ fn an_absorber_that_is_used_up_helps_no_more() {
     close(value(&short, "absorber_travel"), 0.1, 1e-9);
     assert_eq!(check(&short, "absorber_travel").status, Status::Exceeded);
     // The limit shown is what the equipment is marked with; the reserve is in the rule.
-    assert_eq!(check(&short, "absorber_travel").limit.value, 0.1);
+    close(check(&short, "absorber_travel").limit.value, 0.1, 2e-6);
     assert!(value(&short, "peak_force") > 800.0);
     let long = assess(&[
         ("absorber_force", Exact(800.0)),

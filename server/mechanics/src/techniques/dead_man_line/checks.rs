@@ -2,7 +2,7 @@
 
 use super::axis;
 use crate::{
-    assessment::{Bound, Check, Source, Status},
+    assessment::{Bound, Check, Source},
     evaluation::Evaluation,
     judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, plan, published},
     models::{
@@ -311,7 +311,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     ];
     if torn {
         let stroke = evaluation.values.number("absorber_stroke").unwrap_or(0.0);
-        let mut travel = judge(
+        let travel = judge(
             evaluation,
             Rule {
                 name: "absorber_travel",
@@ -319,7 +319,8 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                 subject: Subject::Figure("absorber_travel"),
                 quantity: Quantity::Length,
                 bound: Bound::AtMost,
-                limit: stroke,
+                // No more than its stroke can tear, so one torn to the end must read as past it.
+                limit: (1.0 - 1e-6) * stroke,
                 source: Source {
                     document: "the marking on the equipment".to_owned(),
                     ..common_practice()
@@ -336,13 +337,6 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
                 )
             },
         );
-        // No more than its stroke can tear: at the stroke it is used up, and the line stops the rest.
-        if travel
-            .value
-            .is_some_and(|torn| torn >= (1.0 - 1e-6) * stroke)
-        {
-            travel.status = Status::Exceeded;
-        }
         checks.push(travel);
     }
     checks
