@@ -77,23 +77,30 @@ def test_the_ladder_is_fitted_as_scipy_fits_it():
         return np.concatenate([(given[name] - measured[name]) / stray[name] for name in names])
 
     count = sum(len(one) for one in measured.values())
-    stray = {name: max(abs(measured[name])) for name in names}
+    size = {name: max(abs(measured[name])) for name in names}
+    stray = dict(size)
     guess = [coefficient["stated"]]
     for _ in range(4):
         fit = least_squares(off, guess, args=(stray,), diff_step=0.02, x_scale=[100.0])
         guess = fit.x
         given = all_shots(guess[0])
-        # Every figure has its share of the one degree of freedom that the coefficient takes.
+        # Every figure has its share of the one degree of freedom that the coefficient takes, and leans on
+        # the stray of all figures together, relative to their sizes, as if that had been seen four times.
         left = 1 - 1 / count
+        squares = {name: sum(((given[name] - measured[name]) / size[name]) ** 2) for name in names}
+        together = sum(squares.values()) / (count * left)
         stray = {
-            name: math.sqrt(sum((given[name] - measured[name]) ** 2) / (len(measured[name]) * left))
+            name: size[name]
+            * math.sqrt((4 * together + squares[name]) / (4 + len(measured[name]) * left))
             for name in names
         }
     value = guess[0]
     step = 0.02 * value
     above, below = off([value + step], stray), off([value - step], stray)
     slope = (above - below) / (2 * step)
-    error = 1 / math.sqrt(slope @ slope)
+    rest = off(guess, stray)
+    variance = (rest @ rest) / (count - 1)
+    error = math.sqrt(variance / (slope @ slope))
     t = student_t.ppf((1 + request["confidence"]) / 2, count - 1)
     assert coefficient["value"] == pytest.approx(value, rel=0.01)
     assert coefficient["error"] == pytest.approx(error, rel=0.05)
@@ -101,7 +108,7 @@ def test_the_ladder_is_fitted_as_scipy_fits_it():
     for one in answer["prediction"]:
         at = names.index(one["figure"])
         high, low = model(request["inputs"], value + step)[at], model(request["inputs"], value - step)[at]
-        width = t * math.hypot((high - low) / (2 * step) * error, stray[one["figure"]])
+        width = t * math.hypot((high - low) / (2 * step) * error, math.sqrt(variance) * stray[one["figure"]])
         assert one["value"] == pytest.approx(model(request["inputs"], value)[at], rel=0.005)
         assert one["high"] - one["low"] == pytest.approx(2 * width, rel=0.05)
 
