@@ -187,7 +187,8 @@ fn cold(values: &Values, out: &mut Computed) -> Option<()> {
     let warmer = cold_water::resistance(suit) / cold_water::resistance(0.0);
     let useful = cold_water::exhaustion_time(water) * warmer;
     out.set("useful_time", useful);
-    out.set("immersion_share", planned / useful);
+    // Where nothing is left of the time, any stay is far past it, and is said to be.
+    out.set("immersion_share", planned / useful.max(1.0));
     let body = cold_water::cooling(n("performer_mass")?, water, suit, n("work_heat")?);
     out.set("body_after", body.after(planned));
     out.set("chill_time", body.time_to_lose(1.0));
