@@ -5,6 +5,8 @@
 //! Small on purpose: fixed-size states, no allocation, an observer that may stop at an event. Events
 //! are found by taking shortened steps, not by interpolation, so they are as exact as the steps.
 
+use core::array::from_fn;
+
 /// How closely to follow the solution.
 #[derive(Clone, Copy, Debug)]
 pub struct Accuracy {
@@ -103,7 +105,13 @@ pub fn integrate<const N: usize>(
         };
         let next_value = event(&next);
         if value > 0.0 && next_value <= 0.0 {
-            let found = locate(&rate, &now, &slope, (taken, value, next_value), &event);
+            let found = locate(
+                &rate,
+                (&now, &slope),
+                (&next, &trial.last_slope),
+                (value, next_value),
+                &event,
+            );
             observe(&found);
             return End::Event(found);
         }
@@ -122,53 +130,121 @@ fn nearly_fifth_root(error: f64) -> f64 {
     eighth * libm::sqrt(eighth)
 }
 
-/// The point within a step, known with the event's values at its ends, where the event falls to zero: by
-/// false position with the Illinois weighting, and by halving where that is slow.
+/// The point within a step, known with its other end and the event's values at both, where the event falls to
+/// zero. The cubic through both ends says about where, since it costs no rates; from there on true shortened
+/// steps by secants, and by halving where those are slow.
 fn locate<const N: usize>(
     rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
-    from: &Point<N>,
-    slope: &[f64; N],
-    (step, at_start, at_end): (f64, f64, f64),
+    (from, slope): (&Point<N>, &[f64; N]),
+    (to, last_slope): (&Point<N>, &[f64; N]),
+    (at_start, at_end): (f64, f64),
     event: &impl Fn(&Point<N>) -> f64,
 ) -> Point<N> {
+    let step = to.t - from.t;
     let at = |length: f64| Point {
         t: from.t + length,
         y: dormand_prince(rate, from, slope, length).y,
     };
-    let (mut low, mut high) = ((0.0, at_start), (step, at_end));
-    // What a side's value counts as: halved each time the other side moves again.
-    let (mut weight_low, mut weight_high) = (at_start, at_end);
-    let mut last_was_low = None;
+    let on_cubic = |length: f64| {
+        let (s, r) = (length / step, 1.0 - length / step);
+        let y = from_fn(|i| {
+            (from.y[i] * (1.0 + 2.0 * s) + slope[i] * length) * r * r
+                + (to.y[i] * (1.0 + 2.0 * r) - last_slope[i] * (step - length)) * s * s
+        });
+        event(&Point {
+            t: from.t + length,
+            y,
+        })
+    };
+    let ends = ((0.0, at_start), (step, at_end));
+    let guess = near_root(&on_cubic, ends, 1e-7 * step);
+    // A hair of the step moves the state by less than the steps' own error.
+    let hair = 1e-13 * step;
+    let (mut low, mut high) = ends;
+    let mut found = *to;
+    let (mut before, mut length) = (low, guess);
     for tried in 0..60 {
         let width = high.0 - low.0;
         if high.1 == 0.0 || width <= 1e-15 * (step + from.t.abs()) {
             break;
         }
-        let secant = low.0 + width * weight_low / (weight_low - weight_high);
-        let inside = secant > low.0 && secant < high.0;
-        let length = if inside && tried % 4 != 3 {
-            secant
+        if !(length > low.0 && length < high.0) || tried % 6 == 5 {
+            length = low.0 + 0.5 * width;
+        }
+        let point = at(length);
+        let now = (length, event(&point));
+        if now.1 > 0.0 {
+            low = now;
         } else {
-            low.0 + 0.5 * width
+            high = now;
+            found = point;
+        }
+        // From the first true value the end that it lies beside is far; the cubic's own slope is near.
+        let moved = if tried == 0 {
+            let aside = 1e-4 * step;
+            let fall = on_cubic(length + aside) - on_cubic(length - aside);
+            -now.1 * 2.0 * aside / fall
+        } else {
+            -now.1 * (now.0 - before.0) / (now.1 - before.1)
         };
-        let value = event(&at(length));
-        if value > 0.0 {
-            low = (length, value);
-            weight_low = value;
+        if moved.abs() <= hair {
+            if now.1 <= 0.0 {
+                break;
+            }
+            // So close above the zero that the next hair is past it.
+            length += 2.0 * hair;
+        } else {
+            length += moved;
+        }
+        before = now;
+    }
+    found
+}
+
+/// Where a function that costs little falls to zero between two ends, by false position with the Illinois
+/// weighting.
+fn near_root(
+    value: &impl Fn(f64) -> f64,
+    (mut low, mut high): ((f64, f64), (f64, f64)),
+    close: f64,
+) -> f64 {
+    let mut last_was_low = None;
+    for tried in 0..40 {
+        let width = high.0 - low.0;
+        if width <= close || high.1 == 0.0 {
+            break;
+        }
+        let secant = low.0 + width * low.1 / (low.1 - high.1);
+        let inside = secant > low.0 && secant < high.0 && tried % 8 != 7;
+        let length = if inside { secant } else { low.0 + 0.5 * width };
+        let now = value(length);
+        if now > 0.0 {
+            let stayed = (length - low.0).abs() <= close;
+            low = (length, now);
+            if stayed {
+                break;
+            }
             if last_was_low == Some(true) {
-                weight_high *= 0.5;
+                high.1 *= 0.5;
             }
             last_was_low = Some(true);
         } else {
-            high = (length, value);
-            weight_high = value;
+            let stayed = (high.0 - length).abs() <= close;
+            high = (length, now);
+            if stayed {
+                break;
+            }
             if last_was_low == Some(false) {
-                weight_low *= 0.5;
+                low.1 *= 0.5;
             }
             last_was_low = Some(false);
         }
     }
-    at(high.0)
+    if last_was_low == Some(true) {
+        low.0
+    } else {
+        high.0
+    }
 }
 
 /// One step's outcome.
@@ -202,52 +278,47 @@ fn dormand_prince<const N: usize>(
     h: f64,
 ) -> Trial<N> {
     let (t, y) = (from.t, &from.y);
-    let mix = |terms: &[(f64, &[f64; N])]| -> [f64; N] {
-        core::array::from_fn(|i| {
-            let mut sum = 0.0;
-            for (weight, slope) in terms {
-                sum += weight * slope[i];
-            }
-            y[i] + h * sum
-        })
-    };
-    let k2 = rate(t + h / 5.0, &mix(&[(1.0 / 5.0, k1)]));
+    // Written out, and not looped over a table, so that the compiler takes components side by side.
+    let k2 = rate(t + h / 5.0, &from_fn(|i| y[i] + h * (1.0 / 5.0 * k1[i])));
     let k3 = rate(
         t + h * 3.0 / 10.0,
-        &mix(&[(3.0 / 40.0, k1), (9.0 / 40.0, &k2)]),
+        &from_fn(|i| y[i] + h * (3.0 / 40.0 * k1[i] + 9.0 / 40.0 * k2[i])),
     );
     let k4 = rate(
         t + h * 4.0 / 5.0,
-        &mix(&[(44.0 / 45.0, k1), (-56.0 / 15.0, &k2), (32.0 / 9.0, &k3)]),
+        &from_fn(|i| y[i] + h * (44.0 / 45.0 * k1[i] + -56.0 / 15.0 * k2[i] + 32.0 / 9.0 * k3[i])),
     );
     let k5 = rate(
         t + h * 8.0 / 9.0,
-        &mix(&[
-            (19372.0 / 6561.0, k1),
-            (-25360.0 / 2187.0, &k2),
-            (64448.0 / 6561.0, &k3),
-            (-212.0 / 729.0, &k4),
-        ]),
+        &from_fn(|i| {
+            y[i] + h
+                * (19372.0 / 6561.0 * k1[i]
+                    + -25360.0 / 2187.0 * k2[i]
+                    + 64448.0 / 6561.0 * k3[i]
+                    + -212.0 / 729.0 * k4[i])
+        }),
     );
     let k6 = rate(
         t + h,
-        &mix(&[
-            (9017.0 / 3168.0, k1),
-            (-355.0 / 33.0, &k2),
-            (46732.0 / 5247.0, &k3),
-            (49.0 / 176.0, &k4),
-            (-5103.0 / 18656.0, &k5),
-        ]),
+        &from_fn(|i| {
+            y[i] + h
+                * (9017.0 / 3168.0 * k1[i]
+                    + -355.0 / 33.0 * k2[i]
+                    + 46732.0 / 5247.0 * k3[i]
+                    + 49.0 / 176.0 * k4[i]
+                    + -5103.0 / 18656.0 * k5[i])
+        }),
     );
-    let end = mix(&[
-        (35.0 / 384.0, k1),
-        (500.0 / 1113.0, &k3),
-        (125.0 / 192.0, &k4),
-        (-2187.0 / 6784.0, &k5),
-        (11.0 / 84.0, &k6),
-    ]);
+    let end = from_fn(|i| {
+        y[i] + h
+            * (35.0 / 384.0 * k1[i]
+                + 500.0 / 1113.0 * k3[i]
+                + 125.0 / 192.0 * k4[i]
+                + -2187.0 / 6784.0 * k5[i]
+                + 11.0 / 84.0 * k6[i])
+    });
     let k7 = rate(t + h, &end);
-    let difference = core::array::from_fn(|i| {
+    let difference = from_fn(|i| {
         h * (71.0 / 57600.0 * k1[i] - 71.0 / 16695.0 * k3[i] + 71.0 / 1920.0 * k4[i]
             - 17253.0 / 339_200.0 * k5[i]
             + 22.0 / 525.0 * k6[i]

@@ -79,11 +79,30 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
             _ => Advance::new(w, z, step),
         };
         known = Some(matrix);
-        for i in 0..count {
-            let a = from.1 + slope * step * i as f64;
-            state = matrix.piece(state, a, a + slope * step);
+        if count == 1 {
+            state = matrix.piece(state, from.1, to.1);
             peak = peak.max(state[0].abs());
+            return;
         }
+        // Many like pieces: what one does is linear in the state, in where the ramp begins and in how far it
+        // goes, so its eight numbers do for all.
+        let rise = slope * step;
+        let free = [
+            matrix.piece([1.0, 0.0], 0.0, 0.0),
+            matrix.piece([0.0, 1.0], 0.0, 0.0),
+        ];
+        let level = matrix.piece([0.0, 0.0], 1.0, 1.0);
+        let ramp = matrix.piece([0.0, 0.0], 0.0, rise);
+        let [mut x, mut v] = state;
+        for i in 0..count {
+            let a = from.1 + rise * i as f64;
+            (x, v) = (
+                (free[0][0] * x + free[1][0] * v) + (level[0] * a + ramp[0]),
+                (free[0][1] * x + free[1][1] * v) + (level[1] * a + ramp[1]),
+            );
+            peak = peak.max(x.abs());
+        }
+        state = [x, v];
     };
     for pair in samples.windows(2) {
         follow(pair[0], pair[1]);
