@@ -1,5 +1,5 @@
 //! The rules for the phone, bound to WebAssembly: casting, clearance and trail. Techniques are computed by
-//! the package beside it (`web/techniques`), which [`lookup`] asks.
+//! the package beside it (`web/techniques`), which `lookup` asks.
 //!
 //! Every function takes and returns JSON text, so that what crosses the border is the same document
 //! that travels over the wire. An error is thrown as an `Error` whose message says what is wrong and
