@@ -16,7 +16,7 @@ import sys
 import numpy as np
 from scipy.integrate import solve_ivp
 
-from fixtures import air_ram, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
+from fixtures import air_ram, car_balance, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -200,6 +200,7 @@ FILES = {
     "sun": sun.CASES,
     "tether": tether.CASES,
     "vehicles": vehicles.CASES,
+    "car_balance": car_balance.CASES,
     "weather": weather.CASES,
     "glass": glass.CASES,
 }

@@ -6,7 +6,7 @@ use crate::{
         air_ram::AirRam, body_gimbal::BodyGimbal, car_hit::CarHit, dead_man_line::DeadManLine,
         descender_drop::DescenderDrop, full_burn::FullBurn, glass_exit::GlassExit,
         high_fall::HighFall, horse_fall::HorseFall, lock_off_composite::LockOffComposite,
-        motorcycle_jump::MotorcycleJump, occluder_switch::OccluderSwitch,
+        motorcycle_jump::MotorcycleJump, occluder_switch::OccluderSwitch, pod_car::PodCar,
         ratchet_pull::RatchetPull, slide_in::SlideIn, water_work::WaterWork,
         wire_flight::WireFlight,
     },
@@ -31,6 +31,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &HorseFall,
         &BodyGimbal,
         &MotorcycleJump,
+        &PodCar,
     ]
 }
 

@@ -6,6 +6,7 @@
 pub mod atmosphere;
 pub mod bridle;
 pub mod camera;
+pub mod car_balance;
 pub mod cold_water;
 pub mod conduction;
 pub mod dragging;

@@ -12,6 +12,7 @@ pub mod horse_fall;
 pub mod lock_off_composite;
 pub mod motorcycle_jump;
 pub mod occluder_switch;
+pub mod pod_car;
 pub mod ratchet_pull;
 pub mod slide_in;
 pub mod water_work;

@@ -16,6 +16,7 @@ import { lockOffComposite } from './lock-off-composite.ts';
 import { mechanics } from './mechanics.ts';
 import { motorcycleJump } from './motorcycle-jump.ts';
 import { occluderSwitch } from './occluder-switch.ts';
+import { podCar } from './pod-car.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
 import { slideIn } from './slide-in.ts';
@@ -41,6 +42,7 @@ export const said: Said = {
     horseFall,
     bodyGimbal,
     motorcycleJump,
+    podCar,
     mechanics,
     casting,
     clearance,
