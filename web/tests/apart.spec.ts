@@ -10,7 +10,7 @@ test('a waiting revision whose plan moved on is said before the server refuses i
   context,
   demo,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   await signIn(page, /coordinator/i);
   const gag = await newGag(page);
   // Reading works and writing does not, as at the edge of a mast.
@@ -70,7 +70,7 @@ test('a hold raised while the app was closed alarms when it is opened, until it 
           };
         }),
     );
-  await expect.poll(place, { timeout: 20_000 }).toBe(1);
+  await expect.poll(place, { timeout: 60_000 }).toBe(1);
   await page.close();
   await api.post(`/productions/${api.production}/holds`, { id: crypto.randomUUID() });
 
@@ -78,7 +78,7 @@ test('a hold raised while the app was closed alarms when it is opened, until it 
     const opened = await context.newPage();
     await opened.goto('/gags');
     const alert = opened.locator('[role=alert] .alarm').filter({ hasText: 'Hold: everything' });
-    await expect(alert, `opened for the ${time} time`).toBeVisible({ timeout: 20_000 });
+    await expect(alert, `opened for the ${time} time`).toBeVisible({ timeout: 60_000 });
     if (time === 'second') {
       await press(alert.getByRole('button', { name: 'I have seen it' }));
       await opened.waitForTimeout(1_000);

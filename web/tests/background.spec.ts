@@ -28,7 +28,7 @@ test('the worker sends what waits with no page open, and once', async ({ page, c
 
   const api = await Api.as(demo.url, 'medic');
   const raised = async () => (await holdsRaised(api)).length;
-  await expect.poll(raised, { timeout: 30_000 }).toBe(1);
+  await expect.poll(raised, { timeout: 60_000 }).toBe(1);
   // The app, opened again, finds it sent and sends nothing more.
   const again = await context.newPage();
   await again.goto('/settings/entries');

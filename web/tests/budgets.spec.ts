@@ -88,7 +88,7 @@ test('with no network and a processor four times slower, the app is soon usable'
   context,
   browser,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   await signInAs(page, 'coordinator');
   await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

@@ -12,7 +12,7 @@ test('after signing in, a gag that nobody opened opens with no signal', async ({
   const all = `${items.length} of ${items.length} gags are on this device, read `;
   await ready(page);
   await page.goto('/settings/phone');
-  await expect(page.getByText(all)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(all)).toBeVisible({ timeout: 60_000 });
   await expect(page.getByRole('heading', { name: 'Room on this device' })).toBeVisible();
 
   await context.setOffline(true);
@@ -35,7 +35,7 @@ test('taking everything for the day counts as it goes, and says when the connect
   await page.goto('/settings/phone');
   const take = page.getByRole('button', { name: 'Take everything for the day' });
   await press(take);
-  await expect(page.getByText(en.ready.done)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(en.ready.done)).toBeVisible({ timeout: 60_000 });
   await context.setOffline(true);
   await demo.stop();
   await press(take);

@@ -10,7 +10,7 @@ test('entries outlive the sign-in, and go out only as the person who made them',
   context,
   demo,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   await signIn(page, /coordinator/i);
   await ready(page);
   await context.setOffline(true);
@@ -45,7 +45,7 @@ test('entries outlive the sign-in, and go out only as the person who made them',
       .filter({ hasText: /coordinator/i })
       .first(),
   );
-  await expect.poll(async () => (await holds()).length, { timeout: 30_000 }).toBe(1);
+  await expect.poll(async () => (await holds()).length, { timeout: 60_000 }).toBe(1);
   const coordinator = await Api.as(demo.url, 'coordinator');
   expect((await holds())[0]?.actor).toBe(coordinator.person);
 });

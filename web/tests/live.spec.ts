@@ -56,5 +56,5 @@ test('a phone that had no signal hears of the hold when it is back', async ({ pa
   await page.waitForTimeout(3_000);
   await expect(alert).toHaveCount(0);
   await context.setOffline(false);
-  await expect(alert).toBeVisible({ timeout: 40_000 });
+  await expect(alert).toBeVisible({ timeout: 60_000 });
 });

@@ -8,7 +8,7 @@ import { forgetToken, newGag, openPhone, ready, signIn } from './steps.ts';
 test('sign with no signal, close, reopen with none, connect: the server has it exactly once', async ({
   demo,
 }, info) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   let phone = await openPhone(info, demo);
   let page = phone.pages()[0] ?? (await phone.newPage());
   await signIn(page, /coordinator/i);
@@ -36,7 +36,7 @@ test('sign with no signal, close, reopen with none, connect: the server has it e
   await demo.start();
   await phone.setOffline(false);
   await page.goto('/settings/entries');
-  await expect(entry).toContainText('Sent', { timeout: 30_000 });
+  await expect(entry).toContainText('Sent', { timeout: 60_000 });
   await page.reload();
   await expect(entry).toContainText('Sent');
   const api = await Api.as(demo.url, 'coordinator');

@@ -42,7 +42,7 @@ test('a test shot logged with no signal waits, counts at once, and is sent later
   expect((await api.get(`/gags/${gag}/test-shots`)).items).toEqual([]);
 
   await context.setOffline(false);
-  await expect(logged).not.toContainText(en.shots.waiting, { timeout: 30_000 });
+  await expect(logged).not.toContainText(en.shots.waiting, { timeout: 60_000 });
   const [sent, ...more] = (await api.get(`/gags/${gag}/test-shots`)).items;
   expect(more).toEqual([]);
   expect(sent).toMatchObject({ load: 'bag', technique: 'ratchet-pull', measured: { total_distance: 4.2 } });

@@ -8,7 +8,7 @@ import { newGag, openPhone, ready, signIn } from './steps.ts';
 test('a phone that kept only the gag’s page signs with no signal, and the server has it exactly once', async ({
   demo,
 }, info) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   let phone = await openPhone(info, demo);
   let page = phone.pages()[0] ?? (await phone.newPage());
   // The server drafts nothing for this phone.
@@ -50,7 +50,7 @@ test('a phone that kept only the gag’s page signs with no signal, and the serv
   await phone.setOffline(false);
   await page.goto('/settings/entries');
   const entry = page.getByRole('listitem').filter({ hasText: 'Signature' }).filter({ hasText: gag.code });
-  await expect(entry).toContainText('Sent', { timeout: 30_000 });
+  await expect(entry).toContainText('Sent', { timeout: 60_000 });
   await page.reload();
   await expect(entry).toContainText('Sent');
   const api = await Api.as(demo.url, 'coordinator');
@@ -69,7 +69,7 @@ test('a plan changed and signed again with no signal says what changed, and both
   context,
   demo,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   await signIn(page, /coordinator/i);
   const gag = await newGag(page);
   await ready(page);
@@ -100,8 +100,8 @@ test('a plan changed and signed again with no signal says what changed, and both
     .getByRole('listitem')
     .filter({ hasText: /^New revision/ })
     .filter({ hasText: gag.code });
-  await expect(entry).toContainText('Sent', { timeout: 30_000 });
-  await expect(page.getByRole('link', { name: /to send$/ })).toBeHidden({ timeout: 30_000 });
+  await expect(entry).toContainText('Sent', { timeout: 60_000 });
+  await expect(page.getByRole('link', { name: /to send$/ })).toBeHidden({ timeout: 60_000 });
   const api = await Api.as(demo.url, 'coordinator');
   const now = await api.get(`/gags/${gag.id}`);
   expect(now.plan.revision).toBe(2);

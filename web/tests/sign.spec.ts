@@ -71,7 +71,7 @@ test('a signature made with no signal waits on the phone, counts there at once, 
   await expect(page.getByText('not sent yet, counted here')).toBeVisible();
   await expect(page.getByRole('link', { name: '1 entry to send' })).toBeVisible();
   await context.setOffline(false);
-  await expect(page.getByRole('link', { name: '1 entry to send' })).toBeHidden({ timeout: 30_000 });
+  await expect(page.getByRole('link', { name: '1 entry to send' })).toBeHidden({ timeout: 60_000 });
   await page.goto(`/gags/${second.id}/sign-offs`);
   await expect(page.getByText('Stands').first()).toBeVisible();
 });

@@ -54,7 +54,7 @@ test('what a full phone cannot keep is said not to be kept, and kept once there 
   await page.reload();
   await expect(page.getByRole('link', { name: '1 entry to send' })).toBeVisible();
   await context.setOffline(false);
-  await expect(page.getByRole('link', { name: '1 entry to send' })).toBeHidden({ timeout: 40_000 });
+  await expect(page.getByRole('link', { name: '1 entry to send' })).toBeHidden({ timeout: 60_000 });
   const api = await Api.as(demo.url, 'medic');
   expect(await holdsRaised(api)).toHaveLength(1);
 });

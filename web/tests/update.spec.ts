@@ -51,7 +51,7 @@ test('a new version waits for a tap, not over a signature, and a full outbox and
   browser,
   demo,
 }, info) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const builds = await twoBuilds(demo.url);
   const { viewport, hasTouch, isMobile, locale } = info.project.use;
   const context = await browser.newContext({ baseURL: builds.url, viewport, hasTouch, isMobile, locale });
@@ -82,7 +82,7 @@ test('a new version waits for a tap, not over a signature, and a full outbox and
   });
   const waiting = () =>
     page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
-  await expect.poll(waiting, { timeout: 40_000 }).toBe(true);
+  await expect.poll(waiting, { timeout: 60_000 }).toBe(true);
   const notice = page.getByText('A new version is ready.');
   await expect(notice).toHaveCount(0);
   await page.reload();
@@ -118,7 +118,7 @@ test('a new version waits for a tap, not over a signature, and a full outbox and
 
   builds.deaf = false;
   await page.reload();
-  await expect(page.getByRole('link', { name: '3 entries to send' })).toBeHidden({ timeout: 40_000 });
+  await expect(page.getByRole('link', { name: '3 entries to send' })).toBeHidden({ timeout: 60_000 });
   const api = await Api.as(demo.url, 'medic');
   expect(await holdsRaised(api)).toHaveLength(3);
   await context.close();
