@@ -17,6 +17,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 
 from fixtures import air_ram, car_balance, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
+from fixtures import stairs
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -197,6 +198,7 @@ FILES = {
     "gimbal": gimbal.CASES,
     "long_line": long_line.CASES,
     "water_entry": water_entry.CASES,
+    "stairs": stairs.CASES,
     "sun": sun.CASES,
     "tether": tether.CASES,
     "vehicles": vehicles.CASES,

@@ -7,7 +7,7 @@ use crate::{
         descender_drop::DescenderDrop, full_burn::FullBurn, glass_exit::GlassExit,
         high_fall::HighFall, horse_fall::HorseFall, lock_off_composite::LockOffComposite,
         motorcycle_jump::MotorcycleJump, occluder_switch::OccluderSwitch, pod_car::PodCar,
-        ratchet_pull::RatchetPull, slide_in::SlideIn, water_work::WaterWork,
+        ratchet_pull::RatchetPull, slide_in::SlideIn, stair_fall::StairFall, water_work::WaterWork,
         wire_flight::WireFlight,
     },
 };
@@ -32,6 +32,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &BodyGimbal,
         &MotorcycleJump,
         &PodCar,
+        &StairFall,
     ]
 }
 

@@ -167,9 +167,13 @@ fn lightning() {
     // 343.2 m/s (ISO 9613-1).
     near(lightning_distance(1.0, 20.0 + ZERO), 343.2, 0.1);
     near(lightning_distance(30.0, 20.0 + ZERO) / 1609.344, 6.0, 0.45);
-    assert!(shelter(Some(30.0), None));
-    assert!(!shelter(Some(31.0), None));
-    assert!(shelter(None, Some(1799.0)));
-    assert!(!shelter(None, Some(1800.0)));
-    assert!(!shelter(None, None));
+    assert_eq!(shelter(Some(30.0), None), Some(true));
+    assert_eq!(shelter(Some(30.0), Some(1800.0)), Some(true));
+    assert_eq!(shelter(None, Some(1799.0)), Some(true));
+    assert_eq!(shelter(Some(31.0), Some(10.0)), Some(true));
+    assert_eq!(shelter(None, Some(1800.0)), Some(false));
+    assert_eq!(shelter(Some(31.0), Some(1800.0)), Some(false));
+    // A far flash says nothing of an earlier near one, and nothing known is not safe.
+    assert_eq!(shelter(Some(31.0), None), None);
+    assert_eq!(shelter(None, None), None);
 }

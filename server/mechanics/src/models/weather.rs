@@ -149,9 +149,11 @@ pub const SHELTER_WITHIN: f64 = 30.0;
 /// Work goes on this long after the last thunder, s (30-30 rule).
 pub const RESUME_AFTER: f64 = 1800.0;
 
-/// Whether to shelter: thunder followed the flash too soon, or the last thunder is too fresh. What is not
-/// known is none.
-pub fn shelter(flash_to_bang: Option<f64>, since_last_thunder: Option<f64>) -> bool {
-    flash_to_bang.is_some_and(|seconds| seconds <= SHELTER_WITHIN)
-        || since_last_thunder.is_some_and(|seconds| seconds < RESUME_AFTER)
+/// Whether to shelter: thunder followed the flash too soon, or the last thunder is too fresh. Only half an hour
+/// without thunder says no; a flash far off says nothing of earlier ones, and what is not known is none.
+pub fn shelter(flash_to_bang: Option<f64>, since_last_thunder: Option<f64>) -> Option<bool> {
+    if flash_to_bang.is_some_and(|seconds| seconds <= SHELTER_WITHIN) {
+        return Some(true);
+    }
+    since_last_thunder.map(|seconds| seconds < RESUME_AFTER)
 }

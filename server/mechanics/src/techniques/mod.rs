@@ -15,5 +15,6 @@ pub mod occluder_switch;
 pub mod pod_car;
 pub mod ratchet_pull;
 pub mod slide_in;
+pub mod stair_fall;
 pub mod water_work;
 pub mod wire_flight;

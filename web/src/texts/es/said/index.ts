@@ -20,6 +20,7 @@ import { podCar } from './pod-car.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
 import { slideIn } from './slide-in.ts';
+import { stairFall } from './stair-fall.ts';
 import { trail } from './trail.ts';
 import { waterWork } from './water-work.ts';
 import { wireFlight } from './wire-flight.ts';
@@ -43,6 +44,7 @@ export const said: Said = {
     bodyGimbal,
     motorcycleJump,
     podCar,
+    stairFall,
     mechanics,
     casting,
     clearance,
