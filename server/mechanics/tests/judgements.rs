@@ -15,7 +15,10 @@ use gagwright_mechanics::{
     evaluation::{Computed, over_tolerances},
     find,
     judging::{Held, status},
-    models::{fall, skin, stopping},
+    models::{
+        fall, skin, stopping,
+        trajectory::{self, Throw},
+    },
     reading,
 };
 
@@ -375,6 +378,49 @@ fn a_pull_that_stalls_says_so_and_passes_nothing() {
             .any(|caution| caution.name == "stalls")
     );
     assert_eq!(check(&assessment, "corridor").status, Status::Unknown);
+}
+
+#[test]
+fn a_landing_above_the_top_of_the_flight_is_never_reached() {
+    for (technique, raised, never) in [
+        ("ratchet-pull", ("landing_height", 2.5), "total_distance"),
+        ("air-ram", ("landing_height", 3.0), "landing_distance"),
+        ("car-hit", ("pad_height", 1.5), "landing_distance"),
+    ] {
+        let level = assess(technique, &[]);
+        let gives = |of: &Assessment| of.figures.iter().any(|one| one.name == never);
+        assert!(gives(&level), "{technique}");
+        assert!(level.cautions.iter().all(|one| one.name != "never_up"));
+        let high = assess(technique, &[(raised.0, Exact(raised.1))]);
+        assert!(!gives(&high), "{technique}");
+        assert!(high.cautions.iter().any(|one| one.name == "never_up"));
+        assert!(high.checks.iter().any(|one| one.status == Status::Unknown));
+    }
+}
+
+/// Without drag, by the closed form: v sin a + sqrt((v sin a)^2 - 2 g up) over g is the time to come down onto
+/// a surface `up` above the release.
+#[test]
+fn a_landing_above_the_release_is_met_on_the_way_down() {
+    let throw = |angle: f64, up: f64| Throw {
+        speed: 8.0,
+        angle,
+        height: -up,
+        mass: 80.0,
+        drag_area: 0.0,
+        density: 1.2,
+        wind: 0.0,
+    };
+    let rise: f64 = 8.0 * (0.9_f64).sin();
+    for up in [0.1, 0.8, 1.5] {
+        let time = (rise + (rise * rise - 2.0 * GRAVITY * up).sqrt()) / GRAVITY;
+        let landing = trajectory::fly(&throw(0.9, up)).unwrap();
+        close(landing.time, time, 1e-8);
+        close(landing.distance, 8.0 * (0.9_f64).cos() * time, 1e-8);
+    }
+    let top = rise * rise / (2.0 * GRAVITY);
+    assert!(trajectory::fly(&throw(0.9, top + 0.01)).is_none());
+    assert!(trajectory::fly(&throw(0.0, 0.1)).is_none());
 }
 
 #[test]

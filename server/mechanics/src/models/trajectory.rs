@@ -13,7 +13,7 @@ pub struct Throw {
     pub speed: f64,
     /// Angle of the start above the horizontal, rad.
     pub angle: f64,
-    /// Height of the start above the landing surface, m.
+    /// Height of the start above the landing surface, m; negative where the body must rise to it.
     pub height: f64,
     /// Mass, kg.
     pub mass: f64,
@@ -60,6 +60,9 @@ pub struct Sample {
     pub speed: f64,
 }
 
+/// What is said of a throw that has no landing for that reason.
+pub const NEVER_UP: &str = "The body does not rise to what it should land on: lower the landing, or throw it higher or steeper.";
+
 /// Longer than any fall or throw of a person.
 const LONGEST_FLIGHT: f64 = 120.0;
 
@@ -70,14 +73,20 @@ const ACCURACY: Accuracy = Accuracy {
     most_steps: 20_000,
 };
 
-/// Flies until the landing surface; none when it is not reached within two minutes.
+/// Flies until the landing surface; none when it is not reached within two minutes or lies above the top
+/// of the flight.
 pub fn fly(throw: &Throw) -> Option<Landing> {
     fly_and_sample(throw, |_| {})
 }
 
 /// As [`fly`], giving each step to `observe`.
 pub fn fly_and_sample(throw: &Throw, observe: impl FnMut(Sample)) -> Option<Landing> {
-    fly_over(throw, |_| 0.0, observe)
+    let rises = throw.speed * libm::sin(throw.angle) > 0.0;
+    if throw.height < 0.0 && !rises {
+        return None;
+    }
+    // A body whose top is still under the surface does not come down onto it.
+    fly_over(throw, |_| 0.0, observe).filter(|landing| landing.apex >= 0.0)
 }
 
 /// As [`fly_and_sample`], onto ground whose height at each distance is given.

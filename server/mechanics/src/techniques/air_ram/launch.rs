@@ -168,7 +168,7 @@ impl Setup {
         let throw = Throw {
             speed: libm::hypot(along, up),
             angle: libm::atan2(up, along),
-            height: height.max(0.0),
+            height,
             mass: self.mass,
             drag_area: self.drag_area,
             density: atmosphere::density(0.0),

@@ -5,7 +5,7 @@ use super::launch::{self, Setup};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
-    models::STANDARD_ATMOSPHERE,
+    models::{STANDARD_ATMOSPHERE, trajectory::NEVER_UP},
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -162,6 +162,9 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             ),
         );
         return cautions;
+    }
+    if setup.fly(&launch, 0.0).is_none() {
+        say_so("never_up", NEVER_UP.to_owned());
     }
     if launch.angle < setup.arm.end - 1e-6 {
         say_so(

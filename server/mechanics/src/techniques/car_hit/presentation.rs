@@ -4,7 +4,7 @@ use super::two_passes::{BODY, Car, Pull};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
-    models::trajectory,
+    models::trajectory::{self, NEVER_UP},
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -99,6 +99,9 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
                 say(Quantity::Speed, common)
             ),
         );
+    }
+    if Pull::read(values).is_some_and(|pull| trajectory::fly(&pull.throw).is_none()) {
+        say_so("never_up", NEVER_UP.to_owned());
     }
     if values.choice("passes") == Some("both_live") {
         say_so(

@@ -91,7 +91,7 @@ impl Pull {
                 speed,
                 angle,
                 // The body's middle lies 0.3 m over the pads when it has landed.
-                height: (height - values.number("pad_height")? - 0.3).max(0.0),
+                height: height - values.number("pad_height")? - 0.3,
                 mass: values.number("performer_mass")?,
                 drag_area: values.number("body_drag")?,
                 density: atmosphere::density(0.0),

@@ -5,7 +5,7 @@ use super::pull::{self, Setup};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
-    models::STANDARD_ATMOSPHERE,
+    models::{STANDARD_ATMOSPHERE, trajectory::NEVER_UP},
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -94,6 +94,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
                 say(Quantity::Length, pull.travel)
             ),
         ),
+        Some(pull) if pull.landing.is_none() => say_so("never_up", NEVER_UP.to_owned()),
         Some(_) => {}
     }
     if let Some(wanted) = values.number("wanted_distance") {

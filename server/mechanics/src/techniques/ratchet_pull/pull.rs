@@ -317,7 +317,7 @@ fn fly(setup: &Setup, speed: f64, travel: f64) -> Option<Landing> {
     trajectory::fly(&Throw {
         speed,
         angle: setup.angle,
-        height: height.max(0.0),
+        height,
         mass: setup.mass,
         drag_area: 0.5,
         density: atmosphere::density(0.0),

@@ -3,6 +3,8 @@
 export const mechanics: Record<string, string> = {
   'The model gives no answer for these inputs; see the cautions.':
     'El modelo no da respuesta con estos datos; vea las advertencias.',
+  'The body does not rise to what it should land on: lower the landing, or throw it higher or steeper.':
+    'El cuerpo no sube hasta donde debería caer: baje la llegada, o láncelo más alto o más empinado.',
   'Not known until entered: {list}.': 'Sin dato hasta indicar: {list}.',
   'Nothing is computed before these are entered: {list}.': 'No se calcula nada hasta indicar: {list}.',
   'these inputs together give no finite value for this figure; check the largest and smallest of them':
