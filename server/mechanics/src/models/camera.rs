@@ -83,7 +83,7 @@ pub fn cover(occluder: &Occluder, eye: Plan, height: f64, body: &Body) -> f64 {
         outermost(occluder.across.0, true),
         outermost(occluder.across.1, false),
     );
-    let inside = |edge: Plan| cross(edge, to) / libm::hypot(edge[0], edge[1]);
+    let inside = |edge: Plan| cross(edge, to) / libm::sqrt(edge[0] * edge[0] + edge[1] * edge[1]);
     let sides = (-inside(left)).min(inside(right)) - body.radius;
     // Above and below, by how much further off the body is than the front, on the same bearing.
     let ratio = |y: f64| (y - eye[1]) / front;
@@ -166,15 +166,7 @@ pub fn spans(f: impl Fn(f64) -> f64, times: &[f64], step: f64) -> Vec<(f64, f64)
         if (from.1 > 0.0) == (to.1 > 0.0) {
             continue;
         }
-        let (mut low, mut high) = (from.0, to.0);
-        for _ in 0..40 {
-            let middle = 0.5 * (low + high);
-            if (f(middle) > 0.0) == (from.1 > 0.0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
+        let (low, high) = edge(&f, from, to);
         match began.take() {
             Some(start) => found.push((start, low)),
             None => began = Some(high),
@@ -184,6 +176,49 @@ pub fn spans(f: impl Fn(f64) -> f64, times: &[f64], step: f64) -> Vec<(f64, f64)
         found.push((start, last.0));
     }
     found
+}
+
+/// Either side of where a function changes its sign between two looks, as near together as halving forty
+/// times would bring them: by false position with the Illinois weighting, and halving where that is slow.
+fn edge(f: impl Fn(f64) -> f64, from: (f64, f64), to: (f64, f64)) -> (f64, f64) {
+    let positive = from.1 > 0.0;
+    let close = 1e-12 * (to.0 - from.0);
+    let (mut low, mut high) = (from, to);
+    let mut last_was_low = None;
+    for tried in 0..60 {
+        let width = high.0 - low.0;
+        if width <= close {
+            break;
+        }
+        // Aimed a hair to the far side of the secant, so that both ends close in.
+        let secant = low.0 + width * low.1 / (low.1 - high.1);
+        let hair = match last_was_low {
+            Some(true) => 0.4 * close,
+            Some(false) => -0.4 * close,
+            None => 0.0,
+        };
+        let aimed = secant + hair;
+        let middle = if aimed > low.0 && aimed < high.0 && tried % 5 != 4 {
+            aimed
+        } else {
+            low.0 + 0.5 * width
+        };
+        let value = f(middle);
+        let is_low = (value > 0.0) == positive;
+        if is_low {
+            low = (middle, value);
+            if last_was_low == Some(true) {
+                high.1 *= 0.5;
+            }
+        } else {
+            high = (middle, value);
+            if last_was_low == Some(false) {
+                low.1 *= 0.5;
+            }
+        }
+        last_was_low = Some(is_low);
+    }
+    (low.0, high.0)
 }
 
 /// Where a function that dips once is least, by thirds.

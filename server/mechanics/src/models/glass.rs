@@ -1,6 +1,8 @@
 //! Tempered glass: pendulum classes, crack fronts, falling fragments, and whether a body comes too soon.
 
-use super::{GRAVITY, spread::normal_below};
+use std::sync::LazyLock;
+
+use super::{GRAVITY, spread::normal_below_near};
 
 /// Mass of the twin-tyre pendulum of EN 12600, kg.
 const PENDULUM_MASS: f64 = 50.0;
@@ -51,6 +53,16 @@ pub struct Meeting {
 const HALF_POINTS: i32 = 40;
 const REACH: f64 = 6.0;
 
+/// The points and their weights, which are the same for every meeting.
+static SPEEDS: LazyLock<Vec<(f64, f64)>> = LazyLock::new(|| {
+    (-HALF_POINTS..=HALF_POINTS)
+        .map(|i| {
+            let x = REACH * f64::from(i) / f64::from(HALF_POINTS);
+            (x, libm::exp(-0.5 * x * x))
+        })
+        .collect()
+});
+
 impl Meeting {
     /// Time from the charge to contact at the middle of everything, s.
     pub fn lead(&self) -> f64 {
@@ -66,9 +78,10 @@ impl Meeting {
                 return 0.0;
             }
             let over = self.distance / speed - self.delay - after;
-            let deviation = libm::hypot(self.delay_deviation, self.distance_deviation / speed);
+            let place = self.distance_deviation / speed;
+            let deviation = libm::sqrt(self.delay_deviation * self.delay_deviation + place * place);
             if deviation > 0.0 {
-                normal_below(-over / deviation)
+                normal_below_near(-over / deviation)
             } else if over < 0.0 {
                 1.0
             } else {
@@ -79,9 +92,7 @@ impl Meeting {
             return at(self.speed);
         }
         let (mut sum, mut weights) = (0.0, 0.0);
-        for i in -HALF_POINTS..=HALF_POINTS {
-            let x = REACH * f64::from(i) / f64::from(HALF_POINTS);
-            let weight = libm::exp(-0.5 * x * x);
+        for (x, weight) in &*SPEEDS {
             sum += weight * at(self.speed + x * self.speed_deviation);
             weights += weight;
         }

@@ -24,25 +24,21 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
     // Speed gained up to each grid point, in g seconds: a mean is then one subtraction.
     let mut gained = Vec::with_capacity(POINTS);
     let mut sum = 0.0;
-    let mut piece = 0;
-    let mut before = (first.0, first.1);
-    gained.push(0.0);
-    for i in 1..POINTS {
-        let to = first.0 + step * i as f64;
-        while piece + 1 < samples.len() && samples[piece + 1].0 <= to {
-            let next = samples[piece + 1];
-            sum += 0.5 * (before.1 + next.1) * (next.0 - before.0);
-            before = next;
-            piece += 1;
+    let mut i = 0;
+    for pair in samples.windows(2) {
+        let ((from, value), (to, next)) = (pair[0], pair[1]);
+        let bend = 0.5 * (next - value) / (to - from);
+        while i < POINTS {
+            let into = first.0 + step * i as f64 - from;
+            if from + into >= to {
+                break;
+            }
+            gained.push((sum + (value + bend * into) * into) / GRAVITY);
+            i += 1;
         }
-        if piece + 1 < samples.len() && to > before.0 {
-            let end = samples[piece + 1];
-            let value = before.1 + (end.1 - before.1) * (to - before.0) / (end.0 - before.0);
-            sum += 0.5 * (before.1 + value) * (to - before.0);
-            before = (to, value);
-        }
-        gained.push(sum / GRAVITY);
+        sum += 0.5 * (value + next) * (to - from);
     }
+    gained.resize(POINTS, sum / GRAVITY);
     // The longest window seldom ends on the grid, so its end is taken between two points.
     let whole = libm::floor(window / step).min(POINTS as f64) as usize;
     let part = window / step - whole as f64;
@@ -56,19 +52,25 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
     // The longest windows first: they are seldom beaten, and then only by ones nearly as long.
     let mut worst = 0.0_f64;
     let longest_share = share(step * longest as f64);
+    let mut take = |one: f64| {
+        if one > worst {
+            worst = one;
+        }
+    };
     for (start, end) in gained.iter().zip(&gained[longest..]) {
-        worst = worst.max(square(end - start, longest_share));
+        take(square(end - start, longest_share));
     }
     let window_share = share(window);
     for (start, ends) in gained.iter().zip(gained.windows(2).skip(whole)) {
         let end = ends[0] + part * (ends[1] - ends[0]);
-        worst = worst.max(square(end - start, window_share));
+        take(square(end - start, window_share));
     }
     // No window gains faster than the steepest step, so one of `steps` counts for at most
     // steepest^5 (steps step)^2: those too short to beat the worst so far are left out unseen.
     let steepest = gained
         .windows(2)
-        .fold(0.0_f64, |most, ends| most.max(ends[1] - ends[0]))
+        .map(|ends| ends[1] - ends[0])
+        .fold(0.0, |most, one| if one > most { one } else { most })
         * (1.0 + ROUNDING);
     let shares: Vec<f64> = (0..=longest)
         .map(|steps| share(step * steps as f64))
@@ -76,13 +78,19 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
     let shortest = (1..longest)
         .find(|&steps| square(steepest * steps as f64, shares[steps]) > worst)
         .unwrap_or(longest);
+    // Where all pushes one way, the last of several ends has gained most.
+    let rising = gained.windows(2).all(|ends| ends[1] >= ends[0]);
     for (from, start) in gained.iter().enumerate() {
         let to = (from + longest).min(POINTS - 1);
         if from + shortest > to {
             break;
         }
         let ends = &gained[from + shortest..=to];
-        let most = ends.iter().fold(0.0_f64, |most, end| most.max(end - start));
+        let most = if rising {
+            gained[to] - start
+        } else {
+            ends.iter().fold(0.0_f64, |most, end| most.max(end - start))
+        };
         if square(most * (1.0 + ROUNDING), shares[shortest]) <= worst {
             continue;
         }

@@ -52,7 +52,12 @@ impl Pendulum {
     }
 
     /// Swings for `duration` seconds, giving each step to `observe`. False when the solver failed.
-    pub fn swing(&self, duration: f64, mut observe: impl FnMut(Moment)) -> bool {
+    pub fn swing(&self, duration: f64, observe: impl FnMut(Moment)) -> bool {
+        self.swing_until(duration, f64::NEG_INFINITY, observe)
+    }
+
+    /// As [`Pendulum::swing`], but no further than to an angle that it falls to.
+    pub fn swing_until(&self, duration: f64, angle: f64, mut observe: impl FnMut(Moment)) -> bool {
         let factor = 0.5 * self.density * self.drag_area * self.length / self.mass;
         let accuracy = Accuracy {
             relative: 1e-9,
@@ -73,7 +78,7 @@ impl Pendulum {
             },
             duration,
             accuracy,
-            |_| 1.0,
+            |point| point.y[0] - angle,
             |point| observe(self.moment(point)),
         )
         .point()

@@ -112,14 +112,12 @@ pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<R
     let grip = given.friction * GRAVITY * libm::cos(given.rise);
     let (front, rear) = (grip * given.front_share, grip * (1.0 - given.front_share));
     let inertia = given.yaw_radius * given.yaw_radius;
+    let (steer_s, steer_c) = libm::sincos(given.steer);
     let downhill = GRAVITY * libm::sin(given.rise);
     let rate = |_: f64, y: &[f64; 6]| {
         let [_, _, vx, vy, heading, turn] = *y;
-        let (s, c) = (libm::sin(heading), libm::cos(heading));
-        let (ws, wc) = (
-            libm::sin(heading + given.steer),
-            libm::cos(heading + given.steer),
-        );
+        let (s, c) = libm::sincos(heading);
+        let (ws, wc) = (s * steer_c + c * steer_s, c * steer_c - s * steer_s);
         let (fx, fy) = (vx - turn * front_arm * s, vy + turn * front_arm * c);
         let (rx, ry) = (vx + turn * rear_arm * s, vy - turn * rear_arm * c);
         let across = fy * wc - fx * ws;

@@ -1,8 +1,48 @@
 //! The normal distribution, for how landings scatter.
 
+use std::sync::LazyLock;
+
 /// Probability that a standard normal variable is below `x`.
 pub fn normal_below(x: f64) -> f64 {
     0.5 * libm::erfc(-x * core::f64::consts::FRAC_1_SQRT_2)
+}
+
+/// Parts of one deviation between the points of the table, and where it begins and ends.
+const TABLE_PARTS: f64 = 32.0;
+const TABLE_ENDS: (f64, f64) = (-10.0, 8.5);
+
+/// The chance below each point and the density there.
+static TABLE: LazyLock<Vec<(f64, f64)>> = LazyLock::new(|| {
+    (0..=((TABLE_ENDS.1 - TABLE_ENDS.0) * TABLE_PARTS) as usize)
+        .map(|i| {
+            let at = TABLE_ENDS.0 + i as f64 / TABLE_PARTS;
+            (
+                normal_below(at),
+                ROOT_TAU_INVERSE * libm::exp(-0.5 * at * at),
+            )
+        })
+        .collect()
+});
+
+/// As [`normal_below`] to within 1e-7 of itself, for sums of very many: five terms of Taylor's series about
+/// the nearest point of a table. Chances under 1e-23 count as none.
+pub fn normal_below_near(x: f64) -> f64 {
+    if x >= TABLE_ENDS.1 {
+        return 1.0;
+    }
+    let place = (x - TABLE_ENDS.0) * TABLE_PARTS + 0.5;
+    let near = (place >= 0.0).then(|| TABLE.get(place as usize)).flatten();
+    let Some(&(below, density)) = near else {
+        return if x.is_nan() { x } else { 0.0 };
+    };
+    let at = TABLE_ENDS.0 + (place as usize) as f64 / TABLE_PARTS;
+    let (d, square) = (x - at, at * at);
+    let series = 1.0
+        + d * (-0.5 * at
+            + d * ((square - 1.0) / 6.0
+                + d * (at * (3.0 - square) / 24.0
+                    + d * ((square * square - 6.0 * square + 3.0) / 120.0))));
+    below + density * d * series
 }
 
 /// Probability that a normal variable lies outside two bounds, exact to its last digits however small:
@@ -50,7 +90,18 @@ const ROOT_TAU_INVERSE: f64 = 0.398_942_280_401_432_7;
 
 #[cfg(test)]
 mod tests {
-    use super::two_sided_quantile;
+    use super::{normal_below, normal_below_near, two_sided_quantile};
+
+    /// The table keeps its promise from end to end and past both.
+    #[test]
+    fn the_table_is_near() {
+        for i in -120_000..100_000 {
+            let x = f64::from(i) * 1e-4 + 3e-5;
+            let (near, exact) = (normal_below_near(x), normal_below(x));
+            let off = (near - exact).abs();
+            assert!(off <= 1e-7 * exact || exact < 1e-23, "{x}: {near} {exact}");
+        }
+    }
 
     /// The quantile leaves in the tails what was asked for, and is the table's where tables go (two-sided
     /// points of the standard normal distribution, NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1).

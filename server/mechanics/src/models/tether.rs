@@ -17,17 +17,21 @@ pub fn run_up(top_speed: f64, build_up: f64, distance: f64) -> (f64, f64) {
     }
     let lost = |time: f64| -libm::expm1(-time / build_up);
     let gone = |time: f64| top_speed * (time - build_up * lost(time));
-    // The runner is never further than at top speed from the start, nor than one build-up behind that.
-    let (mut low, mut high) = (distance / top_speed, distance / top_speed + build_up);
+    // The runner is never further than at top speed from the start, nor than one build-up behind that. The way
+    // bends upward in time, so Newton from the later end comes nearer from that side alone.
+    let mut time = distance / top_speed + build_up;
     for _ in 0..60 {
-        let middle = 0.5 * (low + high);
-        if gone(middle) < distance {
-            low = middle;
-        } else {
-            high = middle;
+        let speed = top_speed * lost(time);
+        let past = gone(time) - distance;
+        if past <= 0.0 || speed <= 0.0 {
+            break;
+        }
+        time -= past / speed;
+        if past <= 1e-15 * distance {
+            break;
         }
     }
-    (top_speed * lost(high), high)
+    (top_speed * lost(time), time)
 }
 
 /// An absorber that tears.
@@ -127,16 +131,21 @@ impl Tether {
     /// Stretch of the line, m, its rate without tearing, m/s, and the line's direction from the body.
     fn line(&self, reach: f64, y: &State) -> (f64, f64, [f64; 2]) {
         let (x, z) = (reach + y[0], y[1] - self.rise);
-        let far = libm::hypot(x, z).max(1e-9);
+        let far = libm::sqrt(x * x + z * z).max(1e-9);
         let rate = (x * y[2] + z * y[3]) / far;
         (far - self.length - y[4], rate, [-x / far, -z / far])
     }
 
     fn tension(&self, reach: f64, y: &State, stage: Stage) -> f64 {
+        let (stretch, rate, _) = self.line(reach, y);
+        self.pull(stretch, rate, stage)
+    }
+
+    /// Tension by the stretch and its rate.
+    fn pull(&self, stretch: f64, rate: f64, stage: Stage) -> f64 {
         if let (Stage::Tearing, Some(absorber)) = (stage, self.absorber) {
             return absorber.force;
         }
-        let (stretch, rate, _) = self.line(reach, y);
         if stretch <= 0.0 {
             // At the very start the line is taut and not yet stretched: only its damping pulls.
             let starting = stretch > -1e-12 && rate > 0.0;
@@ -151,7 +160,7 @@ impl Tether {
 
     fn rate(&self, reach: f64, y: &State, stage: Stage, legs: Legs) -> State {
         let (stretch, rate, to) = self.line(reach, y);
-        let pull = self.tension(reach, y, stage) / self.mass;
+        let pull = self.pull(stretch, rate, stage) / self.mass;
         let torn = match (stage, self.absorber) {
             // Under the steady force the damped line goes on stretching to where it alone holds it.
             (Stage::Tearing, Some(absorber)) => {

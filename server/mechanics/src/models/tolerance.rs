@@ -63,7 +63,7 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
     // Between pieces the peak can hide by at most (0.05)^2 / 8, three parts in ten thousand.
     let longest = 0.05 / w;
     // Even samples share one step's sines and exponentials.
-    let mut known: Option<Advance> = None;
+    let mut known: Option<Even> = None;
     let mut follow = |from: (f64, f64), to: (f64, f64)| {
         let span = to.0 - from.0;
         if span <= 0.0 {
@@ -73,26 +73,28 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
         let count = pieces as usize;
         let step = span / pieces;
         let slope = (to.1 - from.1) / span;
-        let near = |one: &Advance| (one.step - step).abs() <= 1e-12 * step;
-        let matrix = match known {
-            Some(one) if near(&one) => one,
-            _ => Advance::new(w, z, step),
-        };
-        known = Some(matrix);
         if count == 1 {
-            state = matrix.piece(state, from.1, to.1);
+            state = Advance::new(w, z, step).piece(state, from.1, to.1);
             peak = peak.max(state[0].abs());
             return;
         }
         // Many like pieces: what one does is linear in the state, in where the ramp begins and in how far it
         // goes, so its eight numbers do for all.
         let rise = slope * step;
-        let free = [
-            matrix.piece([1.0, 0.0], 0.0, 0.0),
-            matrix.piece([0.0, 1.0], 0.0, 0.0),
-        ];
-        let level = matrix.piece([0.0, 0.0], 1.0, 1.0);
-        let ramp = matrix.piece([0.0, 0.0], 0.0, rise);
+        let near = |one: &Even| (one.step - step).abs() <= 1e-12 * step;
+        let Even {
+            free, level, ramp, ..
+        } = match known {
+            Some(one) if near(&one) => one,
+            _ => Even::new(w, z, step),
+        };
+        known = Some(Even {
+            step,
+            free,
+            level,
+            ramp,
+        });
+        let ramp = ramp.map(|one| one * rise);
         let [mut x, mut v] = state;
         for i in 0..count {
             let a = from.1 + rise * i as f64;
@@ -114,6 +116,27 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
         );
     }
     peak * w * w / GRAVITY
+}
+
+/// What one step of a length does, linear in each of: the state, an even input of 1, and a ramp from 0 to 1.
+#[derive(Clone, Copy)]
+struct Even {
+    step: f64,
+    free: [[f64; 2]; 2],
+    level: [f64; 2],
+    ramp: [f64; 2],
+}
+
+impl Even {
+    fn new(w: f64, z: f64, step: f64) -> Even {
+        let one = Advance::new(w, z, step);
+        Even {
+            step,
+            free: [[1.0, 0.0], [0.0, 1.0]].map(|state| one.piece(state, 0.0, 0.0)),
+            level: one.piece([0.0, 0.0], 1.0, 1.0),
+            ramp: one.piece([0.0, 0.0], 0.0, 1.0),
+        }
+    }
 }
 
 /// One exact step of the damped oscillator under a straight-line input.

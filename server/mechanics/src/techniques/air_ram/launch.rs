@@ -56,8 +56,20 @@ impl Arm {
 
     /// How fast that length grows with the angle: the lever of the push, m.
     pub(super) fn lever(&self, angle: f64) -> f64 {
-        let across = self.back * libm::sin(angle) + self.below * libm::cos(angle);
-        self.pin * across / self.cylinder(angle).max(1e-6)
+        self.at(angle).lever
+    }
+
+    /// All that an angle decides.
+    fn at(&self, angle: f64) -> Place {
+        let (sine, cosine) = libm::sincos(angle);
+        let (along, up) = (self.back - self.pin * cosine, self.pin * sine + self.below);
+        let cylinder = libm::sqrt(along * along + up * up);
+        Place {
+            sine,
+            cosine,
+            cylinder,
+            lever: self.pin * (self.back * sine + self.below * cosine) / cylinder.max(1e-6),
+        }
     }
 
     /// Stroke that the arm asks of its cylinder.
@@ -69,6 +81,14 @@ impl Arm {
     pub(super) fn inertia(&self) -> f64 {
         self.mass * self.length * self.length / 3.0
     }
+}
+
+/// The arm at an angle: its sine and cosine, the cylinder's length and the lever of its push.
+struct Place {
+    sine: f64,
+    cosine: f64,
+    cylinder: f64,
+    lever: f64,
 }
 
 /// Everything the launch depends on, SI.
@@ -258,13 +278,13 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
     let hanging = (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY;
     let first_length = arm.cylinder(arm.start);
     // The moment of the push less that of the weight, N m.
-    let moment_left = |y: &State| {
+    let moment_left = |y: &State, place: &Place| {
         let gauge = y[1] * STANDARD_ATMOSPHERE - STANDARD_ATMOSPHERE;
         let push = (gauge * setup.area - setup.friction).max(0.0);
-        push * arm.lever(y[2]) - hanging * libm::cos(y[2])
+        push * place.lever - hanging * place.cosine
     };
-    let turning = |y: &State| {
-        let turn = moment_left(y);
+    let turning = |y: &State, place: &Place| {
+        let turn = moment_left(y, place);
         // At rest the frame holds the arm until the push lifts it.
         if turn < 0.0 && y[2] <= arm.start && y[3] <= 0.0 {
             0.0
@@ -277,22 +297,30 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
         let cylinder = (y[1] * STANDARD_ATMOSPHERE).max(1.0);
         let open = (t / setup.opening).min(1.0);
         let flow = open * setup.valve.mass_flow(upstream, temperature, cylinder);
-        let volume = setup.dead_volume + setup.area * (arm.cylinder(y[2]) - first_length).max(0.0);
-        let growth = setup.area * arm.lever(y[2]) * y[3];
+        let place = arm.at(y[2]);
+        let volume = setup.dead_volume + setup.area * (place.cylinder - first_length).max(0.0);
+        let growth = setup.area * place.lever * y[3];
         let rise =
             gas::cylinder_pressure_rate(cylinder, volume, growth, flow, temperature, EXPONENT);
-        [-flow / full, rise / STANDARD_ATMOSPHERE, y[3], turning(y)]
+        [
+            -flow / full,
+            rise / STANDARD_ATMOSPHERE,
+            y[3],
+            turning(y, &place),
+        ]
     };
+    let lean = libm::sincos(setup.lean);
     let moment = |point: &Point<4>| {
         let y = &point.y;
-        let (sine, cosine) = (libm::sin(y[2]), libm::cos(y[2]));
-        let (along_circle, to_hinge) = (setup.foot * turning(y), setup.foot * y[3] * y[3]);
+        let place = arm.at(y[2]);
+        let (sine, cosine) = (place.sine, place.cosine);
+        let (along_circle, to_hinge) = (setup.foot * turning(y, &place), setup.foot * y[3] * y[3]);
         // Along and up: what the foot does, and gravity.
         let force = [
             along_circle * sine + to_hinge * cosine,
             along_circle * cosine - to_hinge * sine + GRAVITY,
         ];
-        let felt = force[0] * libm::sin(setup.lean) + force[1] * libm::cos(setup.lean);
+        let felt = force[0] * lean.0 + force[1] * lean.1;
         Moment {
             time: point.t,
             angle: y[2],
@@ -326,7 +354,7 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
         if at_rest(point) {
             0.0
         } else {
-            -moment_left(&point.y)
+            -moment_left(&point.y, &arm.at(point.y[2]))
         }
     };
     let lifted = match ode::integrate(rate, start, LONGEST, ACCURACY, held, &mut watch) {
@@ -343,7 +371,8 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
             if at_rest(point) {
                 return 0.0;
             }
-            let pressed = setup.foot * turning(&point.y) + GRAVITY * libm::cos(point.y[2]);
+            let place = arm.at(point.y[2]);
+            let pressed = setup.foot * turning(&point.y, &place) + GRAVITY * place.cosine;
             (arm.end - point.y[2]).min(pressed / GRAVITY)
         },
         &mut watch,

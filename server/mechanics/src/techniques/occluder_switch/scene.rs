@@ -16,11 +16,23 @@ pub(super) struct Walk {
     pub speed: f64,
     pub cue: f64,
     pub height: f64,
+    length: f64,
 }
 
 impl Walk {
+    fn new(from: Plan, to: Plan, speed: f64, cue: f64, height: f64) -> Walk {
+        Walk {
+            from,
+            to,
+            speed,
+            cue,
+            height,
+            length: libm::hypot(to[0] - from[0], to[1] - from[1]),
+        }
+    }
+
     pub fn length(&self) -> f64 {
-        libm::hypot(self.to[0] - self.from[0], self.to[1] - self.from[1])
+        self.length
     }
 
     pub fn arrival(&self) -> f64 {
@@ -62,20 +74,20 @@ impl Scene {
         let (middle, half) = (n("occluder_offset")?, 0.5 * n("occluder_width")?);
         let front = n("occluder_distance")?;
         Some(Scene {
-            actor: Walk {
-                from: [n("actor_start_across")?, n("actor_start_away")?],
-                to: [n("actor_end_across")?, n("actor_end_away")?],
-                speed: n("actor_speed")?,
-                cue: 0.0,
-                height: n("actor_height")?,
-            },
-            double: Walk {
-                from: [n("double_start_across")?, n("double_start_away")?],
-                to: [n("double_end_across")?, n("double_end_away")?],
-                speed: n("double_speed")?,
-                cue: n("double_cue")?,
-                height: n("double_height")?,
-            },
+            actor: Walk::new(
+                [n("actor_start_across")?, n("actor_start_away")?],
+                [n("actor_end_across")?, n("actor_end_away")?],
+                n("actor_speed")?,
+                0.0,
+                n("actor_height")?,
+            ),
+            double: Walk::new(
+                [n("double_start_across")?, n("double_start_away")?],
+                [n("double_end_across")?, n("double_end_away")?],
+                n("double_speed")?,
+                n("double_cue")?,
+                n("double_height")?,
+            ),
             radius: 0.5 * n("body_width")?,
             shot_length: n("shot_length")?,
             camera_height: n("camera_height")?,

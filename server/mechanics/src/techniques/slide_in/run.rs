@@ -1,12 +1,13 @@
 //! One run of the car, from the brake mark to rest, and how runs scatter.
 
 use core::cell::RefCell;
+use std::sync::LazyLock;
 
 use crate::{
     evaluation::keep,
     models::{
         slide::{self, Moment, Slide},
-        spread::normal_below,
+        spread::{normal_below, normal_below_near},
     },
     reading::Values,
 };
@@ -145,7 +146,24 @@ pub(super) struct Scatter {
 /// Frictions to each side of the middle, how many deviations they reach, and the parts between two.
 const HALF_POINTS: i32 = 20;
 const REACH: f64 = 6.0;
-const PARTS: i32 = 16;
+const PARTS: usize = 16;
+
+/// Chance of each part of a standard normal from one end to the other, the same for every scatter.
+static MASSES: LazyLock<Vec<f64>> = LazyLock::new(|| {
+    let step = REACH / f64::from(HALF_POINTS);
+    let place = |steps: i32, part: usize| step * (f64::from(steps) + part as f64 / PARTS as f64);
+    (-HALF_POINTS..HALF_POINTS)
+        .flat_map(|steps| (0..PARTS).map(move |part| (place(steps, part), place(steps, part + 1))))
+        .map(|(from, to)| {
+            // The lesser tail of the two, so that small chances keep their digits.
+            if from < 0.0 {
+                normal_below(to) - normal_below(from)
+            } else {
+                normal_below(-from) - normal_below(-to)
+            }
+        })
+        .collect()
+});
 
 impl Scatter {
     /// Chance that the car of that size reaches `limit`. The way goes with one over friction, so its far
@@ -158,31 +176,21 @@ impl Scatter {
                 (along + ahead, self.rest * along / self.along)
             })
         };
-        let step = REACH / f64::from(HALF_POINTS);
         // Frictions lower than the lowest are counted as reaching.
         let mut chance = normal_below(-REACH);
-        let mut low = -REACH;
-        for pair in self.by_friction.windows(2) {
-            let ends = nose(&pair[0]).zip(nose(&pair[1]));
-            for part in 0..PARTS {
-                let share = |i: f64| i / f64::from(PARTS);
-                let (from, to) = (
-                    low + step * share(f64::from(part)),
-                    low + step * share(f64::from(part + 1)),
-                );
-                // The lesser tail of the two, so that small chances keep their digits.
-                let mass = if from < 0.0 {
-                    normal_below(to) - normal_below(from)
-                } else {
-                    normal_below(-from) - normal_below(-to)
-                };
-                let at = share(f64::from(part) + 0.5);
+        let mut from = self.by_friction.first().and_then(nose);
+        for (run, parts) in self.by_friction[1..].iter().zip(MASSES.chunks(PARTS)) {
+            let to = nose(run);
+            let ends = from.zip(to);
+            from = to;
+            for (part, mass) in parts.iter().enumerate() {
+                let at = (part as f64 + 0.5) / PARTS as f64;
                 chance += mass
                     * ends.map_or(1.0, |((a, rest_a), (b, rest_b))| {
                         let over = limit - (a + (b - a) * at);
                         let deviation = rest_a + (rest_b - rest_a) * at;
                         if deviation > 0.0 {
-                            normal_below(-over / deviation)
+                            normal_below_near(-over / deviation)
                         } else if over < 0.0 {
                             1.0
                         } else {
@@ -190,7 +198,6 @@ impl Scatter {
                         }
                     });
             }
-            low += step;
         }
         chance.min(1.0)
     }

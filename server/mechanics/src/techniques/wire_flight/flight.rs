@@ -145,7 +145,9 @@ pub(super) fn swing_bottom(pendulum: &Pendulum) -> Option<Moment> {
         });
     }
     let mut worst: Option<Moment> = None;
-    let finished = pendulum.swing(0.5 * period(pendulum), |moment| {
+    // Past the bottom all grows less, and a step is a sixtieth of a swing: so little further shows it.
+    let past = -0.5 * pendulum.release_angle;
+    let finished = pendulum.swing_until(0.5 * period(pendulum), past, |moment| {
         if worst.is_none_or(|seen| moment.felt > seen.felt) {
             worst = Some(moment);
         }
@@ -160,10 +162,15 @@ pub(super) fn sheave_gain(values: &Values) -> Option<f64> {
 
 /// Where planned flight loads the wires most.
 pub(super) fn worst(values: &Values) -> Option<Worst> {
+    let bottom = swing_bottom(&pendulum(values)?)?;
+    worst_with(values, &bottom)
+}
+
+/// As [`worst`], with the bottom of the swing that is known already.
+pub(super) fn worst_with(values: &Values, bottom: &Moment) -> Option<Worst> {
     let ramp = Ramp::of(values)?;
     let gain = sheave_gain(values)?;
     let pendulum = pendulum(values)?;
-    let bottom = swing_bottom(&pendulum)?;
     let swinging = swing_time(values, &pendulum)?;
     let moves = ramp.ramp > 0.0;
     let start = Worst {

@@ -16,6 +16,7 @@ use crate::{
     evaluation::{Computed, Evaluation},
     models::{
         GRAVITY,
+        pendulum::Moment,
         wire::{self, Material},
     },
     reading::Values,
@@ -115,14 +116,14 @@ fn compute(values: &Values) -> Computed {
     }
     let shares = Shares::of(values);
     out.set_if("heavier_side", shares.map(|shares| shares.heavier()));
-    let _ = swing(values, &mut out);
+    let bottom = swing(values, &mut out);
     let (Some(mass), Some(shares)) = (values.number("performer_mass"), shares) else {
         return out;
     };
     let (left, right) = shares.tensions(mass * GRAVITY);
     out.set("static_tension", left.max(right));
     let mut highest = left.max(right);
-    if let Some(worst) = flight::worst(values) {
+    if let Some(worst) = bottom.and_then(|bottom| flight::worst_with(values, &bottom)) {
         let (left, right) = shares.tensions(mass * worst.felt * worst.sheave_gain);
         let peak = left.max(right);
         highest = highest.max(peak);
@@ -163,15 +164,17 @@ fn compute(values: &Values) -> Computed {
     out
 }
 
-/// The swing's own figures, which need no more than lengths and the angle.
-fn swing(values: &Values, out: &mut Computed) -> Option<()> {
+/// The swing's own figures, which need no more than lengths and the angle; gives its bottom.
+fn swing(values: &Values, out: &mut Computed) -> Option<Moment> {
     let pendulum = flight::pendulum(values)?;
     out.set("swing_period", flight::period(&pendulum));
-    out.set("swing_speed", swing_bottom(&pendulum)?.speed.abs());
-    let reach = values.number("body_reach")?;
-    out.set(
+    let bottom = swing_bottom(&pendulum)?;
+    out.set("swing_speed", bottom.speed.abs());
+    out.set_if(
         "swing_reach",
-        pendulum.length * libm::sin(pendulum.release_angle) + reach,
+        values
+            .number("body_reach")
+            .map(|reach| pendulum.length * libm::sin(pendulum.release_angle) + reach),
     );
-    Some(())
+    Some(bottom)
 }
