@@ -83,13 +83,43 @@ pub struct Stack {
     scratch: Vec<(f64, f64)>,
     solved: Vec<f64>,
     boiling: Vec<bool>,
+    /// From here on inward no cell ever changes what it conducts or holds.
+    steady: usize,
+    /// The elimination of those cells, from the deep side, for each step that was taken.
+    factors: Vec<Factors>,
 }
+
+/// The steady cells' elimination for one length of step, outermost first: a cell's solved temperature is
+/// own * (temperature before) + inner * (carried of the next cell in) + outer * (solved of the next cell out).
+#[derive(Clone, Debug)]
+struct Factors {
+    step: f64,
+    rows: Vec<Row>,
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Row {
+    own: f64,
+    inner: f64,
+    outer: f64,
+}
+
+/// More lengths of step than any course has.
+const MOST_FACTORS: usize = 64;
 
 impl Stack {
     /// A stack of at least one cell, from outside to inside.
     pub fn new(cells: Vec<Cell>, deep: Deep) -> Stack {
         let count = cells.len();
+        let dry = cells
+            .iter()
+            .rev()
+            .take_while(|cell| cell.water <= 0.0)
+            .count();
         let mut stack = Stack {
+            // The outermost dry cell is still linked to one that changes.
+            steady: (count - dry + 1).min(count),
+            factors: Vec::new(),
             links: Vec::with_capacity(count),
             cells,
             deep,
@@ -122,12 +152,34 @@ impl Stack {
 
     /// Water left, kg/m2.
     pub fn water(&self) -> f64 {
-        self.cells.iter().map(|cell| cell.water).sum()
+        self.cells[..self.steady]
+            .iter()
+            .map(|cell| cell.water)
+            .sum()
+    }
+
+    /// The highest temperature that anything can come to under `outside`, K: heat flows only downhill.
+    pub fn highest(&self, outside: &Outside) -> f64 {
+        let ends = match self.deep {
+            Deep::Held(temperature) => temperature.max(outside.surroundings),
+            Deep::Insulated => outside.surroundings,
+        };
+        self.cells
+            .iter()
+            .fold(ends, |most, cell| most.max(cell.temperature))
     }
 
     /// Takes the `count` outermost cells off, with all they hold.
     pub fn strip(&mut self, count: usize) {
         let count = count.min(self.cells.len() - 1);
+        let kept = self.cells.len() - count;
+        let steady = self.steady.saturating_sub(count).max(1);
+        // The elimination comes from the deep side, so what is left of it still holds.
+        for one in &mut self.factors {
+            let gone = one.rows.len().saturating_sub(kept - steady);
+            one.rows.drain(..gone);
+        }
+        self.steady = steady;
         self.cells.drain(..count);
         self.boiling.drain(..count);
         self.scratch.truncate(self.cells.len());
@@ -180,12 +232,15 @@ impl Stack {
     /// heat they never had; which cells boil is found by solving again until it no longer changes.
     pub fn advance(&mut self, step: f64, outside: &Outside) {
         let bounds = self.bounds(outside);
+        let factors = self.factors_for(step, &bounds);
+        let inward = self.carry(factors, &bounds);
         for _ in 0..MOST_SOLVES {
-            self.solve(step, &bounds);
+            self.solve(step, &bounds, inward);
             if !self.mark_boiling(step, &bounds) {
                 break;
             }
         }
+        self.solve_steady(factors);
         let count = self.cells.len();
         self.ledger.entered += step * (bounds.constant - bounds.slope * self.solved[0]);
         self.ledger.left_inward +=
@@ -210,15 +265,85 @@ impl Stack {
         }
     }
 
-    /// Solves for the temperatures at the end of the step, with boiling cells held.
-    fn solve(&mut self, step: f64, bounds: &Bounds) {
+    /// Which kept factors are this step's; made when there are none yet.
+    fn factors_for(&mut self, step: f64, bounds: &Bounds) -> usize {
+        // The last used stand last, and a course keeps to its longest step.
+        if let Some(at) = self.factors.iter().rposition(|one| one.step == step) {
+            return at;
+        }
         let count = self.cells.len();
+        let mut rows = vec![
+            Row {
+                own: 0.0,
+                inner: 0.0,
+                outer: 0.0
+            };
+            count - self.steady
+        ];
+        let rate = 1.0 / step;
+        let (mut inner, mut before) = (bounds.deep_link, 0.0);
+        for i in (self.steady..count).rev() {
+            let outer = self.links[i - 1];
+            let inertia = self.cells[i].capacity() * rate;
+            let inverse = 1.0 / (inertia + outer + inner - inner * before);
+            before = outer * inverse;
+            rows[i - self.steady] = Row {
+                own: inertia * inverse,
+                inner: inner * inverse,
+                outer: before,
+            };
+            inner = outer;
+        }
+        if self.factors.len() >= MOST_FACTORS {
+            self.factors.clear();
+        }
+        self.factors.push(Factors { step, rows });
+        self.factors.len() - 1
+    }
+
+    /// Carries the steady cells' heat outward: how the next cell in depends on the last that is not steady, as
+    /// constant and slope. None when no cell is steady.
+    fn carry(&mut self, factors: usize, bounds: &Bounds) -> Option<(f64, f64)> {
+        let mut carried = bounds.deep_temperature;
+        let rows = &self.factors[factors].rows;
+        let cells = &self.cells[self.steady..];
+        let scratch = &mut self.scratch[self.steady..];
+        for ((row, cell), kept) in rows.iter().zip(cells).zip(scratch).rev() {
+            carried = row.own * cell.temperature + row.inner * carried;
+            *kept = (row.outer, carried);
+        }
+        rows.first().map(|row| (carried, row.outer))
+    }
+
+    /// Solves the steady cells, once those outside them are.
+    fn solve_steady(&mut self, factors: usize) {
+        let rows = self.factors[factors].rows.len();
+        let (outside, steady) = self.solved.split_at_mut(self.steady);
+        let mut out = outside.last().copied().unwrap_or(0.0);
+        for (solved, (slope, carried)) in steady
+            .iter_mut()
+            .zip(&self.scratch[self.steady..])
+            .take(rows)
+        {
+            out = carried + slope * out;
+            *solved = out;
+        }
+    }
+
+    /// Solves for the temperatures at the end of the step, with boiling cells held, as far in as the first
+    /// steady cell, which `inward` stands for.
+    fn solve(&mut self, step: f64, bounds: &Bounds, inward: Option<(f64, f64)>) {
+        let count = self.steady;
         // Forward sweep of the Thomas algorithm: each row is
         // (C/dt + links) T - outer link T_outer - inner link T_inner = C/dt T_old + sources.
         let rate = 1.0 / step;
         let (mut above, mut carried, mut outer) = (0.0, 0.0, 0.0);
         for i in 0..count {
-            let inner = if i + 1 < count { self.links[i] } else { 0.0 };
+            let inner = if i + 1 < self.cells.len() {
+                self.links[i]
+            } else {
+                0.0
+            };
             if self.boiling[i] {
                 (above, carried, outer) = (0.0, BOILING, inner);
                 self.scratch[i] = (above, carried);
@@ -233,8 +358,16 @@ impl Stack {
                 right += bounds.constant;
             }
             if i + 1 == count {
-                diagonal += bounds.deep_link;
-                right += bounds.deep_link * bounds.deep_temperature;
+                match inward {
+                    Some((constant, slope)) => {
+                        diagonal -= inner * slope;
+                        right += inner * constant;
+                    }
+                    None => {
+                        diagonal += bounds.deep_link;
+                        right += bounds.deep_link * bounds.deep_temperature;
+                    }
+                }
             }
             let inverse = 1.0 / diagonal;
             (above, carried, outer) = (inner * inverse, right * inverse, inner);
@@ -243,8 +376,16 @@ impl Stack {
         let mut inside = 0.0;
         for i in (0..count).rev() {
             let (above, carried) = self.scratch[i];
-            inside = carried + above * inside;
+            // The first steady cell is counted in already.
+            inside = if i + 1 == count {
+                carried
+            } else {
+                carried + above * inside
+            };
             self.solved[i] = inside;
+        }
+        if let Some((constant, slope)) = inward {
+            self.solved[count] = constant + slope * self.solved[count - 1];
         }
     }
 
@@ -269,7 +410,7 @@ impl Stack {
     /// Finds which cells boil, given a solution; true when that changed.
     fn mark_boiling(&mut self, step: f64, bounds: &Bounds) -> bool {
         let mut changed = false;
-        for i in 0..self.cells.len() {
+        for i in 0..self.steady {
             if self.boiling[i] {
                 if self.surplus(i, step, bounds) < 0.0 {
                     self.boiling[i] = false;
@@ -286,7 +427,7 @@ impl Stack {
     /// Takes over the solved temperatures and spends each boiling cell's surplus on its water.
     fn settle(&mut self, step: f64, bounds: &Bounds) {
         let mut dried = false;
-        for i in 0..self.cells.len() {
+        for i in 0..self.steady {
             let temperature = self.solved[i];
             let wet = self.cells[i].water > 0.0;
             if !wet || (!self.boiling[i] && temperature <= BOILING) {
@@ -315,6 +456,12 @@ impl Stack {
             }
             // Heat left after the last water warms the cell; heat that was short cools it.
             cell.temperature = BOILING + (spare - gone * LATENT_HEAT) / cell.capacity();
+        }
+        for (cell, solved) in self.cells[self.steady..]
+            .iter_mut()
+            .zip(&self.solved[self.steady..])
+        {
+            cell.temperature = *solved;
         }
         if dried {
             self.link();

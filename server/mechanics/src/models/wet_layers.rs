@@ -119,66 +119,92 @@ pub fn run_and_strip(
     follow(layers, course, Some((cold, seconds)), observe)
 }
 
+/// When a body that burns on is hurt, where it is, and when its layers are nearly dry, s.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct BurntOn {
+    /// As in [`Outcome`].
+    pub second_degree: Option<f64>,
+    /// As in [`Outcome`].
+    pub pain: Option<f64>,
+    /// When no more than the asked water was left.
+    pub dry: Option<f64>,
+}
+
+/// The same flames twice over, burning on for `horizon` seconds until injury, and the course of
+/// [`run_and_strip`] with nobody watching. Step for step what two runs give; the steps that both begin with
+/// are taken once, and none where the skin is too cool to add anything.
+pub fn burn_on_and_strip(
+    layers: &[Layer],
+    course: &Course,
+    (horizon, nearly_dry): (f64, f64),
+    (cold, seconds): (Outside, f64),
+) -> (BurntOn, Outcome) {
+    let mut run = Run::new(layers);
+    let held = run.stack.held();
+    let mut dry = None;
+    let mut step = course.first_step;
+    let both = course.flame_time.min(horizon);
+    while both - run.time >= 2.0 * step && run.outcome.second_degree.is_none() {
+        run.step_on(step, &course.burning, both);
+        if dry.is_none() && run.stack.water() <= nearly_dry {
+            dry = Some(run.time);
+        }
+        step = (step * 1.1).min(course.longest_step);
+    }
+    let on = Course {
+        stop_at_injury: true,
+        ..*course
+    };
+    let mut burning = run.clone();
+    burning.phase_from(step, &on, &course.burning, horizon, &mut |moment| {
+        if dry.is_none() && moment.water <= nearly_dry {
+            dry = Some(moment.time);
+        }
+    });
+    let burnt = BurntOn {
+        second_degree: burning.outcome.second_degree,
+        pain: burning.outcome.pain,
+        dry,
+    };
+    run.phase_from(
+        step,
+        course,
+        &course.burning,
+        course.flame_time,
+        &mut |_| {},
+    );
+    run.soak(course, held, &mut |_| {});
+    run.strip();
+    let mut step = course.first_step;
+    let end = run.time + seconds;
+    while run.time < end && !run.is_over(&cold) {
+        run.step_on(step, &cold, end);
+        step = (step * 1.1).min(course.longest_step);
+    }
+    (burnt, run.outcome)
+}
+
 fn follow(
     layers: &[Layer],
     course: &Course,
     stripped: Option<(Outside, f64)>,
     mut observe: impl FnMut(Moment),
 ) -> Outcome {
-    let mut cells = Vec::new();
-    for layer in layers {
-        if layer.thickness < 1e-6 {
-            continue;
-        }
-        let share = 1.0 / layer.cells as f64;
-        for _ in 0..layer.cells {
-            cells.push(Cell {
-                thickness: layer.thickness * share,
-                conductivity: layer.conductivity,
-                heat_capacity: layer.dry_capacity / layer.thickness,
-                water: layer.water * share,
-                dry_conductivity: layer.dry_conductivity,
-                temperature: layer.temperature,
-            });
-        }
-    }
-    let first_skin = cells.len();
-    cells.extend(skin::cells());
-    let mut run = Run {
-        stack: Stack::new(cells, Deep::Held(skin::DEEP_TEMPERATURE)),
-        first_skin,
-        time: 0.0,
-        rates: (0.0, 0.0),
-        outcome: Outcome {
-            peak_temperature: skin::SURFACE_TEMPERATURE,
-            ..Outcome::default()
-        },
-    };
+    let mut run = Run::new(layers);
     let held = run.stack.held();
     observe(run.moment(&course.burning));
     run.phase(course, &course.burning, course.flame_time, &mut observe);
-    run.outcome.damage_at_out = run.outcome.damage;
-    run.outcome.water_left = run.stack.water();
-    if !run.stopped(course) {
-        run.phase(
-            course,
-            &course.after,
-            course.flame_time + course.soak_time,
-            &mut observe,
-        );
-    }
-    run.outcome.ledger = run.stack.ledger();
-    run.outcome.gained = run.stack.held() - held;
+    run.soak(course, held, &mut observe);
     if let Some((cold, seconds)) = stripped
         && !run.stopped(course)
     {
-        run.stack.strip(run.first_skin);
-        run.first_skin = 0;
+        run.strip();
         run.phase(course, &cold, run.time + seconds, &mut observe);
     }
     run.outcome
 }
 
+#[derive(Clone)]
 struct Run {
     stack: Stack,
     first_skin: usize,
@@ -188,8 +214,65 @@ struct Run {
 }
 
 impl Run {
+    fn new(layers: &[Layer]) -> Run {
+        let mut cells = Vec::new();
+        for layer in layers {
+            if layer.thickness < 1e-6 {
+                continue;
+            }
+            let share = 1.0 / layer.cells as f64;
+            for _ in 0..layer.cells {
+                cells.push(Cell {
+                    thickness: layer.thickness * share,
+                    conductivity: layer.conductivity,
+                    heat_capacity: layer.dry_capacity / layer.thickness,
+                    water: layer.water * share,
+                    dry_conductivity: layer.dry_conductivity,
+                    temperature: layer.temperature,
+                });
+            }
+        }
+        let first_skin = cells.len();
+        cells.extend(skin::cells());
+        Run {
+            stack: Stack::new(cells, Deep::Held(skin::DEEP_TEMPERATURE)),
+            first_skin,
+            time: 0.0,
+            rates: (0.0, 0.0),
+            outcome: Outcome {
+                peak_temperature: skin::SURFACE_TEMPERATURE,
+                ..Outcome::default()
+            },
+        }
+    }
+
     fn stopped(&self, course: &Course) -> bool {
         course.stop_at_injury && self.outcome.second_degree.is_some()
+    }
+
+    /// The flames are out: notes how things stand and lets the stored heat soak in.
+    fn soak(&mut self, course: &Course, held: f64, observe: &mut impl FnMut(Moment)) {
+        self.outcome.damage_at_out = self.outcome.damage;
+        self.outcome.water_left = self.stack.water();
+        if !self.stopped(course) {
+            let end = course.flame_time + course.soak_time;
+            self.phase(course, &course.after, end, observe);
+        }
+        self.outcome.ledger = self.stack.ledger();
+        self.outcome.gained = self.stack.held() - held;
+    }
+
+    fn strip(&mut self) {
+        self.stack.strip(self.first_skin);
+        self.first_skin = 0;
+    }
+
+    /// Whether nothing can add to damage or to the highest temperature any more: heat flows only downhill.
+    fn is_over(&self, outside: &Outside) -> bool {
+        let highest = self.stack.highest(outside);
+        self.rates == (0.0, 0.0)
+            && highest <= skin::PAIN_TEMPERATURE
+            && highest <= self.outcome.peak_temperature
     }
 
     /// Goes on under one condition until `end`. Steps start short, where temperatures change fast, and
@@ -201,27 +284,43 @@ impl Run {
         end: f64,
         observe: &mut impl FnMut(Moment),
     ) {
-        let mut step = course.first_step;
+        self.phase_from(course.first_step, course, outside, end, observe);
+    }
+
+    /// As [`Run::phase`], with the length of the next step.
+    fn phase_from(
+        &mut self,
+        mut step: f64,
+        course: &Course,
+        outside: &Outside,
+        end: f64,
+        observe: &mut impl FnMut(Moment),
+    ) {
         while self.time < end && !self.stopped(course) {
-            let left = end - self.time;
-            // The last two steps share what is left, so that none is a sliver.
-            let taken = if left <= step {
-                left
-            } else if left < 2.0 * step {
-                0.5 * left
-            } else {
-                step
-            };
-            self.stack.advance(taken, outside);
-            self.time = if taken == left {
-                end
-            } else {
-                self.time + taken
-            };
-            self.count_damage(taken);
+            self.step_on(step, outside, end);
             observe(self.moment(outside));
             step = (step * 1.1).min(course.longest_step);
         }
+    }
+
+    /// One step of that length, or what the end leaves of it.
+    fn step_on(&mut self, step: f64, outside: &Outside, end: f64) {
+        let left = end - self.time;
+        // The last two steps share what is left, so that none is a sliver.
+        let taken = if left <= step {
+            left
+        } else if left < 2.0 * step {
+            0.5 * left
+        } else {
+            step
+        };
+        self.stack.advance(taken, outside);
+        self.time = if taken == left {
+            end
+        } else {
+            self.time + taken
+        };
+        self.count_damage(taken);
     }
 
     fn count_damage(&mut self, step: f64) {

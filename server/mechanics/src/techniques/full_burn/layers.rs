@@ -2,12 +2,13 @@
 //! called out. Knows materials; no limit.
 
 use core::cell::RefCell;
+use std::sync::LazyLock;
 
 use crate::{
     evaluation::keep,
     models::{
         conduction::Outside,
-        skin,
+        skin::{self, Depth},
         wet_layers::{self, Course, Layer, Moment, Outcome},
     },
     reading::Values,
@@ -20,6 +21,12 @@ pub(super) const HORIZON: f64 = 60.0;
 const WATER_EXCHANGE: f64 = 500.0;
 /// Temperature of that water, K: from a tap or a tub on a mild day.
 const WATER_TEMPERATURE: f64 = 293.15;
+/// Running or poured water on the stripped skin.
+const COLD_WATER: Outside = Outside {
+    flux: 0.0,
+    exchange: WATER_EXCHANGE,
+    surroundings: WATER_TEMPERATURE,
+};
 /// How long the stripped skin is followed, s; its own heat is gone long before.
 const COOLING: f64 = 15.0;
 /// Temperature of a cold surface to which a flux is stated, K.
@@ -165,31 +172,85 @@ impl Stack {
         observe: impl FnMut(Moment),
     ) -> Outcome {
         let course = self.course(flame_time, strip_time, false);
-        let water = Outside {
-            flux: 0.0,
-            exchange: WATER_EXCHANGE,
-            surroundings: WATER_TEMPERATURE,
+        wet_layers::run_and_strip(&self.layers, &course, COLD_WATER, COOLING, observe)
+    }
+
+    /// Both courses at once: burning on, and being called out after `times`.
+    fn both(&self, times: (f64, f64)) -> (BurnOn, Outcome) {
+        let (burnt, outcome) = wet_layers::burn_on_and_strip(
+            &self.layers,
+            &self.course(times.0, times.1, false),
+            (HORIZON, 0.1 * self.water()),
+            (COLD_WATER, COOLING),
+        );
+        let burn_on = BurnOn {
+            second_degree: burnt.second_degree.unwrap_or(HORIZON),
+            pain: burnt.pain.unwrap_or(HORIZON),
+            dry_time: burnt.dry.unwrap_or(HORIZON),
         };
-        wet_layers::run_and_strip(&self.layers, &course, water, COOLING, observe)
+        (burn_on, outcome)
     }
 
     /// Time to a second-degree burn of bare skin that takes up the whole flux.
     fn bare(&self) -> f64 {
-        let course = Course {
-            burning: Outside {
-                flux: self.flux,
-                exchange: 0.0,
-                surroundings: 0.0,
-            },
-            first_step: 0.001,
-            longest_step: 0.05,
-            ..self.course(HORIZON, 0.0, true)
-        };
-        wet_layers::run(&[], &course, |_| {})
-            .second_degree
-            .unwrap_or(HORIZON)
+        let (mut time, mut rate, mut damage) = (0.0, 0.0, 0.0);
+        for at in &*BARE_SKIN {
+            let step = at.time - time;
+            let now = Depth::EpidermisBase.damage_rate(at.unheated + self.flux * at.for_flux);
+            let more = 0.5 * (rate + now) * step;
+            if damage + more >= 1.0 && more > 0.0 {
+                return time + step * (1.0 - damage) / more;
+            }
+            (time, rate, damage) = (at.time, now, damage + more);
+        }
+        HORIZON
     }
 }
+
+/// The base of the epidermis of bare skin after a time.
+struct Bare {
+    time: f64,
+    /// Its temperature with no flux, K.
+    unheated: f64,
+    /// What each W/m2 adds, K.
+    for_flux: f64,
+}
+
+/// Bare skin conducts and holds heat alike at any temperature, so it warms by as much for each W/m2: two runs
+/// do for every flux.
+static BARE_SKIN: LazyLock<Vec<Bare>> = LazyLock::new(|| {
+    let outside = |flux| Outside {
+        flux,
+        exchange: 0.0,
+        surroundings: 0.0,
+    };
+    let temperatures = |flux| {
+        let mut found = Vec::new();
+        let course = Course {
+            burning: outside(flux),
+            flame_time: HORIZON,
+            after: outside(0.0),
+            soak_time: 0.0,
+            stop_at_injury: false,
+            first_step: 0.001,
+            longest_step: 0.05,
+        };
+        wet_layers::run(&[], &course, |moment| {
+            found.push((moment.time, moment.epidermis_base));
+        });
+        found
+    };
+    let flux = 1000.0;
+    temperatures(0.0)
+        .into_iter()
+        .zip(temperatures(flux))
+        .map(|((time, unheated), (_, heated))| Bare {
+            time,
+            unheated,
+            for_flux: (heated - unheated) / flux,
+        })
+        .collect()
+});
 
 /// What burning on comes to; the horizon stands for "not within it".
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -215,6 +276,25 @@ pub(super) struct Runs {
 }
 
 impl Runs {
+    /// Both courses, run together where neither is known; `times` as for [`Runs::call_out`].
+    pub(super) fn both(&self, stack: &Stack, times: (f64, f64)) -> (BurnOn, Outcome) {
+        let same = |known: &Stack| known == stack;
+        let known = self.burn_on.borrow().iter().any(|(known, _)| same(known))
+            || self.call_out.borrow().iter().any(|run| same(&run.stack));
+        if known {
+            return (self.burn_on(stack), self.call_out(stack, times));
+        }
+        let (burn_on, outcome) = stack.both(times);
+        keep(&self.burn_on, (*stack, burn_on));
+        let run = CalledOut {
+            stack: *stack,
+            times,
+            outcome,
+        };
+        keep(&self.call_out, run);
+        (burn_on, outcome)
+    }
+
     pub(super) fn burn_on(&self, stack: &Stack) -> BurnOn {
         if let Some((_, known)) = self
             .burn_on

@@ -102,7 +102,14 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     let Some(stack) = Stack::of(values) else {
         return out;
     };
-    let burn_on = runs.burn_on(&stack);
+    let times = flames.zip(values.number("strip_time"));
+    let (burn_on, called_out) = match times {
+        Some(times) => {
+            let (burn_on, outcome) = runs.both(&stack, times);
+            (burn_on, Some(outcome))
+        }
+        None => (runs.burn_on(&stack), None),
+    };
     out.set("time_to_second_degree", burn_on.second_degree);
     out.set("longest_planned_time", 0.5 * burn_on.second_degree);
     out.set_if(
@@ -114,8 +121,7 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     out.set("time_to_pain", burn_on.pain);
     out.set("dry_time", burn_on.dry_time);
     out.set("bare_skin_time", runs.bare(&stack));
-    if let Some(times) = flames.zip(values.number("strip_time")) {
-        let outcome = runs.call_out(&stack, times);
+    if let Some(outcome) = called_out {
         let damage = outcome.damage.min(MOST_DAMAGE);
         out.set("skin_damage", damage);
         out.set("deep_damage", outcome.deep_damage.min(MOST_DAMAGE));
