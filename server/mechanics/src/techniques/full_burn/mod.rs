@@ -1,4 +1,4 @@
-//! Full burn: a performer alight over gel-wet layers.
+//! Body burn: a performer partly or wholly alight over gel-wet layers.
 //!
 //! Covers heat through outer cloth, wet layer and under-layer into the skin, the time to a burn, the
 //! heat that is stored when the flames are out, breath and safeties. It knows nothing of the fuel's make
@@ -27,7 +27,7 @@ impl Technique for FullBurn {
     }
 
     fn title(&self) -> &'static str {
-        "Full burn"
+        "Body burn"
     }
 
     fn summary(&self) -> &'static str {

@@ -1,7 +1,7 @@
 // What the core says of a full burn, in Spanish, keyed by its own English words.
 
 export const fullBurn: Record<string, string> = {
-  'Full burn': 'Fuego a cuerpo entero',
+  'Body burn': 'Fuego sobre el cuerpo',
   'A performer alight over gel-wet layers. Covers heat to the skin, time to a second-degree burn, stored heat, breath and safeties; leaves out smoke, steam within the layers, gaps in the gel and the fuel itself.':
     'Un especialista en llamas sobre capas con gel. Incluye el calor que llega a la piel, el tiempo hasta una quemadura de segundo grado, el calor acumulado, la respiración y los auxiliares; no incluye el humo, el vapor entre capas, los huecos en el gel ni el combustible.',
   Coverage: 'Cobertura',
