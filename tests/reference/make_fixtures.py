@@ -17,7 +17,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 
 from fixtures import air_ram, car_balance, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
-from fixtures import stairs
+from fixtures import stairs, stand_off
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -205,6 +205,7 @@ FILES = {
     "car_balance": car_balance.CASES,
     "weather": weather.CASES,
     "glass": glass.CASES,
+    "stand_off": stand_off.CASES,
 }
 
 

@@ -61,6 +61,27 @@ pub fn normal_outside(low: f64, high: f64, mean: f64, deviation: f64) -> f64 {
     (normal_below((low - mean) / deviation) + normal_below((mean - high) / deviation)).min(1.0)
 }
 
+/// Probability that a normal variable lies between two bounds, which may be infinite. Taken from the nearer
+/// tail, so that a small one keeps its digits.
+pub fn normal_inside(low: f64, high: f64, mean: f64, deviation: f64) -> f64 {
+    if low >= high {
+        return 0.0;
+    }
+    if deviation <= 0.0 {
+        return if low <= mean && mean <= high {
+            1.0
+        } else {
+            0.0
+        };
+    }
+    let (a, b) = ((low - mean) / deviation, (high - mean) / deviation);
+    if a > 0.0 {
+        normal_below(-a) - normal_below(-b)
+    } else {
+        normal_below(b) - normal_below(a)
+    }
+}
+
 /// How many deviations to each side leave `outside` probability in the two tails together.
 pub fn two_sided_quantile(outside: f64) -> f64 {
     if outside >= 1.0 {

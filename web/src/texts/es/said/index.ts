@@ -2,6 +2,7 @@
 
 import type { Said } from '../../said.ts';
 import { airRam } from './air-ram.ts';
+import { blastStandOff } from './blast-stand-off.ts';
 import { bodyGimbal } from './body-gimbal.ts';
 import { carHit } from './car-hit.ts';
 import { casting } from './casting.ts';
@@ -45,6 +46,7 @@ export const said: Said = {
     motorcycleJump,
     podCar,
     stairFall,
+    blastStandOff,
     mechanics,
     casting,
     clearance,

@@ -1,0 +1,92 @@
+//! A straight run from rest: speed nears its top exponentially, v' = (V - v) / T (J. B. Keller, Physics
+//! Today 26, 1973, the first phase of his sprint), and the runner stays where the run ends.
+
+/// A run.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sprint {
+    /// Speed that it nears, m/s.
+    pub top_speed: f64,
+    /// Time in which 63 % of it is reached, s; 0 starts at full speed.
+    pub rise_time: f64,
+    /// From start to end, m.
+    pub length: f64,
+}
+
+impl Sprint {
+    /// Distance from the start a time after setting off, m.
+    pub fn place(&self, time: f64) -> f64 {
+        if time <= 0.0 {
+            return 0.0;
+        }
+        let behind = if self.rise_time > 0.0 {
+            -self.rise_time * libm::expm1(-time / self.rise_time)
+        } else {
+            0.0
+        };
+        (self.top_speed * (time - behind)).clamp(0.0, self.length)
+    }
+
+    /// Speed a time after setting off, m/s; none is left at the end.
+    pub fn speed(&self, time: f64) -> f64 {
+        if time <= 0.0 || self.place(time) >= self.length {
+            return 0.0;
+        }
+        if self.rise_time > 0.0 {
+            -self.top_speed * libm::expm1(-time / self.rise_time)
+        } else {
+            self.top_speed
+        }
+    }
+
+    /// Time after setting off at which a distance within the run is reached, s. Newton's method on a convex
+    /// function from above its root, so that every step comes nearer.
+    pub fn time_at(&self, place: f64) -> f64 {
+        let steady = place.clamp(0.0, self.length) / self.top_speed;
+        let rise = self.rise_time;
+        if rise <= 0.0 || steady <= 0.0 {
+            return steady;
+        }
+        let mut time = steady + rise.min(libm::sqrt(2.0 * rise * steady));
+        for _ in 0..60 {
+            let gone = -libm::expm1(-time / rise);
+            let over = time - rise * gone - steady;
+            if over <= 1e-12 * time || gone <= 0.0 {
+                break;
+            }
+            time -= over / gone;
+        }
+        time
+    }
+
+    /// Times between which the run is between two of its places: none when it never is, without a
+    /// beginning when it starts there, without an end when it ends there.
+    pub fn times_between(&self, places: (f64, f64)) -> Option<(f64, f64)> {
+        let (from, to) = places;
+        if to < 0.0 || from > self.length {
+            return None;
+        }
+        let begins = if from <= 0.0 {
+            f64::NEG_INFINITY
+        } else {
+            self.time_at(from)
+        };
+        let ends = if to >= self.length {
+            f64::INFINITY
+        } else {
+            self.time_at(to)
+        };
+        Some((begins, ends))
+    }
+}
+
+/// Where a straight line enters and leaves a circle about the origin, as distances from the line's start;
+/// none when it passes outside.
+pub fn chord(start: [f64; 2], direction: [f64; 2], radius: f64) -> Option<(f64, f64)> {
+    let foot = -(start[0] * direction[0] + start[1] * direction[1]);
+    let square = start[0] * start[0] + start[1] * start[1] - foot * foot;
+    let half = radius * radius - square;
+    (half > 0.0).then(|| {
+        let half = libm::sqrt(half);
+        (foot - half, foot + half)
+    })
+}
