@@ -4,8 +4,8 @@ use crate::{
     technique::Technique,
     techniques::{
         air_ram::AirRam, blast_stand_off::BlastStandOff, body_gimbal::BodyGimbal, car_hit::CarHit,
-        dead_man_line::DeadManLine, descender_drop::DescenderDrop, full_burn::FullBurn,
-        glass_exit::GlassExit, high_fall::HighFall, horse_fall::HorseFall,
+        dead_man_line::DeadManLine, descender_drop::DescenderDrop, fight::Fight,
+        full_burn::FullBurn, glass_exit::GlassExit, high_fall::HighFall, horse_fall::HorseFall,
         lock_off_composite::LockOffComposite, motorcycle_jump::MotorcycleJump,
         occluder_switch::OccluderSwitch, pod_car::PodCar, ratchet_pull::RatchetPull,
         slide_in::SlideIn, stair_fall::StairFall, water_work::WaterWork, wire_flight::WireFlight,
@@ -34,6 +34,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &PodCar,
         &StairFall,
         &BlastStandOff,
+        &Fight,
     ]
 }
 

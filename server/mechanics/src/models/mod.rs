@@ -4,12 +4,14 @@
 //! functions come from `libm`, so that native and WebAssembly builds give the same bytes.
 
 pub mod atmosphere;
+pub mod blow;
 pub mod bridle;
 pub mod camera;
 pub mod car_balance;
 pub mod cold_water;
 pub mod conduction;
 pub mod dragging;
+pub mod exertion;
 pub mod fall;
 pub mod gas;
 pub mod gimbal;

@@ -6,6 +6,7 @@ pub mod body_gimbal;
 pub mod car_hit;
 pub mod dead_man_line;
 pub mod descender_drop;
+pub mod fight;
 pub mod full_burn;
 pub mod glass_exit;
 pub mod high_fall;

@@ -9,6 +9,7 @@ import { casting } from './casting.ts';
 import { clearance } from './clearance.ts';
 import { deadManLine } from './dead-man-line.ts';
 import { descenderDrop } from './descender-drop.ts';
+import { fight } from './fight.ts';
 import { fullBurn } from './full-burn.ts';
 import { glassExit } from './glass-exit.ts';
 import { highFall } from './high-fall.ts';
@@ -47,6 +48,7 @@ export const said: Said = {
     podCar,
     stairFall,
     blastStandOff,
+    fight,
     mechanics,
     casting,
     clearance,

@@ -102,8 +102,7 @@ export const stairFall: Record<string, string> = {
   'Peak, for a half-sine stop over the give and the share of the padding that gives.':
     'Máximo, para una frenada de medio seno en lo que ceden el canto y el acolchado.',
   'HIC on a padded edge': 'HIC en un canto acolchado',
-  'Head injury criterion, windows up to 15 ms.':
-    'Criterio de lesión de cabeza, con ventanas de hasta 15 ms.',
+  'Head injury criterion, windows up to 15 ms.': 'Criterio de lesión de cabeza, con ventanas de hasta 15 ms.',
   'Head on a bare edge': 'Cabeza en un canto desnudo',
   "The same on an edge whose padding has gone; the head's own padding is counted.":
     'Lo mismo en un canto que perdió el acolchado; cuenta el propio de la cabeza.',
