@@ -278,3 +278,56 @@ fn shorter_steps_change_little() {
         close(coarse, fine, 0.01);
     }
 }
+
+#[test]
+fn both_courses_at_once_are_the_two_apart() {
+    // Nothing is left out but what adds nothing: to the last digit, whether injury comes before or after the
+    // call, and wherever the gel dries.
+    let cold = Outside {
+        flux: 0.0,
+        exchange: 500.0,
+        surroundings: 293.15,
+    };
+    for gel in [0.0, 0.3, 1.0] {
+        for flame_time in [0.02, 3.0, 12.0, 40.0] {
+            let course = Course {
+                burning: Outside {
+                    flux: 0.0,
+                    exchange: 84.0,
+                    surroundings: 1300.0,
+                },
+                flame_time,
+                after: Outside {
+                    flux: 0.0,
+                    exchange: 15.0,
+                    surroundings: 293.15,
+                },
+                soak_time: 10.0,
+                stop_at_injury: false,
+                first_step: 0.005,
+                longest_step: 0.25,
+            };
+            let layers = dressed(gel);
+            let (burnt, outcome) =
+                wet_layers::burn_on_and_strip(&layers, &course, (60.0, 0.1 * gel), (cold, 15.0));
+            let apart = wet_layers::run_and_strip(&layers, &course, cold, 15.0, |_| {});
+            assert_eq!(outcome, apart);
+            let mut dry = None;
+            let on = Course {
+                flame_time: 60.0,
+                soak_time: 0.0,
+                stop_at_injury: true,
+                ..course
+            };
+            let burning_on = wet_layers::run(&layers, &on, |moment| {
+                if moment.time > 0.0 && dry.is_none() && moment.water <= 0.1 * gel {
+                    dry = Some(moment.time);
+                }
+            });
+            assert_eq!(burnt.second_degree, burning_on.second_degree);
+            assert_eq!(burnt.pain, burning_on.pain);
+            assert_eq!(burnt.dry, dry);
+            assert!(burnt.second_degree.is_some(), "{gel} kg/m2");
+        }
+    }
+}

@@ -132,41 +132,37 @@ impl Tether {
     fn line(&self, reach: f64, y: &State) -> (f64, f64, [f64; 2]) {
         let (x, z) = (reach + y[0], y[1] - self.rise);
         let far = libm::sqrt(x * x + z * z).max(1e-9);
-        let rate = (x * y[2] + z * y[3]) / far;
-        (far - self.length - y[4], rate, [-x / far, -z / far])
+        let (x, z) = (x / far, z / far);
+        let rate = x * y[2] + z * y[3];
+        (far - self.length - y[4], rate, [-x, -z])
     }
 
     fn tension(&self, reach: f64, y: &State, stage: Stage) -> f64 {
+        let damping = self.damping_rate();
         let (stretch, rate, _) = self.line(reach, y);
-        self.pull(stretch, rate, stage)
+        self.pull(stretch, rate, damping, stage)
     }
 
     /// Tension by the stretch and its rate.
-    fn pull(&self, stretch: f64, rate: f64, stage: Stage) -> f64 {
+    fn pull(&self, stretch: f64, rate: f64, damping: f64, stage: Stage) -> f64 {
         if let (Stage::Tearing, Some(absorber)) = (stage, self.absorber) {
             return absorber.force;
         }
         if stretch <= 0.0 {
             // At the very start the line is taut and not yet stretched: only its damping pulls.
             let starting = stretch > -1e-12 && rate > 0.0;
-            return if starting {
-                self.damping_rate() * rate
-            } else {
-                0.0
-            };
+            return if starting { damping * rate } else { 0.0 };
         }
-        (self.stiffness * stretch + self.damping_rate() * rate).max(0.0)
+        (self.stiffness * stretch + damping * rate).max(0.0)
     }
 
-    fn rate(&self, reach: f64, y: &State, stage: Stage, legs: Legs) -> State {
+    fn rate(&self, reach: f64, y: &State, damping: f64, (stage, legs): (Stage, Legs)) -> State {
         let (stretch, rate, to) = self.line(reach, y);
-        let pull = self.pull(stretch, rate, stage) / self.mass;
+        let pull = self.pull(stretch, rate, damping, stage) / self.mass;
         let torn = match (stage, self.absorber) {
             // Under the steady force the damped line goes on stretching to where it alone holds it.
             (Stage::Tearing, Some(absorber)) => {
-                let slow = self
-                    .damping_rate()
-                    .max(0.02 * libm::sqrt(self.stiffness * self.mass));
+                let slow = damping.max(0.02 * libm::sqrt(self.stiffness * self.mass));
                 (rate - (absorber.force - self.stiffness * stretch) / slow).max(0.0)
             }
             _ => 0.0,
@@ -212,6 +208,7 @@ impl Tether {
             }
             Some(_) => Stage::Whole,
         };
+        let damping = self.damping_rate();
         let mut peak = 0.0_f64;
         let mut still = None;
         let mut ended = false;
@@ -235,7 +232,7 @@ impl Tether {
                 }
             };
             let end = ode::integrate(
-                |_, y: &State| self.rate(reach, y, stage, legs),
+                |_, y: &State| self.rate(reach, y, damping, (stage, legs)),
                 now,
                 LONGEST,
                 accuracy,
