@@ -17,7 +17,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 
 from fixtures import air_ram, car_balance, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
-from fixtures import exertion, stairs, stand_off
+from fixtures import exertion, running, stairs, stand_off
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -198,6 +198,7 @@ FILES = {
     "exertion": exertion.CASES,
     "gimbal": gimbal.CASES,
     "long_line": long_line.CASES,
+    "running": running.CASES,
     "water_entry": water_entry.CASES,
     "stairs": stairs.CASES,
     "sun": sun.CASES,

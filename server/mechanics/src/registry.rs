@@ -8,7 +8,8 @@ use crate::{
         full_burn::FullBurn, glass_exit::GlassExit, high_fall::HighFall, horse_fall::HorseFall,
         lock_off_composite::LockOffComposite, motorcycle_jump::MotorcycleJump,
         occluder_switch::OccluderSwitch, pod_car::PodCar, ratchet_pull::RatchetPull,
-        slide_in::SlideIn, stair_fall::StairFall, water_work::WaterWork, wire_flight::WireFlight,
+        run_assist::RunAssist, slide_in::SlideIn, stair_fall::StairFall,
+        towed_surface::TowedSurface, water_work::WaterWork, wire_flight::WireFlight,
     },
 };
 
@@ -35,6 +36,8 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &StairFall,
         &BlastStandOff,
         &Fight,
+        &RunAssist,
+        &TowedSurface,
     ]
 }
 

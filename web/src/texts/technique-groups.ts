@@ -17,10 +17,10 @@ export type Group = (typeof GROUPS)[number];
 const MEMBERS: Partial<Record<Group, readonly string[]>> = {
   falls: ['high-fall', 'descender-drop', 'dead-man-line'],
   pulls: ['ratchet-pull', 'air-ram'],
-  wires: ['wire-flight', 'body-gimbal', 'run-assist', 'towed-surface'],
+  wires: ['wire-flight', 'body-gimbal', 'run-assist'],
   fire: ['full-burn'],
   blast: ['glass-exit', 'blast-stand-off', 'blank-firing'],
-  vehicles: ['pod-car', 'slide-in', 'car-hit', 'motorcycle-jump', 'vehicle-roll'],
+  vehicles: ['towed-surface', 'pod-car', 'slide-in', 'car-hit', 'motorcycle-jump', 'vehicle-roll'],
   bodies: ['fight', 'stair-fall', 'horse-fall', 'water-work'],
   camera: ['occluder-switch', 'lock-off-composite'],
 };

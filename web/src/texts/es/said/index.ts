@@ -21,8 +21,10 @@ import { occluderSwitch } from './occluder-switch.ts';
 import { podCar } from './pod-car.ts';
 import { ratchetPull } from './ratchet-pull.ts';
 import { roster } from './roster.ts';
+import { runAssist } from './run-assist.ts';
 import { slideIn } from './slide-in.ts';
 import { stairFall } from './stair-fall.ts';
+import { towedSurface } from './towed-surface.ts';
 import { trail } from './trail.ts';
 import { waterWork } from './water-work.ts';
 import { wireFlight } from './wire-flight.ts';
@@ -49,6 +51,8 @@ export const said: Said = {
     stairFall,
     blastStandOff,
     fight,
+    runAssist,
+    towedSurface,
     mechanics,
     casting,
     clearance,

@@ -1,0 +1,220 @@
+//! A runner held up in part by a counterweight over pulleys.
+//!
+//! Statics and the fall off the feet are G. Atwood's machine. Running: over even steps the ground gives what
+//! the line does not, so the mean push during contact is that share of body weight times step time over
+//! contact time (P. G. Weyand et al., "Faster top running speeds are achieved with greater ground forces not
+//! more rapid leg movements", J. Appl. Physiol. 89, 2000), shaped as half a sine wave (R. McN. Alexander,
+//! Principles of Animal Locomotion). Masses and line are then two bodies with a spring that cannot push.
+
+use super::{
+    GRAVITY,
+    ode::{self, Accuracy, Point},
+};
+use core::f64::consts::PI;
+
+/// The rig, SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Assist {
+    /// Performer, kg.
+    pub mass: f64,
+    /// Counterweight, kg.
+    pub weight: f64,
+    /// How much further the performer's line runs than the counterweight.
+    pub ratio: f64,
+    /// What the pulleys' turning adds to the inertia at the performer's line, kg.
+    pub pulleys: f64,
+    /// Share of the line's pull that the pulleys rub away.
+    pub loss: f64,
+    /// Line from performer to counterweight, N/m at the performer.
+    pub stiffness: f64,
+    /// Share of critical damping of the two masses on the line.
+    pub damping: f64,
+}
+
+/// How a runner steps.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Gait {
+    /// From one foot's touch to the other's, s.
+    pub step: f64,
+    /// Foot on the ground, s.
+    pub contact: f64,
+}
+
+/// What the line does over one even step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bounce {
+    /// Highest tension at the performer, N.
+    pub most: f64,
+    /// Lowest tension, N.
+    pub least: f64,
+    /// Rise and fall of the performer, m.
+    pub height: f64,
+}
+
+/// A moment of an even step.
+#[derive(Clone, Copy, Debug)]
+pub struct Moment {
+    /// Since the first touch, s.
+    pub time: f64,
+    /// At the performer, N.
+    pub tension: f64,
+    /// Push of the ground, N.
+    pub ground: f64,
+    /// Of the performer, above the first touch, m.
+    pub height: f64,
+}
+
+/// A performer's drop that ends as the counterweight meets its stop.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Catch {
+    /// Speed as the stop is met, m/s.
+    pub speed: f64,
+    /// Stretch of the line beyond the counterweight's steady pull, m.
+    pub stretch: f64,
+    /// Highest tension, N.
+    pub force: f64,
+}
+
+/// Steps run before one is looked at, so that the start is forgotten.
+const SETTLING: usize = 7;
+
+impl Assist {
+    /// Steady pull on the performer, N.
+    pub fn pull(&self) -> f64 {
+        self.weight * GRAVITY / self.ratio
+    }
+
+    /// Share of the performer's weight that it takes.
+    pub fn relief(&self) -> f64 {
+        self.pull() / (self.mass * GRAVITY)
+    }
+
+    /// What is left on the feet, N; negative when the performer floats.
+    pub fn left(&self) -> f64 {
+        self.mass * GRAVITY - self.pull()
+    }
+
+    /// Mass that the line adds to every rise and fall, kg.
+    pub fn inertia(&self) -> f64 {
+        self.weight / (self.ratio * self.ratio) + self.pulleys
+    }
+
+    /// Downward acceleration off the feet, m/s2, without rubbing.
+    pub fn fall(&self) -> f64 {
+        self.left() / (self.mass + self.inertia())
+    }
+
+    /// Tension while falling so, N.
+    pub fn falling_tension(&self) -> f64 {
+        self.pull() + self.inertia() * self.fall()
+    }
+
+    /// Highest push of the ground over an even step, N.
+    pub fn ground_peak(&self, gait: Gait) -> f64 {
+        0.5 * PI * self.left() * gait.step / gait.contact
+    }
+
+    /// Time of a swing of the two masses against each other on the line, s.
+    pub fn line_period(&self) -> f64 {
+        let (m, i) = (self.mass, self.inertia());
+        2.0 * PI * libm::sqrt(m * i / (m + i) / self.stiffness)
+    }
+
+    /// Follows even steps and looks at the last of them. None when it cannot be followed.
+    pub fn bounce(&self, gait: Gait, mut observe: impl FnMut(Moment)) -> Option<Bounce> {
+        let (mass, inertia, pull) = (self.mass, self.inertia(), self.pull());
+        let damping =
+            2.0 * self.damping * libm::sqrt(self.stiffness * mass * inertia / (mass + inertia));
+        let tension =
+            |y: &[f64; 4]| (self.stiffness * (y[0] - y[2]) + damping * (y[1] - y[3])).max(0.0);
+        let peak = self.ground_peak(gait);
+        let accuracy = Accuracy {
+            relative: 1e-5,
+            absolute: 1e-6,
+            longest_step: gait.step / 40.0,
+            most_steps: 5_000,
+        };
+        // Performer down, its speed, line run towards the performer at the counterweight, its speed. As a
+        // stiff line would have it: half a flight's fall at the first touch.
+        let fall = self.fall();
+        let speed = 0.5 * fall * (gait.step - gait.contact);
+        let stretched = self.falling_tension() / self.stiffness;
+        let mut y = [stretched, speed, 0.0, speed];
+        let mut seen = Bounce {
+            most: 0.0,
+            least: f64::INFINITY,
+            height: 0.0,
+        };
+        let (mut lowest, mut highest) = (f64::INFINITY, f64::NEG_INFINITY);
+        for step in 0..=SETTLING {
+            let begun = y[0];
+            for (from, to, push) in [(0.0, gait.contact, peak), (gait.contact, gait.step, 0.0)] {
+                let ground = |t: f64| {
+                    if push > 0.0 {
+                        push * libm::sin(PI * (t / gait.contact).clamp(0.0, 1.0))
+                    } else {
+                        0.0
+                    }
+                };
+                let rate = |t: f64, y: &[f64; 4]| {
+                    let held = tension(y);
+                    // Rubbing turns over within a crawl of 1 cm/s, so that the solver is not torn at rest.
+                    let way = y[3] / libm::sqrt(y[3] * y[3] + 1e-4);
+                    [
+                        y[1],
+                        GRAVITY - (held + ground(t)) / mass,
+                        y[3],
+                        (held - pull * (1.0 + self.loss * way)) / inertia,
+                    ]
+                };
+                let end = ode::integrate(
+                    rate,
+                    Point { t: from, y },
+                    to,
+                    accuracy,
+                    |_| 1.0,
+                    |at| {
+                        if step < SETTLING {
+                            return;
+                        }
+                        let held = tension(&at.y);
+                        seen.most = seen.most.max(held);
+                        seen.least = seen.least.min(held);
+                        lowest = lowest.min(at.y[0]);
+                        highest = highest.max(at.y[0]);
+                        observe(Moment {
+                            time: at.t,
+                            tension: held,
+                            ground: ground(at.t),
+                            height: begun - at.y[0],
+                        });
+                    },
+                );
+                y = end.point()?.y;
+            }
+            // Only speeds and the stretch matter, so the way drifted is let go. So is its speed: a runner
+            // who is to rise no higher from step to step sets that right with the legs, here at each touch.
+            let drift = if step < SETTLING {
+                y[2] / gait.step
+            } else {
+                0.0
+            };
+            y = [y[0] - y[2], y[1] - drift, 0.0, y[3] - drift];
+        }
+        seen.height = highest - lowest;
+        Some(seen)
+    }
+
+    /// The performer drops until the counterweight meets its stop, and the line alone catches the rest.
+    pub fn catch(&self, drop: f64) -> Catch {
+        let squared = 2.0 * self.fall().max(0.0) * drop;
+        let left = self.left().max(0.0);
+        let stretch = (left + libm::sqrt(left * left + self.stiffness * self.mass * squared))
+            / self.stiffness;
+        Catch {
+            speed: libm::sqrt(squared),
+            stretch,
+            force: self.pull() + self.stiffness * stretch,
+        }
+    }
+}
