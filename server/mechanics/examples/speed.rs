@@ -114,9 +114,15 @@ fn main() {
             draws: 10_000,
             seed: 1,
         };
-        let start = Instant::now();
-        let _ = black_box(spread(*technique, &request));
-        spreads.insert(technique.name(), start.elapsed().as_nanos() as f64);
+        // The least of three: what else the machine does can only add.
+        let least = (0..3)
+            .map(|_| {
+                let start = Instant::now();
+                let _ = black_box(spread(*technique, &request));
+                start.elapsed().as_nanos() as f64
+            })
+            .fold(f64::INFINITY, f64::min);
+        spreads.insert(technique.name(), least);
     }
     let all = serde_json::json!({ "models": models(), "assess": assessments, "spread": spreads });
     println!("{all}");
