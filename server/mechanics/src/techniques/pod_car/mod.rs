@@ -44,14 +44,7 @@ impl Technique for PodCar {
     }
 
     fn coefficients(&self) -> &'static [&'static str] {
-        &[
-            "friction",
-            "brakes_alone",
-            "front_brake_share",
-            "lean_per_g",
-            "lean_damping",
-            "reaction_time",
-        ]
+        &["friction", "lean_per_g", "lean_damping", "reaction_time"]
     }
 
     fn policy(&self) -> &'static str {
