@@ -17,7 +17,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 
 from fixtures import air_ram, car_balance, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
-from fixtures import exertion, running, stairs, stand_off
+from fixtures import exertion, running, stairs, stand_off, tumble
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -203,6 +203,7 @@ FILES = {
     "stairs": stairs.CASES,
     "sun": sun.CASES,
     "tether": tether.CASES,
+    "tumble": tumble.CASES,
     "vehicles": vehicles.CASES,
     "car_balance": car_balance.CASES,
     "weather": weather.CASES,

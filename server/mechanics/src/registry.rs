@@ -9,7 +9,8 @@ use crate::{
         lock_off_composite::LockOffComposite, motorcycle_jump::MotorcycleJump,
         occluder_switch::OccluderSwitch, pod_car::PodCar, ratchet_pull::RatchetPull,
         run_assist::RunAssist, slide_in::SlideIn, stair_fall::StairFall,
-        towed_surface::TowedSurface, water_work::WaterWork, wire_flight::WireFlight,
+        towed_surface::TowedSurface, vehicle_roll::VehicleRoll, water_work::WaterWork,
+        wire_flight::WireFlight,
     },
 };
 
@@ -38,6 +39,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &Fight,
         &RunAssist,
         &TowedSurface,
+        &VehicleRoll,
     ]
 }
 

@@ -20,5 +20,6 @@ pub mod run_assist;
 pub mod slide_in;
 pub mod stair_fall;
 pub mod towed_surface;
+pub mod vehicle_roll;
 pub mod water_work;
 pub mod wire_flight;

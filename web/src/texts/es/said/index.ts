@@ -26,6 +26,7 @@ import { slideIn } from './slide-in.ts';
 import { stairFall } from './stair-fall.ts';
 import { towedSurface } from './towed-surface.ts';
 import { trail } from './trail.ts';
+import { vehicleRoll } from './vehicle-roll.ts';
 import { waterWork } from './water-work.ts';
 import { wireFlight } from './wire-flight.ts';
 
@@ -53,6 +54,7 @@ export const said: Said = {
     fight,
     runAssist,
     towedSurface,
+    vehicleRoll,
     mechanics,
     casting,
     clearance,

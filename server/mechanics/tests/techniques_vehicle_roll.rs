@@ -1,0 +1,300 @@
+//! Vehicle rolls and the fire of spilled fuel: outside values of their models, and what is said of plans.
+
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod common;
+
+use common::{
+    GRAVITY,
+    Given::{self, Exact, Number, Option},
+    close, inputs, plausible,
+};
+use gagwright_mechanics::{
+    Assessment, Check, Inputs, Standing, Status, find,
+    models::{
+        pool_fire::{self, DIESEL, PETROL},
+        tumble::Outline,
+    },
+};
+use serde_json::Value;
+
+fn assess(changes: &[(&str, Given)]) -> Assessment {
+    let mut given: Inputs = plausible("vehicle-roll");
+    given.0.extend(inputs(changes).0);
+    find("vehicle-roll").unwrap().assess(&given).unwrap()
+}
+
+fn check<'a>(assessment: &'a Assessment, name: &str) -> &'a Check {
+    let found = assessment.checks.iter().find(|check| check.name == name);
+    found.unwrap_or_else(|| panic!("no check {name}"))
+}
+
+fn status(assessment: &Assessment, name: &str) -> Status {
+    check(assessment, name).status
+}
+
+fn figure(assessment: &Assessment, name: &str) -> f64 {
+    let found = assessment.figures.iter().find(|figure| figure.name == name);
+    found.unwrap_or_else(|| panic!("no figure {name}")).value
+}
+
+fn says(assessment: &Assessment, name: &str) -> bool {
+    assessment
+        .cautions
+        .iter()
+        .any(|caution| caution.name == name)
+}
+
+#[test]
+fn pool_fires_are_those_of_nureg_1805() {
+    // NUREG-1805 sheets: diesel over 236.44 m2 gives 472,404 kW, within 0.01 %.
+    close(pool_fire::heat_released(&DIESEL, 236.44), 472_404e3, 1e-4);
+    // Petrol 1 m across: 1,656.5 kW and flames of 3.54 m by Heskestad, within 0.5 %.
+    let area = core::f64::consts::FRAC_PI_4;
+    close(pool_fire::width(area), 1.0, 1e-12);
+    let heat = pool_fire::heat_released(&PETROL, area);
+    close(heat, 1_656.5e3, 5e-3);
+    close(pool_fire::flame_height(heat, 1.0), 3.54, 5e-3);
+    // A point source: share x Q over the sphere's surface, and the distance for a flux is its inverse.
+    let flux = pool_fire::radiant_heat(heat, 0.3, 10.0);
+    close(flux, 0.3 * heat / (400.0 * core::f64::consts::PI), 1e-12);
+    close(pool_fire::distance_for(heat, 0.3, flux), 10.0, 1e-12);
+    // All the fuel's heat comes out while it burns: m H = Q t (conservation of energy).
+    let time = pool_fire::burning_time(&PETROL, area, 0.001);
+    close(heat * time, 740.0 * area * 0.001 * 43.7e6, 1e-12);
+    // The technique's own: 1 mm of petrol over a pool 1 m across.
+    let fire = assess(&[
+        ("fuel_volume", Exact(area * 0.001)),
+        ("spill_depth", Exact(0.001)),
+    ]);
+    close(figure(&fire, "heat_release"), 1_656.5e3, 5e-3);
+    close(figure(&fire, "flame_height"), 3.54, 5e-3);
+}
+
+#[test]
+fn rolls_agree_with_scipy() {
+    // fixtures/tumble.json: SciPy's DOP853 with events on the same body, by tests/reference/fixtures/tumble.py.
+    let all: Value = serde_json::from_str(include_str!("fixtures/tumble.json")).unwrap();
+    let cases = all["roll"].as_array().unwrap();
+    assert_eq!(cases.len(), 5);
+    for case in cases {
+        let given = |name: &str| case["given"][name].as_f64().unwrap();
+        let found = |name: &str| case["found"][name].as_f64().unwrap();
+        let outline = Outline {
+            track: given("track"),
+            roof_width: given("roof_width"),
+            roof_height: given("roof_height"),
+            middle: given("middle"),
+            radius: given("radius"),
+        };
+        let start = outline.on_ramp(given("angle"), given("rate"));
+        let roll = outline.roll(start, |_| {}, |_| {}).unwrap();
+        close(f64::from(roll.quarters), found("quarters"), 0.0);
+        close(roll.time, found("time"), 2e-3);
+        close(roll.aside, found("aside"), 2e-3);
+        assert!((roll.air - found("air")).abs() < 2e-3, "{}", roll.air);
+    }
+}
+
+const CAR: Outline = Outline {
+    track: 1.5,
+    roof_width: 1.5,
+    roof_height: 1.5,
+    middle: 0.75,
+    radius: 0.6,
+};
+
+#[test]
+fn a_strike_keeps_the_turning_about_its_corner() {
+    // A square block that turns over its edge onto its face keeps (k2 + c.c') / (k2 + c2) of its rate; the old and
+    // the new corner lie at a right angle from its middle, so k2 / (k2 + c2) (Housner 1963).
+    let start = CAR.on_ramp(0.3, 2.0);
+    let mut kept = Vec::new();
+    let roll = CAR.roll(
+        start,
+        |strike| kept.push(strike.after.rate / strike.before.rate),
+        |_| {},
+    );
+    let share = 0.36 / (0.36 + 2.0 * 0.75 * 0.75);
+    close(kept[0], share, 1e-4);
+    assert!(roll.unwrap().quarters >= 1);
+    // Energy for standing on the side wheels: I w2 / 2 over m g (r - h), about those wheels.
+    let arm = libm::hypot(0.75, 0.75);
+    let inertia = 0.36 + arm * arm;
+    let needed = GRAVITY * (arm - start.height);
+    close(CAR.over(&start), 0.5 * inertia * 4.0 / needed, 1e-9);
+    // Just short of it, the car falls back; just over it, it lies on its side.
+    let rate = libm::sqrt(2.0 * needed / inertia);
+    for (share, quarters) in [(0.99, 0), (1.01, 1)] {
+        let start = CAR.on_ramp(0.3, share * rate);
+        let roll = CAR.roll(start, |_| {}, |_| {}).unwrap();
+        assert_eq!(roll.quarters, quarters, "{share}");
+    }
+}
+
+#[test]
+fn the_ramp_takes_its_energy_from_the_run() {
+    // With no lost turning, speed along, lift and roll add up to the speed at the foot (conservation of energy).
+    let exact = [
+        ("rate_share", Exact(1.0)),
+        ("run_speed", Exact(16.0)),
+        ("ramp_length", Exact(2.9)),
+        ("ramp_slope", Exact(0.28)),
+    ];
+    let roll = assess(&exact);
+    close(figure(&roll, "ramp_rise"), 2.9 * libm::tan(0.28), 1e-12);
+    let angle = libm::asin(2.9 * libm::tan(0.28) / 1.5);
+    close(figure(&roll, "takeoff_roll"), angle, 1e-12);
+    let (speed, rate) = (figure(&roll, "takeoff_speed"), figure(&roll, "roll_rate"));
+    // The lifted wheels rise as the ramp does: v tan(slope) = T cos(roll) w.
+    close(rate * 1.5 * libm::cos(angle), speed * libm::tan(0.28), 1e-9);
+    let (radius, middle) = (0.38 * 1.5, 0.55);
+    let inertia = radius * radius + 0.75 * 0.75 + middle * middle;
+    let height = 0.75 * libm::sin(angle) + middle * libm::cos(angle);
+    close(
+        speed * speed + inertia * rate * rate + 2.0 * GRAVITY * (height - middle),
+        16.0 * 16.0,
+        1e-9,
+    );
+}
+
+#[test]
+fn the_way_to_rest_is_what_its_parts_add_up_to() {
+    // Slowing alike all the way, it is v2 / 2a after the landing, however long it rolls.
+    let even = assess(&[("tumble_share", Exact(0.5)), ("slide_share", Exact(0.5))]);
+    let speed = figure(&even, "takeoff_speed");
+    close(
+        figure(&even, "rest_distance") - figure(&even, "landing_distance"),
+        speed * speed / GRAVITY,
+        1e-9,
+    );
+    let icy = assess(&[("slide_share", Exact(0.1))]);
+    assert!(figure(&icy, "rest_distance") > 1.5 * figure(&even, "rest_distance"));
+    assert_eq!(status(&icy, "clear_ahead"), Status::Exceeded);
+    // The way ends there.
+    let way = even
+        .traces
+        .iter()
+        .find(|trace| trace.name == "way")
+        .unwrap();
+    close(
+        *way.y[1].values.last().unwrap(),
+        figure(&even, "rest_distance"),
+        1e-9,
+    );
+    close(
+        *way.x.values.last().unwrap(),
+        figure(&even, "rest_time"),
+        1e-9,
+    );
+}
+
+#[test]
+fn a_roll_is_judged() {
+    let good = assess(&[]);
+    for one in good.checks.iter().filter(|one| one.blocking) {
+        let close_to = matches!(one.status, Status::Within | Status::Marginal);
+        assert!(close_to, "{one:?}");
+    }
+    for name in [
+        "clear_ahead",
+        "clear_aside",
+        "belt",
+        "cage",
+        "people_distance",
+    ] {
+        assert_eq!(status(&good, name), Status::Within, "{name}");
+    }
+    for name in ["more_turns", "fire"] {
+        assert!(says(&good, name), "{name}");
+    }
+    let exceeded = |changes: &[(&str, Given)], name: &str| {
+        let found = assess(changes);
+        assert_eq!(status(&found, name), Status::Exceeded, "{name}");
+        found
+    };
+    // Ontario film safety guideline 14: a 4/5-point harness and a cage by a specialist maker or engineer-certified.
+    for belt in ["none", "lap", "three"] {
+        exceeded(&[("belt", Option(belt))], "belt");
+    }
+    assert_eq!(
+        status(&assess(&[("belt", Option("four"))]), "belt"),
+        Status::Within
+    );
+    for cage in ["none", "built"] {
+        exceeded(&[("cage", Option(cage))], "cage");
+    }
+    // SAE 640843, volunteers: 9.02 g with a lap belt, 11.59 g with a torso harness too.
+    let lap = assess(&[("belt", Option("lap"))]);
+    close(
+        check(&lap, "driver_side").limit.value,
+        9.02 * GRAVITY,
+        1e-12,
+    );
+    close(
+        check(&good, "driver_side").limit.value,
+        11.59 * GRAVITY,
+        1e-12,
+    );
+    let stiff = exceeded(&[("stop_length", Number(0.05))], "driver_risk");
+    assert_eq!(status(&stiff, "driver_side"), Status::Exceeded);
+    // The body's limits are quoted from memory, and say so.
+    assert_eq!(
+        check(&stiff, "driver_risk").source.standing,
+        Standing::FromMemory
+    );
+    // v2 / 2s, and half a sine peaks at pi / 2 of it.
+    let change = figure(&good, "landing_change");
+    close(figure(&good, "driver_mean"), change * change / 0.5, 1e-9);
+    close(
+        figure(&good, "cage_load"),
+        1428.0 * change * change / 0.5 * core::f64::consts::FRAC_PI_2,
+        1e-9,
+    );
+    exceeded(&[("cage_proof", Number(90_000.0))], "cage_factor");
+    exceeded(&[("clear_ahead", Number(30.0))], "clear_ahead");
+    exceeded(&[("clear_aside", Number(5.0))], "clear_aside");
+    exceeded(&[("wanted_turns", Number(6.0))], "turns");
+    exceeded(&[("exit_time", Number(20.0))], "exit_time");
+    exceeded(&[("crew_time", Number(20.0))], "crew_time");
+    exceeded(&[("fuel_volume", Number(0.02))], "fuel_volume");
+    exceeded(&[("people_distance", Number(8.0))], "people_distance");
+    let near = exceeded(&[("people_distance", Number(3.0))], "people_distance");
+    assert!(says(&near, "near_fire"));
+    let slow = exceeded(&[("run_speed", Number(5.0))], "tip_margin");
+    assert!(says(&slow, "falls_back"));
+    assert_eq!(figure(&slow, "turns"), 0.0);
+    // A ramp higher than the car is wide lays it down.
+    let high = assess(&[("ramp_length", Number(8.0))]);
+    assert!(says(&high, "no_take_off"));
+    assert_eq!(status(&high, "clear_ahead"), Status::Unknown);
+}
+
+#[test]
+fn a_roller_counts_only_as_it_was_measured() {
+    let mut given = plausible("vehicle-roll");
+    given.0.extend(inputs(&[("method", Option("measured"))]).0);
+    for name in ["ramp_length", "ramp_slope"] {
+        given.0.remove(name);
+    }
+    let technique = find("vehicle-roll").unwrap();
+    let unmeasured = technique.assess(&given).unwrap();
+    assert_eq!(status(&unmeasured, "clear_ahead"), Status::Unknown);
+    assert!(
+        check(&unmeasured, "clear_ahead")
+            .detail
+            .contains("Roll rate as measured")
+    );
+    let measured = [("measured_rate", Exact(6.0)), ("measured_rise", Exact(5.0))];
+    given.0.extend(inputs(&measured).0);
+    let roll = technique.assess(&given).unwrap();
+    assert!(says(&roll, "measured"));
+    // Thrown up at 5 m/s at least this long in the air (free flight onto no lower a middle than its own).
+    assert!(figure(&roll, "air_time") > 0.8 * 2.0 * 5.0 / GRAVITY);
+    close(
+        figure(&roll, "highest"),
+        0.55 + 5.0 * 5.0 / (2.0 * GRAVITY),
+        1e-9,
+    );
+    assert!(figure(&roll, "turns") >= 0.5);
+}
