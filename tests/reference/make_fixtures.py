@@ -17,7 +17,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 
 from fixtures import air_ram, car_balance, gimbal, glass, long_line, sun, tether, vehicles, water_entry, weather
-from fixtures import exertion, running, stairs, stand_off, tumble
+from fixtures import exertion, muzzle_sweep, running, stairs, stand_off, tumble
 
 G = 9.80665
 TIGHT = dict(rtol=1e-11, atol=1e-12)
@@ -209,6 +209,7 @@ FILES = {
     "weather": weather.CASES,
     "glass": glass.CASES,
     "stand_off": stand_off.CASES,
+    "muzzle_sweep": muzzle_sweep.CASES,
 }
 
 

@@ -3,12 +3,12 @@
 use crate::{
     technique::Technique,
     techniques::{
-        air_ram::AirRam, blast_stand_off::BlastStandOff, body_gimbal::BodyGimbal, car_hit::CarHit,
-        dead_man_line::DeadManLine, descender_drop::DescenderDrop, fight::Fight,
-        full_burn::FullBurn, glass_exit::GlassExit, high_fall::HighFall, horse_fall::HorseFall,
-        lock_off_composite::LockOffComposite, motorcycle_jump::MotorcycleJump,
-        occluder_switch::OccluderSwitch, pod_car::PodCar, ratchet_pull::RatchetPull,
-        run_assist::RunAssist, slide_in::SlideIn, stair_fall::StairFall,
+        air_ram::AirRam, blank_firing::BlankFiring, blast_stand_off::BlastStandOff,
+        body_gimbal::BodyGimbal, car_hit::CarHit, dead_man_line::DeadManLine,
+        descender_drop::DescenderDrop, fight::Fight, full_burn::FullBurn, glass_exit::GlassExit,
+        high_fall::HighFall, horse_fall::HorseFall, lock_off_composite::LockOffComposite,
+        motorcycle_jump::MotorcycleJump, occluder_switch::OccluderSwitch, pod_car::PodCar,
+        ratchet_pull::RatchetPull, run_assist::RunAssist, slide_in::SlideIn, stair_fall::StairFall,
         towed_surface::TowedSurface, vehicle_roll::VehicleRoll, water_work::WaterWork,
         wire_flight::WireFlight,
     },
@@ -40,6 +40,7 @@ pub fn techniques() -> &'static [&'static dyn Technique] {
         &RunAssist,
         &TowedSurface,
         &VehicleRoll,
+        &BlankFiring,
     ]
 }
 

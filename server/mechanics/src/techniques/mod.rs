@@ -1,6 +1,7 @@
 //! One file, or one folder, a technique.
 
 pub mod air_ram;
+pub mod blank_firing;
 pub mod blast_stand_off;
 pub mod body_gimbal;
 pub mod car_hit;

@@ -2,6 +2,7 @@
 
 import type { Said } from '../../said.ts';
 import { airRam } from './air-ram.ts';
+import { blankFiring } from './blank-firing.ts';
 import { blastStandOff } from './blast-stand-off.ts';
 import { bodyGimbal } from './body-gimbal.ts';
 import { carHit } from './car-hit.ts';
@@ -55,6 +56,7 @@ export const said: Said = {
     runAssist,
     towedSurface,
     vehicleRoll,
+    blankFiring,
     mechanics,
     casting,
     clearance,
