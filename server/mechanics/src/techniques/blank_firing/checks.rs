@@ -249,10 +249,9 @@ fn peaks(evaluation: &Evaluation) -> Vec<Check> {
                 PEAK_LIMIT,
                 needs,
             )
-            .by(published(
+            .by(from_memory(
                 "Directive 2003/10/EC",
                 "article 3(1)(a); as 29 CFR 1910.95(b)(1)",
-                Some("European Union; United States"),
             )),
             |held| {
                 format!(
@@ -314,11 +313,7 @@ fn day(evaluation: &Evaluation) -> Vec<Check> {
         judge(
             evaluation,
             rule("daily_exposure", "Daily exposure to noise", DAILY_LIMIT)
-                .by(published(
-                    "Directive 2003/10/EC",
-                    "article 3(1)(a)",
-                    Some("European Union"),
-                ))
+                .by(from_memory("Directive 2003/10/EC", "article 3(1)(a)"))
                 .exact(),
             |held| {
                 format!(

@@ -132,24 +132,23 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = Vec::new();
     // A partial burn has no agreed longest time; an unknown coverage must not pass for one.
     if values.choice("coverage") != Some("partial") {
-        checks.push(judge(
+        let longest = Rule::policy(
             evaluation,
-            Rule::policy(
-                evaluation,
-                "full_engulfment",
-                "Longest full engulfment",
-                Subject::Input("called_out_time"),
-                Bound::AtMost,
-                &["coverage", "called_out_time"],
+            "full_engulfment",
+            "Longest full engulfment",
+            Subject::Input("called_out_time"),
+            Bound::AtMost,
+            &["coverage", "called_out_time"],
+        )
+        .exact();
+        let limit = longest.limit;
+        checks.push(judge(evaluation, longest, |held| {
+            format!(
+                "Called out at {} at the latest; full engulfment is never planned past {}.",
+                say(Quantity::Time, held.value),
+                say(Quantity::Time, limit)
             )
-            .exact(),
-            |held| {
-                format!(
-                    "Called out at {} at the latest; full engulfment is never planned past 15 s.",
-                    say(Quantity::Time, held.value)
-                )
-            },
-        ));
+        }));
     }
     let planned = values.number("planned_time").unwrap_or(0.0);
     checks.push(judge(

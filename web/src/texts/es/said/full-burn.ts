@@ -126,8 +126,8 @@ export const fullBurn: Record<string, string> = {
   'First-degree burn': 'Quemadura de primer grado',
   'first degree at 0.53': 'primer grado en 0,53',
   'Longest full engulfment': 'Fuego completo máximo',
-  'Called out at {time} at the latest; full engulfment is never planned past 15 s.':
-    'Aviso a los {time} como muy tarde; el fuego completo nunca se planifica por encima de 15 s.',
+  'Called out at {time} at the latest; full engulfment is never planned past {limit}.':
+    'Aviso a los {time} como muy tarde; el fuego completo nunca se planifica por encima de {limit}.',
   'Call-out after the plan': 'Aviso después de lo previsto',
   'Planned for {planned} and called out at {latest} at the latest.':
     'Previsto para {planned} y con aviso a los {latest} como muy tarde.',
