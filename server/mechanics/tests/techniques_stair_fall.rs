@@ -115,6 +115,98 @@ fn energy_along_the_stairs() {
 }
 
 #[test]
+fn friction_stops_a_body_between_contacts() {
+    // The slope of friction 1 above: 2 m/s is gone after 1.02 m, so not at the foot of 1.2 m, and of 0.9 m with
+    // v^2 = 4 - 2 g 0.2 0.9 left, 0.685 m/s (elementary mechanics). The first contact is beyond both.
+    let rough = Tumble {
+        friction: 1.0,
+        start_speed: 2.0,
+        spacing: 4.0,
+        loss: 0.5,
+        ..BARE
+    };
+    let flight = |steps| Tumble { steps, ..rough };
+    assert_eq!(flight(4.0).foot_speed(), None);
+    let foot = flight(3.0).foot_speed().unwrap();
+    assert!((0.685..=2.0).contains(&foot), "{foot}");
+    close(flight(3.0).first_speed(), 0.685, 2e-3);
+    // And over all manner of flights the speed at the foot is there when contact by contact the body comes so far,
+    // and never less than what it then has.
+    let (mut reached, mut stopped) = (0, 0);
+    for i in 0..4000_i32 {
+        let part = |of: i32| f64::from(i % of) / f64::from(of);
+        let tumble = Tumble {
+            rise: 0.1 + 0.2 * part(7),
+            going: 0.28,
+            steps: 2.0 + f64::from(i % 13),
+            start_speed: 0.5 + 3.5 * part(11),
+            spacing: 0.2 + 3.0 * part(17),
+            loss: 0.02 + 0.88 * part(19),
+            friction: 1.2 * part(23),
+            turning: part(5),
+        };
+        let mut last = 0.0;
+        let down = tumble.go_down(|moment| last = moment.speed);
+        let foot = tumble.foot_speed();
+        assert_eq!(foot.is_some(), down.is_some(), "{tumble:?}");
+        match foot {
+            Some(foot) => assert!(foot >= last * (1.0 - 1e-6), "{foot} {last} {tumble:?}"),
+            None => stopped += 1,
+        }
+        reached += i32::from(foot.is_some());
+    }
+    assert!(reached > 500 && stopped > 500, "{reached} {stopped}");
+}
+
+#[test]
+fn the_first_contact_may_be_the_fastest() {
+    // By energy: v^2 = 3.3^2 + 2 g (h - f b) / (1 + c) over the first metre of a pitch of 0.18 in 0.28, with
+    // c = (0.3 pi)^2 for half a turn a metre: 3.84 m/s (elementary mechanics).
+    let plan = [
+        ("steps", Exact(12.0)),
+        ("rise", Exact(0.18)),
+        ("going", Exact(0.28)),
+        ("start_speed", Exact(3.3)),
+        ("turn_length", Exact(2.0)),
+        ("hits_per_turn", Exact(2.0)),
+        ("gyration", Exact(0.3)),
+        ("hit_loss", Exact(0.6)),
+        ("nosing_friction", Exact(0.2)),
+        ("performer_mass", Exact(68.0)),
+    ];
+    let found = assess(&plan);
+    close(figure(&found, "top_speed"), 3.842, 1e-3);
+    assert!(figure(&found, "foot_speed") < 3.3);
+    // The hit takes 0.6 of the going and the turning: 0.6 68 (1 + 0.888) 3.842^2 / 2 = 568.6 J.
+    close(figure(&found, "hit_energy"), 568.6, 2e-3);
+}
+
+#[test]
+fn a_bare_edge_has_windows_of_any_length_and_no_more_force() {
+    // ASTM F1292 does not cap the window. A half sine's criterion is then 0.4146 A^2.5 T, A its peak in g and
+    // T = 2 d / v (from memory; 2 y / pi of it is the worst window, y the root of the derivative).
+    let soft = assess(&[
+        ("edge_give", Exact(0.03)),
+        ("head_padding", Exact(0.06)),
+        ("pad_usable", Exact(0.9)),
+    ]);
+    let time = 2.0 * (0.03 + 0.9 * 0.06) / figure(&soft, "head_speed");
+    assert!(time > 0.04, "{time}");
+    let peak = figure(&soft, "head_bare") / GRAVITY;
+    close(
+        figure(&soft, "hic_bare"),
+        0.4146 * libm::pow(peak, 2.5) * time,
+        1e-3,
+    );
+    // A bare edge bears on less of the body, so no more force than on a padded one is allowed (mechanics).
+    let limit = |name: &str| {
+        let check = soft.checks.iter().find(|check| check.name == name);
+        check.unwrap().limit.value
+    };
+    assert!(limit("hit_force_bare") <= limit("hit_force"));
+}
+
+#[test]
 fn the_way_down_agrees_with_scipy() {
     let all: Value = serde_json::from_str(include_str!("fixtures/stairs.json")).unwrap();
     let cases = all["way_down"].as_array().unwrap();

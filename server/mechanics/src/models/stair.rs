@@ -43,6 +43,9 @@ pub struct Moment {
 /// The most contacts that are followed; 60 steps with a contact every 5 cm have fewer.
 const MOST_CONTACTS: usize = 2000;
 
+/// A contact this near the foot, as a share of the way between two, comes at the foot.
+const NEARLY: f64 = 1e-9;
+
 impl Tumble {
     /// Pitch of the line of nosings, rad.
     pub fn pitch(&self) -> f64 {
@@ -72,13 +75,33 @@ impl Tumble {
 
     /// Speed just before a contact at the foot of the flight, m/s; none when the body stops on the stairs.
     /// Between whole numbers of contacts the series is read as if one came at the foot, which is never less
-    /// than what is left of the speed there.
+    /// than what is left of a moving body's speed there, but hides a stop between two contacts.
     pub fn foot_speed(&self) -> Option<f64> {
+        let square = self.square_before(self.contacts());
+        if self.acceleration() >= 0.0 {
+            return (square > 0.0).then(|| libm::sqrt(square));
+        }
+        // Where friction wins a body stops or reaches the foot by what is left after its last contact, and is
+        // never faster than at the top.
+        let whole = (libm::ceil(self.contacts() - NEARLY) - 1.0).max(0.0);
+        let after = (1.0 - self.loss) * self.square_before(whole);
+        let left = after + 2.0 * self.acceleration() * (self.length() - whole * self.spacing);
+        (left > 0.0).then(|| libm::sqrt(square).min(self.start_speed))
+    }
+
+    /// Square of the speed just before so many contacts, m2/s2; before none, the one that would leave the start.
+    fn square_before(&self, contacts: f64) -> f64 {
         let kept = 1.0 - self.loss;
         let before = self.start_speed * self.start_speed / kept;
         let settled = self.settled_square();
-        let square = settled + (before - settled) * libm::pow(kept, self.contacts());
-        (square > 0.0).then(|| libm::sqrt(square))
+        settled + (before - settled) * libm::pow(kept, contacts)
+    }
+
+    /// Speed just before the first contact, or at the foot where none comes before it, m/s.
+    pub fn first_speed(&self) -> f64 {
+        let way = self.spacing.min(self.length());
+        let square = self.start_speed * self.start_speed + 2.0 * self.acceleration() * way;
+        libm::sqrt(square.max(0.0))
     }
 
     /// Goes down contact by contact, giving each moment before and after one to `watch`; the time taken, or

@@ -304,7 +304,7 @@ pub(super) static FIGURES: [FigureDescription; 22] = [
         "top_speed",
         "Highest speed",
         Quantity::Speed,
-        "Along the stairs, at the top or at the foot, whichever is more.",
+        "Along the stairs, at the top, the first contact or the foot, whichever is most.",
     ),
     figure(
         "settled_speed",
@@ -340,7 +340,7 @@ pub(super) static FIGURES: [FigureDescription; 22] = [
         "hic_bare",
         "HIC on a bare edge",
         Quantity::Ratio,
-        "Head injury criterion on that edge.",
+        "Head injury criterion on that edge, windows of any length.",
     ),
     figure(
         "hit_energy",

@@ -90,8 +90,8 @@ export const stairFall: Record<string, string> = {
   'Along the stairs just before the last contact.':
     'A lo largo de la escalera justo antes del último contacto.',
   'Highest speed': 'Velocidad más alta',
-  'Along the stairs, at the top or at the foot, whichever is more.':
-    'A lo largo de la escalera, arriba o al pie, la que sea mayor.',
+  'Along the stairs, at the top, the first contact or the foot, whichever is most.':
+    'A lo largo de la escalera, arriba, en el primer contacto o al pie, la que sea mayor.',
   'Speed that hits settle at': 'Velocidad a la que tiende',
   'What a long flight would bring the body to just before each hit.':
     'A la que un tramo largo llevaría el cuerpo justo antes de cada golpe.',
@@ -107,7 +107,8 @@ export const stairFall: Record<string, string> = {
   "The same on an edge whose padding has gone; the head's own padding is counted.":
     'Lo mismo en un canto que perdió el acolchado; cuenta el propio de la cabeza.',
   'HIC on a bare edge': 'HIC en un canto desnudo',
-  'Head injury criterion on that edge.': 'Criterio de lesión de cabeza en ese canto.',
+  'Head injury criterion on that edge, windows of any length.':
+    'Criterio de lesión de cabeza en ese canto, con ventanas de cualquier duración.',
   'Energy of the hardest hit': 'Energía del golpe más fuerte',
   'What one contact takes out of the body at the highest speed.':
     'Lo que un contacto le quita al cuerpo a la velocidad más alta.',
