@@ -144,6 +144,37 @@ fn distances_are_what_reaction_and_friction_need() {
 }
 
 #[test]
+fn a_step_in_adds_to_a_hit_by_mistake() {
+    // A head that steps in at 2 m/s onto a fist at the end of its way: 2 m/s over 10 mm as a half sine peaks at
+    // pi v^2 / 4 d = 314.16 m/s2; 3 kg against a head of 0.0694 of 70 kg counts with 1.8547 kg, so 582.7 N
+    // (elementary mechanics).
+    let mut met = [
+        ("weapon", Option("unarmed")),
+        ("performer_mass", Exact(70.0)),
+        ("strike_mass", Exact(3.0)),
+        ("strike_padding", Exact(0.0)),
+        ("face_give", Exact(0.01)),
+        ("reach", Exact(0.9)),
+        ("step_error", Exact(0.3 + 1e-9)),
+        ("distance", Exact(1.2)),
+        ("closing_speed", Exact(2.0)),
+    ];
+    let found = assess(&met);
+    close(figure(&found, "contact_speed"), 2.0, 1e-3);
+    close(figure(&found, "peak_force"), 582.7, 1e-3);
+    assert_eq!(status(&met, "peak_force"), Status::Exceeded);
+    // Out of reach no step adds anything.
+    met[7].1 = Exact(1.3);
+    assert_eq!(figure(&assess(&met), "contact_speed"), 0.0);
+    // How fast they close is not known, so neither is the hit.
+    let mut given = plausible("fight");
+    given.0.remove("closing_speed");
+    let found = find("fight").unwrap().assess(&given).unwrap();
+    let check = found.checks.iter().find(|check| check.name == "peak_force");
+    assert_eq!(check.unwrap().status, Status::Unknown);
+}
+
+#[test]
 fn heat_is_the_standards() {
     // ISO 7243 in the sun, 25/45/32 gives 29.7; out of it 25/30 gives 26.5. Two layers add 3 (ISO 7243:2017
     // clothing adjustment for double cloth, from memory).

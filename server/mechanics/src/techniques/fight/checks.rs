@@ -29,6 +29,7 @@ macro_rules! hit_and {
             "weapon",
             "distance",
             "reach",
+            "closing_speed",
             "strike_speed",
             "pull_distance",
             "strike_mass",

@@ -182,7 +182,10 @@ fn landed(values: &Values, out: &mut Computed) {
     let n = |name| values.number(name);
     let hit = || {
         let early = n("reach")? + n("step_error")? - n("distance")?;
-        let speed = blow::speed_when_met(n("strike_speed")?, n("pull_distance")?, early);
+        let struck = blow::speed_when_met(n("strike_speed")?, n("pull_distance")?, early);
+        let closing = n("closing_speed")?;
+        // A partner who is met runs onto the strike as well.
+        let speed = if early > 0.0 { struck + closing } else { 0.0 };
         let give = n("face_give")? + n("pad_usable")? * n("strike_padding")?;
         let head = blow::HEAD_SHARE * n("performer_mass")?;
         let breaks_at = match values.choice("weapon")? {

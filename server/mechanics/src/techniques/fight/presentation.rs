@@ -134,7 +134,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         } else {
             format!(
                 "A partner wrong by {} is not yet in reach; a larger mistake would be met at up to the strike's whole \
-                 speed.",
+                 speed and that of the step in.",
                 length(values.number("step_error").unwrap_or(0.0))
             )
         };

@@ -425,7 +425,7 @@ pub(super) static FIGURES: [FigureDescription; 21] = [
         "contact_speed",
         "Speed of a hit by mistake",
         Quantity::Speed,
-        "What is left of the strike when the partner is a step too near.",
+        "What is left of the strike and the step in when the partner is a step too near.",
     ),
     figure(
         "hit_energy",

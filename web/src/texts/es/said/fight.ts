@@ -132,8 +132,8 @@ export const fight: Record<string, string> = {
   'One standard deviation of the gap at the end of the last take.':
     'Una desviación típica del hueco al final de la última toma.',
   'Speed of a hit by mistake': 'Velocidad de un golpe por error',
-  'What is left of the strike when the partner is a step too near.':
-    'Lo que queda del golpe cuando el otro está un paso demasiado cerca.',
+  'What is left of the strike and the step in when the partner is a step too near.':
+    'Lo que queda del golpe y del paso adelante cuando el otro está un paso demasiado cerca.',
   'Energy of a hit by mistake': 'Energía de un golpe por error',
   'What face, hand and padding take up as strike and head come to one speed.':
     'Lo que absorben cara, mano y acolchado hasta que golpe y cabeza van a la misma velocidad.',
@@ -213,8 +213,8 @@ export const fight: Record<string, string> = {
     'El hueco de {gap} es {times} veces la dispersión al final: un movimiento olvidado o un orden cambiado no están en esa dispersión.',
   'A partner a step too near is met at {speed} with {force}: an eye or a tooth is hurt by far less than breaks bone.':
     'A un compañero un paso demasiado cerca se le golpea a {speed} con {force}: un ojo o un diente se dañan con mucho menos de lo que rompe un hueso.',
-  "A partner wrong by {step} is not yet in reach; a larger mistake would be met at up to the strike's whole speed.":
-    'Un compañero que se equivoca en {step} aún no queda al alcance; un error mayor recibiría hasta la velocidad entera del golpe.',
+  "A partner wrong by {step} is not yet in reach; a larger mistake would be met at up to the strike's whole speed and that of the step in.":
+    'Un compañero que se equivoca en {step} aún no queda al alcance; un error mayor recibiría hasta la velocidad entera del golpe y la del paso adelante.',
   'The prop breaks at {force}: one that is old, cold or wet does not, so break one of the same batch on the day; its pieces fly and the eyes are turned away.':
     'El atrezo se rompe con {force}: si está viejo, frío o mojado no lo hace, así que rompa uno del mismo lote ese día; los trozos vuelan y se apartan los ojos.',
   'At {temperature} of wet-bulb globe temperature the body cannot fight on without rests, however it feels: water, shade and a watch over both performers.':
