@@ -9,7 +9,7 @@ use common::{
     close, inputs, plausible,
 };
 use gagwright_mechanics::{
-    Assessment, Check, Inputs, Status, find,
+    Assessment, Check, Inputs, Shape, Status, find,
     models::{
         sound,
         spread::normal_inside,
@@ -261,6 +261,12 @@ fn a_late_shot_finds_a_runner_who_comes_past() {
         ("late_delay", Exact(0.0)),
     ]);
     assert_eq!(status(&prompt, "late_stand_off"), Status::Within);
+    // A shot on time finds the runner 3 m from it a moment later all the same, while debris may still fall.
+    close(figure(&prompt, "after_distance"), 3.0, 1e-9);
+    assert_eq!(status(&prompt, "after_stand_off"), Status::Exceeded);
+    assert_eq!(status(&prompt, "time_margin"), Status::Exceeded);
+    assert!(!check(&prompt, "time_margin").detail.contains("comes in"));
+    assert!(!check(&past, "late_chance").detail.contains("safe from"));
 }
 
 #[test]
@@ -287,6 +293,16 @@ fn bystanders_by_nfpa_1126() {
     close(limit("concussion", 15.0), 30.0, 1e-9);
     let near = assess(&[("bystander_distance", Exact(29.0))]);
     assert_eq!(status(&near, "bystanders"), Status::Exceeded);
+    // 3 m/s for 16 s carries debris 48 m: twice the debris zone is kept, and 60 m are 12 m from its middle.
+    let carried = assess(&[("wind_speed", Exact(3.0)), ("debris_time", Exact(16.0))]);
+    assert_eq!(status(&carried, "bystanders"), Status::Within);
+    let still = assess(&[
+        ("bystander_distance", Exact(60.0)),
+        ("wind_speed", Exact(3.0)),
+        ("debris_time", Exact(16.0)),
+    ]);
+    close(figure(&still, "bystander_debris"), 12.0, 1e-12);
+    assert_eq!(status(&carried, "bystander_debris"), Status::Exceeded);
 }
 
 #[test]
@@ -302,6 +318,27 @@ fn wind_carries_debris_and_smoke_to_people() {
     assert_eq!(status(&downwind, "crew_distance"), Status::Exceeded);
     assert_eq!(figure(&downwind, "smoke_clearance"), 0.0);
     assert_eq!(status(&downwind, "smoke"), Status::Exceeded);
+    // What falls sooner lands on the way: 10 m abreast of its middle are 10 m and not 18.
+    let abreast = assess(&[
+        ("crew_along", Exact(15.0)),
+        ("crew_across", Exact(10.0)),
+        ("debris_time", Exact(10.0)),
+        ("wind_speed", Exact(3.0)),
+        ("wind_towards", Exact(0.0)),
+    ]);
+    close(figure(&abreast, "crew_distance"), 10.0, 1e-12);
+    let zone = abreast
+        .zones
+        .iter()
+        .find(|zone| zone.name == "debris_downwind")
+        .unwrap();
+    // Both circles of 15 m, at the effect and 30 m along, and all between.
+    let Shape::Rectangle { x0, x1, y0, y1 } = zone.shape else {
+        panic!("no box round the debris");
+    };
+    for (found, expected) in [(x0, -15.0), (x1, 45.0), (y0, -15.0), (y1, 15.0)] {
+        close(found, expected, 1e-12);
+    }
     // The same crew upwind stays as far as it is; a plume of 60 m ends where it ends.
     let upwind = assess(&[
         ("crew_along", Exact(0.0)),

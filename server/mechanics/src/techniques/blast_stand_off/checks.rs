@@ -198,10 +198,28 @@ fn runner(evaluation: &Evaluation) -> Vec<Check> {
             ),
             |held| {
                 format!(
-                    "From the planned moment to {late} after it the chance is {}; {} is accepted. A run that only \
-                     leads away from the effect is safe from a late shot.",
+                    "From the planned moment to {late} after it the chance is {}; {} is accepted. On a run that \
+                     only leads away, a late shot finds the runner further out.",
                     chance(held.value),
                     chance(accepted)
+                )
+            },
+        ),
+        judge(
+            evaluation,
+            from_effect(
+                "after_stand_off",
+                "Runner once the effect has gone",
+                "after_distance",
+                by_cue!(evaluation, "zone_radius"),
+            ),
+            |held| {
+                format!(
+                    "From the effect on the runner is as near as {}, {} at the least; the operator gives {}, and \
+                     debris may still be falling or a late shot go.",
+                    length(held.value),
+                    length(held.low),
+                    length(radius)
                 )
             },
         ),
@@ -242,7 +260,7 @@ fn operator(evaluation: &Evaluation) -> Vec<Check> {
             |held| {
                 format!(
                     "The runner has {} in hand, {} at the least; {} is wanted, so fire later after the runner is \
-                     out or sooner before the runner comes in.",
+                     out.",
                     time(held.value),
                     time(held.low),
                     wanted(evaluation, "time_margin")
@@ -394,6 +412,24 @@ fn others(evaluation: &Evaluation) -> Vec<Check> {
                 length(held.low),
                 length(least),
                 length(apart)
+            )
+        },
+    ));
+    checks.push(judge(
+        evaluation,
+        distance(
+            "bystander_debris",
+            "Bystanders against the debris zone",
+            debris,
+            &["bystander_distance", "debris_radius", "wind_speed"],
+        ),
+        |held| {
+            format!(
+                "Should the wind turn their way, bystanders are {} from the middle of the debris, {} at the least; \
+                 the operator gives {}.",
+                length(held.value),
+                length(held.low),
+                length(debris)
             )
         },
     ));

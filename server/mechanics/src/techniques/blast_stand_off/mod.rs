@@ -8,9 +8,11 @@ mod presentation;
 mod run;
 mod tables;
 
+use core::cell::RefCell;
+
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation},
+    evaluation::{Computed, Evaluation, keep},
     models::sound,
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
@@ -58,7 +60,8 @@ impl Technique for BlastStandOff {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        let known = Known::default();
+        Box::new(move |values| compute(values, &known))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
@@ -92,21 +95,57 @@ fn place(values: &Values, along: &str, across: &str) -> Option<[f64; 2]> {
     Some([values.number(along)?, values.number(across)?])
 }
 
-/// Distance from the middle of the debris, where it falls in still air or as the wind carries it, whichever
-/// is nearer.
+/// Distance from the middle of the debris, anywhere from where it falls in still air to as far as the wind
+/// carries what stays up longest.
 fn from_debris(place: [f64; 2], drift: [f64; 2]) -> f64 {
-    libm::hypot(place[0], place[1]).min(libm::hypot(place[0] - drift[0], place[1] - drift[1]))
+    let square = drift[0] * drift[0] + drift[1] * drift[1];
+    let share = if square > 0.0 {
+        ((place[0] * drift[0] + place[1] * drift[1]) / square).clamp(0.0, 1.0)
+    } else {
+        0.0
+    };
+    libm::hypot(place[0] - share * drift[0], place[1] - share * drift[1])
 }
 
-fn compute(values: &Values) -> Computed {
+/// Chances found already: most tolerances move nothing of the run, and a chance is a sum over many speeds.
+#[derive(Default)]
+struct Known(RefCell<Vec<Kept>>);
+
+/// A run, the stand-off and the late shot's delay, and what was found.
+type Kept = (Scene, [f64; 2], Option<[f64; 2]>);
+
+impl Known {
+    fn of(&self, scene: &Scene, radius: f64, late: f64) -> Option<[f64; 2]> {
+        let key = [radius, late];
+        let kept = self
+            .0
+            .borrow()
+            .iter()
+            .find_map(|(run, given, found)| (run == scene && *given == key).then_some(*found));
+        kept.unwrap_or_else(|| {
+            let found = scene.chances(radius, late);
+            keep(&self.0, (*scene, key, found));
+            found
+        })
+    }
+}
+
+fn compute(values: &Values, known: &Known) -> Computed {
     let mut out = Computed::new();
     let crew = place(values, "crew_along", "crew_across");
     let radius = values.number("zone_radius");
     if let Some(scene) = Scene::read(values) {
-        run_past(&mut out, values, &scene, radius);
+        run_past(&mut out, values, &scene, radius, known);
     }
     if let Some((crew, drift)) = crew.zip(drift(values)) {
         out.set("crew_distance", from_debris(crew, drift));
+    }
+    if let (Some(away), Some(wind), Some(time)) = (
+        values.number("bystander_distance"),
+        values.number("wind_speed"),
+        values.number("debris_time"),
+    ) {
+        out.set("bystander_debris", (away - wind * time).max(0.0));
     }
     if values
         .choice("camera_cover")
@@ -137,7 +176,13 @@ fn compute(values: &Values) -> Computed {
 }
 
 /// Everything about the runner.
-fn run_past(out: &mut Computed, values: &Values, scene: &Scene, radius: Option<f64>) {
+fn run_past(
+    out: &mut Computed,
+    values: &Values,
+    scene: &Scene,
+    radius: Option<f64>,
+    known: &Known,
+) {
     let length = scene.sprint.length;
     out.set("closest_approach", scene.nearest(0.0, length));
     out.set("end_distance", scene.distance(length));
@@ -154,6 +199,7 @@ fn run_past(out: &mut Computed, values: &Values, scene: &Scene, radius: Option<f
         "late_distance",
         late.map(|late| scene.nearest(at, scene.sprint.place(fired + late))),
     );
+    out.set("after_distance", scene.nearest(at, length));
     let Some(radius) = radius else { return };
     let margin = scene.time_in_hand(radius);
     out.set_if("time_margin", margin);
@@ -161,15 +207,10 @@ fn run_past(out: &mut Computed, values: &Values, scene: &Scene, radius: Option<f
         "decision_margin",
         margin.map(|margin| margin - scene.decision_delay),
     );
-    let chances = scene.chances(radius, late.unwrap_or(0.0));
-    let now = if late.is_some_and(|late| late > 0.0) {
-        scene.chances(radius, 0.0)
-    } else {
-        chances
-    };
+    let chances = known.of(scene, radius, late.unwrap_or(0.0));
     out.set_if(
         "inside_chance",
-        now.map(|found| found[0].max(SMALLEST_CHANCE)),
+        chances.map(|found| found[0].max(SMALLEST_CHANCE)),
     );
     if late.is_some() {
         out.set_if(

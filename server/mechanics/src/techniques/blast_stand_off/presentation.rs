@@ -48,9 +48,9 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
             .number("late_delay")
             .unwrap_or(0.0)
             .max(2.0);
-        for i in 0..=40 {
-            let after = most * f64::from(i) / 40.0;
-            if let Some([then, _]) = scene.chances(radius, after) {
+        let after: [f64; 41] = core::array::from_fn(|i| most * i as f64 / 40.0);
+        if let Some(found) = scene.chances_later(radius, after) {
+            for (after, then) in after.into_iter().zip(found) {
                 later.push(after, [then.max(SMALLEST_CHANCE)]);
             }
         }
@@ -102,8 +102,13 @@ pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
             zone(
                 "debris_downwind",
                 "Light debris, carried by the wind",
-                circle(x, y, radius),
-                "The same debris as far as this wind carries it while it is in the air.",
+                Shape::Rectangle {
+                    x0: x.min(0.0) - radius,
+                    x1: x.max(0.0) + radius,
+                    y0: y.min(0.0) - radius,
+                    y1: y.max(0.0) + radius,
+                },
+                "The box around the same debris, from where it falls at once to as far as this wind carries it.",
             );
         }
     }

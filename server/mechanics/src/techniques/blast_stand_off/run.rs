@@ -20,7 +20,7 @@ const SLOWEST: f64 = 0.3;
 pub(super) const LONGEST: f64 = 60.0;
 
 /// What the firing waits for.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 enum Cue {
     /// A time after the runner's cue.
     Clock(f64),
@@ -29,7 +29,7 @@ enum Cue {
 }
 
 /// Everything about the run and the firing. The effect is at the origin.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Scene {
     start: [f64; 2],
     direction: [f64; 2],
@@ -126,21 +126,13 @@ impl Scene {
             .times_between(chord(self.start, self.direction, radius)?)
     }
 
-    /// Time between the effect and the nearer end of being inside; negative when it goes while inside.
+    /// Time from the runner's leaving a radius to the effect; negative when it goes before. A runner who has
+    /// yet to come in has nothing in hand: debris may still be falling then.
     pub fn time_in_hand(&self, radius: f64) -> Option<f64> {
         let fired = self.fire_time()?;
         Some(match self.inside(radius) {
             None => LONGEST,
-            Some((from, to)) => {
-                let apart = if fired < from {
-                    from - fired
-                } else if fired > to {
-                    fired - to
-                } else {
-                    (from - fired).max(fired - to)
-                };
-                apart.clamp(-LONGEST, LONGEST)
-            }
+            Some((_, to)) => (fired - to).clamp(-LONGEST, LONGEST),
         })
     }
 
@@ -163,13 +155,34 @@ impl Scene {
         }
     }
 
-    /// Chance that the runner is inside a radius when the effect goes `after` later than planned, and that
-    /// the runner is inside at any moment from the planned time until then. At a given speed both are
-    /// normal in time and exact; speeds are summed by the trapezium rule.
-    pub fn chances(&self, radius: f64, after: f64) -> Option<[f64; 2]> {
+    /// Chance that the runner is inside a radius when the effect goes as planned, and that the runner is
+    /// inside at any moment from then until `late` after it.
+    pub fn chances(&self, radius: f64, late: f64) -> Option<[f64; 2]> {
+        self.over_speeds(radius, |from, to, fired, deviation| {
+            [
+                normal_inside(from, to, fired, deviation),
+                normal_inside(from - late, to, fired, deviation),
+            ]
+        })
+    }
+
+    /// Chances that the runner is inside a radius when the effect goes so much later than planned.
+    pub fn chances_later<const N: usize>(&self, radius: f64, later: [f64; N]) -> Option<[f64; N]> {
+        self.over_speeds(radius, |from, to, fired, deviation| {
+            later.map(|after| normal_inside(from, to, fired + after, deviation))
+        })
+    }
+
+    /// Chances over how the speed varies. At a given speed, from the times of coming in, of leaving, of the
+    /// effect and its deviation, each is normal in time and exact; speeds are summed by the trapezium rule.
+    fn over_speeds<const N: usize>(
+        &self,
+        radius: f64,
+        chances: impl Fn(f64, f64, f64, f64) -> [f64; N],
+    ) -> Option<[f64; N]> {
         self.fire_time()?;
         let Some(places) = chord(self.start, self.direction, radius) else {
-            return Some([0.0; 2]);
+            return Some([0.0; N]);
         };
         let deviation = self.deviation();
         let at = |deviations: f64| {
@@ -177,23 +190,21 @@ impl Scene {
             let (Some((from, to)), Some(fired)) =
                 (sprint.times_between(places), self.fired(&sprint))
             else {
-                return [0.0; 2];
+                return [0.0; N];
             };
-            [
-                normal_inside(from, to, fired + after, deviation),
-                normal_inside(from - after, to, fired, deviation),
-            ]
+            chances(from, to, fired, deviation)
         };
         if self.speed_deviation <= 0.0 {
             return Some(at(0.0));
         }
-        let (mut sums, mut weights) = ([0.0; 2], 0.0);
+        let (mut sums, mut weights) = ([0.0; N], 0.0);
         for i in -HALF_POINTS..=HALF_POINTS {
             let x = REACH * f64::from(i) / f64::from(HALF_POINTS);
             let weight = libm::exp(-0.5 * x * x);
             let found = at(x);
-            sums[0] += weight * found[0];
-            sums[1] += weight * found[1];
+            for (sum, found) in sums.iter_mut().zip(found) {
+                *sum += weight * found;
+            }
             weights += weight;
         }
         Some(sums.map(|sum| (sum / weights).clamp(0.0, 1.0)))

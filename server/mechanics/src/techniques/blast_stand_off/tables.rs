@@ -372,7 +372,7 @@ pub(super) static PARAMETERS: [Parameter; 35] = [
     ),
 ];
 
-pub(super) static FIGURES: [FigureDescription; 17] = [
+pub(super) static FIGURES: [FigureDescription; 19] = [
     figure(
         "runner_distance",
         "Runner from the effect, as it goes",
@@ -398,10 +398,16 @@ pub(super) static FIGURES: [FigureDescription; 17] = [
         "That the runner is inside at any moment from the planned firing to the latest that a late shot may come.",
     ),
     figure(
+        "after_distance",
+        "Runner's least after the effect",
+        Quantity::Length,
+        "Least distance from the effect from the planned moment to the end of the run, when debris may still fall.",
+    ),
+    figure(
         "time_margin",
         "Time in hand",
         Quantity::Time,
-        "From the effect to the runner's leaving the stand-off before it, or coming in after it; negative is inside.",
+        "From the runner's leaving the stand-off to the effect; negative before that, 60 s when never inside.",
     ),
     figure(
         "decision_margin",
@@ -443,13 +449,19 @@ pub(super) static FIGURES: [FigureDescription; 17] = [
         "crew_distance",
         "Crew from the debris",
         Quantity::Length,
-        "From the middle of the debris to the nearest crew, in still air or carried by the wind, whichever is less.",
+        "Least from the nearest crew to the middle of the debris, wherever it falls from still air to all the wind carries.",
     ),
     figure(
         "camera_distance",
         "Camera from the debris",
         Quantity::Length,
         "The same for the nearest camera with people at it.",
+    ),
+    figure(
+        "bystander_debris",
+        "Bystanders from the debris",
+        Quantity::Length,
+        "From the nearest bystander to the middle of the debris should the wind carry it straight there.",
     ),
     figure(
         "smoke_reach",

@@ -117,8 +117,11 @@ export const blastStandOff: Record<string, string> = {
   'That the runner is inside at any moment from the planned firing to the latest that a late shot may come.':
     'De que quien corre esté dentro en algún momento entre el disparo previsto y lo más tarde que puede llegar uno tardío.',
   'Time in hand': 'Tiempo de margen',
-  "From the effect to the runner's leaving the stand-off before it, or coming in after it; negative is inside.":
-    'Entre el efecto y la salida previa de la distancia, o la entrada posterior, de quien corre; negativo es dentro.',
+  "From the runner's leaving the stand-off to the effect; negative before that, 60 s when never inside.":
+    'Desde que quien corre sale de la distancia dada hasta el efecto; negativo antes de salir, 60 s si nunca está dentro.',
+  "Runner's least after the effect": 'Mínima tras el efecto',
+  'Least distance from the effect from the planned moment to the end of the run, when debris may still fall.':
+    'Menor distancia al efecto desde el momento previsto hasta el final de la carrera, cuando aún pueden caer restos.',
   'Time in hand at the decision': 'Margen al decidir',
   'Time in hand less the operator\'s reaction and the delay to the effect: what is left to see and hold.':
     'Tiempo de margen menos la reacción del operador y el retardo hasta el efecto: lo que queda para ver y retener.',
@@ -135,8 +138,11 @@ export const blastStandOff: Record<string, string> = {
   'Where the run ends': 'Donde acaba la carrera',
   'From the effect to where the runner waits.': 'Del efecto a donde espera quien corre.',
   'Crew from the debris': 'Equipo a los restos',
-  'From the middle of the debris to the nearest crew, in still air or carried by the wind, whichever is less.':
-    'Del centro de los restos al equipo más cercano, en calma o llevados por el viento, lo que sea menor.',
+  'Least from the nearest crew to the middle of the debris, wherever it falls from still air to all the wind carries.':
+    'Menor distancia del equipo más cercano al centro de los restos, caigan donde caigan entre la calma y todo lo que lleva el viento.',
+  'Bystanders from the debris': 'Espectadores a los restos',
+  'From the nearest bystander to the middle of the debris should the wind carry it straight there.':
+    'Del espectador más cercano al centro de los restos si el viento los lleva derechos hacia él.',
   'Camera from the debris': 'Cámara a los restos',
   'The same for the nearest camera with people at it.': 'Lo mismo para la cámara atendida más cercana.',
   'Smoke drifts': 'Deriva del humo',
@@ -157,14 +163,17 @@ export const blastStandOff: Record<string, string> = {
   'Runner against a late shot': 'Quien corre y un disparo tardío',
   'Should the effect go up to {late} late, the runner is as near as {distance}, {least} at the least; the operator gives {given}.':
     'Si el efecto se dispara hasta {late} tarde, quien corre llega a estar a {distance}, a {least} como mínimo; el operador da {given}.',
-  'From the planned moment to {late} after it the chance is {chance}; {accepted} is accepted. A run that only leads away from the effect is safe from a late shot.':
-    'Desde el momento previsto hasta {late} después la probabilidad es {chance}; se admite {accepted}. Una carrera que solo se aleja del efecto está a salvo de un disparo tardío.',
+  'From the planned moment to {late} after it the chance is {chance}; {accepted} is accepted. On a run that only leads away, a late shot finds the runner further out.':
+    'Desde el momento previsto hasta {late} después la probabilidad es {chance}; se admite {accepted}. En una carrera que solo se aleja, un disparo tardío coge más lejos a quien corre.',
+  'Runner once the effect has gone': 'Quien corre, tras el efecto',
+  'From the effect on the runner is as near as {distance}, {least} at the least; the operator gives {given}, and debris may still be falling or a late shot go.':
+    'Desde el efecto quien corre llega a estar a {distance}, a {least} como mínimo; el operador da {given}, y aún pueden caer restos o salir un disparo tardío.',
   'Where the runner waits': 'Donde espera quien corre',
   'The run ends {distance} from the effect, {least} at the least, and the operator gives {given}; the runner waits there until the operator says that nothing is left.':
     'La carrera acaba a {distance} del efecto, a {least} como mínimo, y el operador da {given}; quien corre espera ahí hasta que el operador diga que no queda nada.',
   'Time in hand at the effect': 'Tiempo de margen en el efecto',
-  'The runner has {time} in hand, {least} at the least; {wanted} is wanted, so fire later after the runner is out or sooner before the runner comes in.':
-    'Quien corre tiene {time} de margen, {least} como mínimo; se quieren {wanted}: dispare más tarde tras su salida o antes de su entrada.',
+  'The runner has {time} in hand, {least} at the least; {wanted} is wanted, so fire later after the runner is out.':
+    'Quien corre tiene {time} de margen, {least} como mínimo; se quieren {wanted}: dispare más tarde tras su salida.',
   'Operator sees the runner clear': 'El operador ve libre a quien corre',
   'When the operator can last decide, the runner has {time} in hand; below {wanted} a fall is seen too late to hold the firing.':
     'Cuando el operador aún puede decidir, quien corre tiene {time} de margen; por debajo de {wanted} una caída se ve tarde para retener el disparo.',
@@ -186,6 +195,9 @@ export const blastStandOff: Record<string, string> = {
   "Bystanders' separation": 'Separación de los espectadores',
   'Bystanders are {distance} away, {least} at the least; the greater of {least_given} and twice the debris zone is {apart}.':
     'Los espectadores están a {distance}, a {least} como mínimo; el mayor entre {least_given} y el doble de la zona de restos es {apart}.',
+  'Bystanders against the debris zone': 'Espectadores y la zona de restos',
+  'Should the wind turn their way, bystanders are {distance} from the middle of the debris, {least} at the least; the operator gives {given}.':
+    'Si el viento gira hacia ellos, los espectadores están a {distance} del centro de los restos, a {least} como mínimo; el operador da {given}.',
   'Crew clear of the smoke': 'Equipo libre de humo',
   'The nearest crew is {distance} from the smoke, {least} at the least as the wind swings; {wanted} is wanted, so move upwind or wait.':
     'El equipo más cercano está a {distance} del humo, a {least} como mínimo según oscila el viento; se quieren {wanted}: póngase a barlovento o espere.',
@@ -199,8 +211,8 @@ export const blastStandOff: Record<string, string> = {
   'The licensed operator expects debris here; nobody without a shield but the runner.':
     'El operador titulado espera restos aquí; nadie sin pantalla salvo quien corre.',
   'Light debris, carried by the wind': 'Restos ligeros, llevados por el viento',
-  'The same debris as far as this wind carries it while it is in the air.':
-    'Los mismos restos hasta donde los lleva este viento mientras están en el aire.',
+  'The box around the same debris, from where it falls at once to as far as this wind carries it.':
+    'El rectángulo en torno a los mismos restos, desde donde caen enseguida hasta donde los lleva este viento.',
   "The stand-off of {stand_off} and the debris zone of {debris} are the licensed operator's own; nothing here shows that they are enough.":
     'La distancia de {stand_off} y la zona de restos de {debris} son del operador titulado; nada de lo que hay aquí demuestra que basten.',
   'Debris may land {further} outside the stand-off, where the runner is: the operator and the coordinator settle what the runner wears and which way the runner faces.':
