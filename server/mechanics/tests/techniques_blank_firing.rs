@@ -6,7 +6,7 @@ mod common;
 
 use common::{
     GRAVITY,
-    Given::{self, Exact, Option},
+    Given::{self, Exact, Number, Option},
     close, inputs, plausible,
 };
 use gagwright_mechanics::{Assessment, Check, Inputs, Standing, Status, find, models::sound};
@@ -77,6 +77,8 @@ fn spreading_is_six_decibels_a_doubling() {
         figure(&assess(&rows), "performer_level")
     };
     close(at(4.0) - at(8.0), 6.0206, 1e-4);
+    // The firer's ear at 0.75 m has no less for being behind: 156 + 3 - 25 + 2.4988 (inverse distance law).
+    close(figure(&assess(&[]), "firer_level"), 136.4988, 1e-6);
     // 156 dB at 1 m, 3 dB of reflections, 25 dB of plugs, 8 m away: 156 + 3 - 25 - 18.06.
     close(at(8.0), 115.938, 1e-5);
 }
@@ -186,6 +188,13 @@ fn twenty_feet_ahead_and_nobody_in_line() {
     // Ontario guideline 39, item 3: never pointed at anyone, however far.
     assert_eq!(status(&far, "line_of_fire"), Status::Exceeded);
     assert!(figure(&far, "least_off_axis") < 1e-6);
+    // It gives no angle: that is the armourer's own.
+    assert_eq!(check(&far, "line_of_fire").source.standing, Standing::Plan);
+    assert!(
+        check(&far, "line_of_fire")
+            .detail
+            .contains("guideline 39, item 3")
+    );
     let close_range = assess(&[("forward_stand_off", Exact(3.0))]);
     assert_eq!(status(&close_range, "given_stand_off"), Status::Exceeded);
 }
@@ -206,6 +215,61 @@ fn a_swing_passes_over_people_that_its_ends_do_not() {
     assert_eq!(status(&over, "line_of_fire"), Status::Exceeded);
     assert_eq!(status(&over, "stand_off"), Status::Exceeded);
     assert!(figure(&over, "least_off_axis") < 2.0 * DEGREE);
+}
+
+#[test]
+fn people_who_run_through_the_line_are_seen() {
+    // 81 m in one sweep: a thirty-second part of it steps over the whole cone, 0.74 m wide where it is crossed.
+    let crossed = assess(&[
+        ("sweep_start", Exact(0.0)),
+        ("sweep_end", Exact(0.0)),
+        ("aim_error", Exact(0.0)),
+        ("cone_half_angle", Exact(10.0 * DEGREE)),
+        ("performer_start_along", Exact(3.0)),
+        ("performer_end_along", Exact(3.0)),
+        ("performer_start_across", Exact(-31.3)),
+        ("performer_end_across", Exact(50.0)),
+    ]);
+    // Crossing a straight line, the least angle is none and the least distance the one along it.
+    assert!(figure(&crossed, "least_off_axis") < 1.5 * DEGREE);
+    assert!((figure(&crossed, "performer_distance") - 2.1).abs() < 0.01);
+    assert_eq!(status(&crossed, "line_of_fire"), Status::Exceeded);
+}
+
+#[test]
+fn a_swing_across_the_back_leaves_the_front_alone() {
+    let swung = |end: f64| {
+        assess(&[
+            ("sweep_start", Exact(170.0 * DEGREE)),
+            ("sweep_end", Exact(end * DEGREE)),
+            ("crew_along", Exact(0.0)),
+            ("crew_across", Exact(-9.0)),
+        ])
+    };
+    // The performer is between 48 and 61 degrees, the crew at -90 (plane geometry).
+    let back = swung(190.0);
+    assert!(figure(&back, "least_off_axis") > 60.0 * DEGREE);
+    assert_eq!(status(&back, "line_of_fire"), Status::Within);
+    let front = swung(-170.0);
+    assert_eq!(status(&front, "line_of_fire"), Status::Exceeded);
+}
+
+#[test]
+fn somebody_just_outside_the_cone_is_not_nobody() {
+    // 21 degrees off a cone of 15 and 5, with 3 to each side on the aim.
+    let edge = assess(&[
+        ("sweep_start", Number(0.0)),
+        ("sweep_end", Number(0.0)),
+        ("muzzle_reach", Exact(0.9)),
+        ("performer_start_along", Exact(5.568)),
+        ("performer_end_along", Exact(5.568)),
+        ("performer_start_across", Exact(1.792)),
+        ("performer_end_across", Exact(1.792)),
+    ]);
+    let guidance = check(&edge, "guidance_distance");
+    assert_eq!(guidance.value, Some(300.0));
+    assert!(guidance.low.unwrap() < 6.0);
+    assert!(guidance.detail.starts_with("Nobody unshielded"));
 }
 
 #[test]
@@ -298,6 +362,23 @@ fn misfires_wait_and_point_where_nobody_is() {
     close(figure(&assess(&[]), "misfire_in_take"), 0.058_519_9, 1e-5);
     let hasty = assess(&[("misfire_wait", Exact(10.0))]);
     assert_eq!(status(&hasty, "misfire_wait"), Status::Exceeded);
+    // One in a thousand over six rounds is 0.5985 %, one take in 167; never is not spoken of.
+    let rare = assess(&[("misfire_chance", Exact(0.001))]);
+    let caution = rare.cautions.iter().find(|told| told.name == "misfire");
+    assert!(caution.unwrap().text.contains("take is 1 in 167:"));
+    assert!(!says(&assess(&[("misfire_chance", Exact(0.0))]), "misfire"));
+    // Held at 90 degrees the muzzle is at (0, 0.9), a metre and 1.1 m from the performer (right triangle).
+    let held = assess(&[
+        ("sweep_start", Exact(0.0)),
+        ("sweep_end", Exact(0.0)),
+        ("safe_direction", Exact(90.0 * DEGREE)),
+        ("muzzle_reach", Exact(0.9)),
+        ("performer_start_along", Exact(1.0)),
+        ("performer_end_along", Exact(1.0)),
+        ("performer_start_across", Exact(2.0)),
+        ("performer_end_across", Exact(2.0)),
+    ]);
+    close(figure(&held, "safe_angle"), libm::atan2(1.0, 1.1), 1e-9);
     let at_crew = assess(&[("safe_direction", Exact(155.0 * DEGREE))]);
     assert_eq!(status(&at_crew, "safe_direction"), Status::Exceeded);
 }

@@ -4,7 +4,7 @@
 use crate::{
     assessment::{Bound, Check},
     evaluation::Evaluation,
-    judging::{Rule, Subject, from_memory, judge, published},
+    judging::{Rule, Subject, from_memory, judge},
     models::sound,
     units::{Quantity, say},
 };
@@ -113,10 +113,19 @@ fn muzzle(evaluation: &Evaluation) -> Vec<Check> {
                 sweep,
             ),
             |held| {
-                if held.value >= super::sweep::NOBODY {
+                if held.low >= super::sweep::NOBODY {
                     return format!(
                         "No unshielded person is within {} of the line of fire at any moment of the sweep.",
                         angle(cone)
+                    );
+                }
+                if held.value >= super::sweep::NOBODY {
+                    return format!(
+                        "Nobody unshielded is within {} of the line of fire as stated, but within the tolerances \
+                         somebody is, as near as {}; guidance is {}.",
+                        angle(cone),
+                        length(held.low),
+                        wanted(evaluation, "guidance_distance")
                     );
                 }
                 format!(
@@ -160,16 +169,12 @@ fn muzzle(evaluation: &Evaluation) -> Vec<Check> {
                 Bound::AtLeast,
                 cone,
                 sweep,
-            )
-            .by(published(
-                "Ontario film and television safety guideline 39",
-                "item 3",
-                Some("Ontario"),
-            )),
+            ),
             |held| {
                 format!(
                     "The line of fire comes within {} of an unshielded person, {} at the least; {} counts as ahead, \
-                     straying included. Cheat the aim or move the person.",
+                     straying included. Published guidance is never to point at anyone (Ontario film and \
+                     television safety guideline 39, item 3): cheat the aim or move the person.",
                     angle(held.value),
                     angle(held.low),
                     angle(cone)

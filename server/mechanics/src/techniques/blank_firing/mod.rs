@@ -149,7 +149,8 @@ fn compute(values: &Values) -> Computed {
     out
 }
 
-/// Levels at ears: a point source that is louder ahead, as the cosine of the angle goes.
+/// Levels at ears: a point source that is louder ahead, as the cosine of the angle goes. The firer's ear is so
+/// near that nothing is taken off for being behind.
 fn heard(out: &mut Computed, values: &Values, found: Option<&sweep::Found>) {
     let (Some(side), Some(gain)) = (side_level(values), values.number("forward_gain")) else {
         return;
@@ -163,7 +164,7 @@ fn heard(out: &mut Computed, values: &Values, found: Option<&sweep::Found>) {
     let firer = values
         .number("firer_ear_distance")
         .zip(performers)
-        .map(|(ear, taken)| side - gain - 20.0 * libm::log10(ear) - taken);
+        .map(|(ear, taken)| side - 20.0 * libm::log10(ear) - taken);
     // From the logarithm of a ratio of pressures to decibels.
     let decibels = 20.0 / core::f64::consts::LN_10;
     let performer = found

@@ -13,6 +13,15 @@ use crate::{
     units::{Quantity, say},
 };
 
+/// A chance as people say it.
+fn likely(chance: f64) -> String {
+    if chance < 0.02 {
+        format!("1 in {:.0}", 1.0 / chance)
+    } else {
+        format!("{:.0} %", 100.0 * chance)
+    }
+}
+
 pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     let values = &evaluation.values;
     let mut traces = Vec::new();
@@ -159,13 +168,14 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
     if let (Some(chance), Some(wait)) = (
         evaluation.value("misfire_in_take"),
         values.number("misfire_wait"),
-    ) {
+    ) && chance > 0.0
+    {
         say_so(
             "misfire",
             format!(
-                "A misfire comes in {:.0} % of takes: the firer calls it, turns to the safe direction without \
+                "The chance of a misfire in a take is {}: the firer calls it, turns to the safe direction without \
                  crossing anybody, and waits {}; nobody else touches the weapon but the armourer.",
-                100.0 * chance,
+                likely(chance),
                 say(Quantity::Time, wait)
             ),
         );

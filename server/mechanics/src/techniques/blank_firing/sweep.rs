@@ -6,10 +6,12 @@ use crate::reading::Values;
 /// Shown for the nearest person ahead when nobody ever is, m: further than any two places here.
 pub(super) const NOBODY: f64 = 300.0;
 
-/// Samples: as many as keep the aim's steps under a cone's least half angle, within these bounds.
+/// Samples: as many as keep the aim's steps under a cone's least half angle, and nobody's either, seen from
+/// the muzzle, unless the step is too short to matter, m.
 const FEWEST: usize = 32;
-const MOST: usize = 160;
+const MOST: usize = 2000;
 const AIM_STEP: f64 = 0.04;
+const MOVE_STEP: f64 = 0.1;
 
 /// Nobody's ear is nearer to a muzzle than this, m; keeps levels finite.
 const NEAREST: f64 = 0.05;
@@ -43,6 +45,8 @@ pub(super) struct Sweep {
     /// Side that cases go to, 1 the left, and how far.
     cases: Option<(f64, f64)>,
     people: [Option<Person>; 3],
+    /// The moments that are looked at, as shares of the sweep.
+    shares: Vec<f64>,
 }
 
 /// What the sweep finds.
@@ -116,7 +120,7 @@ impl Sweep {
             Some("right") => Some(-1.0),
             _ => None,
         };
-        Some(Sweep {
+        let mut sweep = Sweep {
             aim: (number("sweep_start")?, number("sweep_end")?),
             travel: fixed("firer_travel_along", "firer_travel_across")?,
             reach: number("muzzle_reach")?,
@@ -125,12 +129,37 @@ impl Sweep {
             safe: number("safe_direction").map(|safe| [libm::cos(safe), libm::sin(safe)]),
             cases: side.zip(case_range),
             people: [Some(performer), Some(standing(crew)), camera],
-        })
+            shares: Vec::new(),
+        };
+        sweep.shares = sweep.sampled();
+        Some(sweep)
     }
 
-    fn steps(&self) -> usize {
+    fn sampled(&self) -> Vec<f64> {
         let turn = (self.aim.1 - self.aim.0).abs();
-        (libm::ceil(turn / AIM_STEP) as usize).clamp(FEWEST, MOST)
+        let longest = 1.0 / libm::ceil(turn / AIM_STEP).max(FEWEST as f64);
+        let mut shares = Vec::with_capacity(2 * FEWEST);
+        let mut share = 0.0;
+        // Less than one, so that rounding adds no last sample.
+        while share < 1.0 - 1e-9 && shares.len() < MOST {
+            shares.push(share);
+            let muzzle = self.muzzle(share);
+            let mut step = longest;
+            for person in self.people.iter().flatten() {
+                let moved = libm::hypot(
+                    person.to[0] - person.from[0] - self.travel[0],
+                    person.to[1] - person.from[1] - self.travel[1],
+                );
+                if moved * longest <= MOVE_STEP {
+                    continue;
+                }
+                let (_, distance) = apart(muzzle, person.at(share));
+                least(&mut step, (AIM_STEP * distance).max(MOVE_STEP) / moved);
+            }
+            share += step;
+        }
+        shares.push(1.0);
+        shares
     }
 
     /// Where the firer is and where the muzzle points, a share of the way through the sweep.
@@ -159,9 +188,7 @@ impl Sweep {
             safe: -1.0,
             cases: f64::INFINITY,
         };
-        let steps = self.steps();
-        for i in 0..=steps {
-            let share = i as f64 / steps as f64;
+        for &share in &self.shares {
             let (firer, aim) = self.at(share);
             let muzzle = self.muzzle(share);
             for (who, person) in self.people.iter().enumerate() {
@@ -182,6 +209,11 @@ impl Sweep {
                     self.forward * along - libm::log(distance),
                 );
                 if let Some(safe) = self.safe {
+                    let held = [
+                        firer[0] + self.reach * safe[0],
+                        firer[1] + self.reach * safe[1],
+                    ];
+                    let (to, distance) = apart(held, place);
                     most(
                         &mut found.safe,
                         (to[0] * safe[0] + to[1] * safe[1]) / distance,
@@ -212,9 +244,7 @@ impl Sweep {
 
     /// Each sampled moment, for plotting.
     pub fn moments(&self) -> impl Iterator<Item = Moment> {
-        let steps = self.steps();
-        (0..=steps).map(move |i| {
-            let share = i as f64 / steps as f64;
+        self.shares.iter().map(|&share| {
             let (_, aim) = self.at(share);
             let muzzle = self.muzzle(share);
             let mut moment = Moment {
@@ -243,9 +273,7 @@ impl Sweep {
                 most(&mut bounds[i].1, place[i]);
             }
         };
-        let steps = self.steps();
-        for i in 0..=steps {
-            let share = i as f64 / steps as f64;
+        for &share in &self.shares {
             let aim = self.aim.0 + (self.aim.1 - self.aim.0) * share;
             let muzzle = self.muzzle(share);
             take(muzzle);
@@ -271,9 +299,8 @@ impl Sweep {
         let (to, distance) = apart(camera, self.muzzle(0.5));
         let facing = [to[0] / distance, to[1] / distance];
         let mut spare = f64::INFINITY;
-        let steps = self.steps();
-        for i in 0..=steps {
-            let (to, _) = apart(camera, self.muzzle(i as f64 / steps as f64));
+        for &share in &self.shares {
+            let (to, _) = apart(camera, self.muzzle(share));
             let away = to[0] * facing[0] + to[1] * facing[1];
             let aside = (to[1] * facing[0] - to[0] * facing[1]).abs();
             if away <= before {

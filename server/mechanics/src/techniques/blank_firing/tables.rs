@@ -10,6 +10,8 @@ use crate::{
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 const PLACE: (f64, f64) = (-100.0, 100.0);
 const TURN: (f64, f64) = (-180.0 * DEGREE, 180.0 * DEGREE);
+/// A swing across the back goes past half a turn.
+const SWING: (f64, f64) = (-360.0 * DEGREE, 360.0 * DEGREE);
 
 static STAGES: [Choice; 2] = [
     option("before", "Before the takes"),
@@ -173,7 +175,7 @@ pub(super) static PARAMETERS: [Parameter; 48] = [
         Some(5.0),
         (0.0, 20.0),
         2.0,
-        "Level straight ahead less the level to the side; as much is taken off behind. Measure both.",
+        "Level straight ahead less the level to the side; as much is taken off behind, but not at the firer's ear. Measure both.",
     ),
     number(
         "reflection_gain",
@@ -239,9 +241,9 @@ pub(super) static PARAMETERS: [Parameter; 48] = [
         Facet::Action,
         Quantity::Angle,
         None,
-        TURN,
+        SWING,
         3.0 * DEGREE,
-        "Line of fire to the left of the set's axis at the first round; negative is to the right.",
+        "Line of fire to the left of the set's axis at the first round; negative is to the right. Beyond 180 degrees where it swings across the back.",
     ),
     number(
         "sweep_end",
@@ -249,9 +251,9 @@ pub(super) static PARAMETERS: [Parameter; 48] = [
         Facet::Action,
         Quantity::Angle,
         None,
-        TURN,
+        SWING,
         3.0 * DEGREE,
-        "Line of fire at the last round; the same as at the start where it does not swing.",
+        "Line of fire at the last round; the same as at the start where it does not swing. Beyond 180 degrees where it swings across the back.",
     ),
     number(
         "sweep_time",
@@ -361,7 +363,7 @@ pub(super) static PARAMETERS: [Parameter; 48] = [
         None,
         (1.0, 200.0),
         0.0,
-        "With live blanks, rehearsals with them included.",
+        "Takes that fire blanks, rehearsals that fire them included.",
     ),
     number(
         "crew_along",

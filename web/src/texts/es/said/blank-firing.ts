@@ -46,8 +46,8 @@ export const blankFiring: Record<string, string> = {
   'Measured at': 'Medido a',
   'From the muzzle to the meter, to the side.': 'De la boca al sonómetro, al lado.',
   'Louder ahead by, dB': 'Más fuerte al frente en, dB',
-  'Level straight ahead less the level to the side; as much is taken off behind. Measure both.':
-    'Nivel de frente menos el nivel al lado; otro tanto se resta detrás. Mida ambos.',
+  'Level straight ahead less the level to the side; as much is taken off behind, but not at the firer\'s ear. Measure both.':
+    'Nivel de frente menos el nivel al lado; otro tanto se resta detrás, pero no en el oído del tirador. Mida ambos.',
   'Louder by reflections, dB': 'Más fuerte por reflejos, dB',
   '0 in the open on soft ground; up to 6 by one hard wall close by, more in a hard corner.':
     '0 al aire libre en suelo blando; hasta 6 por una pared dura cercana, más en un rincón duro.',
@@ -69,11 +69,11 @@ export const blankFiring: Record<string, string> = {
   'Muzzle and ejection port over the ground that people stand on.':
     'Boca y ventana de expulsión sobre el suelo que pisan las personas.',
   'Aim at the start': 'Puntería al empezar',
-  "Line of fire to the left of the set's axis at the first round; negative is to the right.":
-    'Línea de tiro a la izquierda del eje del decorado en el primer disparo; negativa es a la derecha.',
+  "Line of fire to the left of the set's axis at the first round; negative is to the right. Beyond 180 degrees where it swings across the back.":
+    'Línea de tiro a la izquierda del eje del decorado en el primer disparo; negativa es a la derecha. Más de 180 grados si gira por la espalda.',
   'Aim at the end': 'Puntería al acabar',
-  'Line of fire at the last round; the same as at the start where it does not swing.':
-    'Línea de tiro en el último disparo; la misma que al empezar si no gira.',
+  'Line of fire at the last round; the same as at the start where it does not swing. Beyond 180 degrees where it swings across the back.':
+    'Línea de tiro en el último disparo; la misma que al empezar si no gira. Más de 180 grados si gira por la espalda.',
   'First round to last': 'Del primer disparo al último',
   'In one take; the aim and the people move evenly over it.':
     'En una toma; la puntería y las personas se mueven por igual durante ese tiempo.',
@@ -99,7 +99,8 @@ export const blankFiring: Record<string, string> = {
   'Rounds in a take': 'Cartuchos por toma',
   'Fired by this weapon in one take.': 'Los que dispara esta arma en una toma.',
   'Takes in the day': 'Tomas en el día',
-  'With live blanks, rehearsals with them included.': 'Con fogueo cargado, incluidos los ensayos con él.',
+  'Takes that fire blanks, rehearsals that fire them included.':
+    'Tomas en que se dispara fogueo, incluidos los ensayos en que se dispara.',
   'Nearest crew, along': 'Equipo más cercano, a lo largo',
   "Along the set's axis from where the firer starts.":
     'A lo largo del eje del decorado desde donde empieza el tirador.',
@@ -197,14 +198,16 @@ export const blankFiring: Record<string, string> = {
   'People ahead against guidance': 'Personas al frente y la guía',
   'No unshielded person is within {angle} of the line of fire at any moment of the sweep.':
     'Ninguna persona sin pantalla está a menos de {angle} de la línea de tiro en ningún momento del barrido.',
+  'Nobody unshielded is within {angle} of the line of fire as stated, but within the tolerances somebody is, as near as {least}; guidance is {wanted}.':
+    'Según lo indicado nadie sin pantalla está a menos de {angle} de la línea de tiro, pero con las tolerancias hay alguien, a {least} lo más cerca; la guía es {wanted}.',
   'The nearest unshielded person within {angle} of the line of fire is {distance} away, {least} at the least; guidance is {wanted}.':
     'La persona sin pantalla más cercana a menos de {angle} de la línea de tiro está a {distance}, a {least} como mínimo; la guía es {wanted}.',
   'Given stand-off against guidance': 'La distancia dada y la guía',
   'The armourer gives {given} ahead and guidance is {wanted}; for less, the armourer shows with this weapon and blank why it is enough.':
     'El armero da {given} al frente y la guía es {wanted}; si es menos, el armero muestra con esta arma y este fogueo por qué basta.',
   'Nobody in the line of fire': 'Nadie en la línea de tiro',
-  'The line of fire comes within {angle} of an unshielded person, {least} at the least; {cone} counts as ahead, straying included. Cheat the aim or move the person.':
-    'La línea de tiro pasa a {angle} de una persona sin pantalla, a {least} como mínimo; {cone} cuenta como frente, desvío incluido. Falsee la puntería o mueva a la persona.',
+  'The line of fire comes within {angle} of an unshielded person, {least} at the least; {cone} counts as ahead, straying included. Published guidance is never to point at anyone (Ontario film and television safety guideline 39, item 3): cheat the aim or move the person.':
+    'La línea de tiro pasa a {angle} de una persona sin pantalla, a {least} como mínimo; {cone} cuenta como frente, desvío incluido. La guía publicada es no apuntar nunca a nadie (guía 39 de seguridad en cine y televisión de Ontario, punto 3): falsee la puntería o mueva a la persona.',
   "Shield covers the camera's people": 'La pantalla cubre a los de cámara',
   'Seen from the muzzle the shield reaches {spare} past the people at the worst moment, {least} at the least; {wanted} is wanted, so bring it nearer to the people, widen it or shorten the swing.':
     'Vista desde la boca, la pantalla sobresale {spare} de las personas en el peor momento, {least} como mínimo; se quieren {wanted}: acérquela a las personas, ensánchela o acorte el giro.',
@@ -258,8 +261,8 @@ export const blankFiring: Record<string, string> = {
     'Hasta {bare} al frente, {most} con todas las tolerancias en contra, un oído sin protección recibe {level} o más: todos los que estén más cerca llevan protección, también las visitas.',
   "The firer's ear is at {ear} and the level was measured at {measured}: so near, a blast is stronger than spreading sound says, so measure at the ear.":
     'El oído del tirador está a {ear} y el nivel se midió a {measured}: tan cerca, el golpe es más fuerte de lo que da el sonido al propagarse; mida en el oído.',
-  'A misfire comes in {chance} of takes: the firer calls it, turns to the safe direction without crossing anybody, and waits {wait}; nobody else touches the weapon but the armourer.':
-    'Hay un fallo en {chance} de las tomas: el tirador lo avisa, gira a la dirección segura sin cruzar a nadie y espera {wait}; nadie más toca el arma salvo el armero.',
+  'The chance of a misfire in a take is {chance}: the firer calls it, turns to the safe direction without crossing anybody, and waits {wait}; nobody else touches the weapon but the armourer.':
+    'La probabilidad de un fallo en una toma es {chance}: el tirador lo avisa, gira a la dirección segura sin cruzar a nadie y espera {wait}; nadie más toca el arma salvo el armero.',
   '{#issued} rounds are out: the count is closed only after the takes, and the set is not released before it.':
     'Hay {issued} cartuchos fuera: la cuenta se cierra solo tras las tomas, y el decorado no se libera antes.',
   'People at the camera are in the open, {distance} from the muzzle at the least: an unmanned camera or a shield takes them out of it.':
