@@ -364,6 +364,17 @@ fn a_pod_car_is_judged() {
     exceeded(&[("pod_mass", Number(500.0))], "total_mass");
     exceeded(&[("pod_place", Number(-2.5))], "rear_load");
     exceeded(&[("pod_place", Number(-2.5))], "front_share_loaded");
+    // Moments about the rear axle (statics): 234 kg of pod over the front axle rest on it whole, beside 0.56 of
+    // 1,850 kg.
+    let forward = [("pod_place", Exact(2.85)), ("car_mass", Exact(1850.0))];
+    close(
+        figure(&assess(&forward), "front_load"),
+        0.56 * 1850.0 + 234.0,
+        1e-9,
+    );
+    exceeded(&[("pod_place", Number(5.5))], "front_load");
+    let both = figure(&good, "front_load") + figure(&good, "rear_load");
+    close(both, figure(&good, "total_mass"), 1e-12);
     let stands = assess(&[
         ("pod_place", Number(-3.0)),
         ("pod_mass", Number(1000.0)),

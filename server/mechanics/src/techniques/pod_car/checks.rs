@@ -243,6 +243,17 @@ fn axles(evaluation: &Evaluation) -> Vec<Check> {
             },
         ),
         plate(
+            "front_load",
+            "Front axle on the plate",
+            "front_rating",
+            rig_and!("front_rating"),
+            |value, high, limit| {
+                format!(
+                    "The front axle carries {value}, up to {high}, and the plate allows {limit}: move the pod back."
+                )
+            },
+        ),
+        plate(
             "rear_load",
             "Rear axle on the plate",
             "rear_rating",
@@ -337,7 +348,7 @@ fn stopping(evaluation: &Evaluation) -> Vec<Check> {
             .by(published(
                 "AASHTO, A Policy on Geometric Design of Highways and Streets",
                 "equation 3-2",
-                Some("USA"),
+                Some("United States"),
             ))
             .exact()
             .cautionary(),
@@ -383,7 +394,7 @@ fn pod(evaluation: &Evaluation) -> Vec<Check> {
             limit,
             needs,
         )
-        .by(published("49 CFR", clause, Some("USA")))
+        .by(published("49 CFR", clause, Some("United States")))
     };
     let (forward, side, half) = (super::RULE_FORWARD, super::RULE_SIDE, 0.5);
     let most = 7.0;

@@ -166,6 +166,7 @@ fn axles(values: &Values, rig: &Rig, out: &mut Computed) {
     let whole = rig.whole;
     let share = rig.front_share();
     out.set("front_share_loaded", share);
+    out.set("front_load", whole.mass * share);
     out.set("rear_load", whole.mass * (1.0 - share));
     let Some(braking) = rig.braking(values) else {
         return;

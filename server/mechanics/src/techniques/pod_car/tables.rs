@@ -19,7 +19,7 @@ static CONTROLS: [Choice; 2] = [
     option("live", "Live: something works"),
 ];
 
-pub(super) static PARAMETERS: [Parameter; 40] = [
+pub(super) static PARAMETERS: [Parameter; 41] = [
     number(
         "performer_mass",
         "Performer's mass",
@@ -229,6 +229,16 @@ pub(super) static PARAMETERS: [Parameter; 40] = [
         "Most that the maker allows in all.",
     ),
     number(
+        "front_rating",
+        "Front axle on the plate",
+        Facet::Vehicles,
+        Quantity::Mass,
+        None,
+        (200.0, 10000.0),
+        0.0,
+        "Most that the maker allows on the front axle.",
+    ),
+    number(
         "rear_rating",
         "Rear axle on the plate",
         Facet::Vehicles,
@@ -418,7 +428,7 @@ pub(super) static PARAMETERS: [Parameter; 40] = [
     ),
 ];
 
-pub(super) static FIGURES: [FigureDescription; 25] = [
+pub(super) static FIGURES: [FigureDescription; 26] = [
     figure(
         "stability_factor",
         "Stability factor, loaded",
@@ -496,6 +506,12 @@ pub(super) static FIGURES: [FigureDescription; 25] = [
         "Share of weight in front, loaded",
         Quantity::Ratio,
         "Standing, with the pod on: what the front wheels steer with.",
+    ),
+    figure(
+        "front_load",
+        "Front axle, loaded",
+        Quantity::Mass,
+        "Standing, with the pod on.",
     ),
     figure(
         "rear_load",

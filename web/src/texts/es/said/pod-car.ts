@@ -57,6 +57,8 @@ export const podCar: Record<string, string> = {
     'Parte de la crítica; unos amortiguadores gastados dan menos, y se ve en una esquiva.',
   'Gross weight on the plate': 'Peso máximo de la placa',
   'Most that the maker allows in all.': 'Lo máximo que admite el fabricante en total.',
+  'Front axle on the plate': 'Eje delantero según la placa',
+  'Most that the maker allows on the front axle.': 'Lo máximo que admite el fabricante en el eje delantero.',
   'Rear axle on the plate': 'Eje trasero según la placa',
   'Most that the maker allows on the rear axle.': 'Lo máximo que admite el fabricante en el eje trasero.',
   'Full braking without the pod': 'Frenada a fondo sin la cabina',
@@ -145,6 +147,7 @@ export const podCar: Record<string, string> = {
   'Share of weight in front, loaded': 'Parte del peso delante, cargado',
   'Standing, with the pod on: what the front wheels steer with.':
     'Parado, con la cabina montada: con lo que guían las ruedas delanteras.',
+  'Front axle, loaded': 'Eje delantero, cargado',
   'Rear axle, loaded': 'Eje trasero, cargado',
   'Standing, with the pod on.': 'Parado, con la cabina montada.',
   'Front axle in full braking': 'Eje delantero frenando a fondo',
@@ -193,6 +196,8 @@ export const podCar: Record<string, string> = {
     'La esquiva quita {share} de su carga a las ruedas interiores, hasta {most} con el propio vaivén del balanceo; como mucho se quieren {limit}.',
   'The whole comes to {mass}, up to {most}; the plate allows {limit}.':
     'El conjunto llega a {mass}, hasta {most}; la placa admite {limit}.',
+  'The front axle carries {mass}, up to {most}, and the plate allows {limit}: move the pod back.':
+    'El eje delantero lleva {mass}, hasta {most}, y la placa admite {limit}: retrase la cabina.',
   'The rear axle carries {mass}, up to {most}, and the plate allows {limit}: move the pod forward.':
     'El eje trasero lleva {mass}, hasta {most}, y la placa admite {limit}: adelante la cabina.',
   'Weight left to steer with': 'Peso que queda para guiar',
