@@ -11,11 +11,12 @@ use common::{
     close, inputs, plausible,
 };
 use gagwright_mechanics::{
-    Assessment, Check, Standing, Status, find,
+    Assessment, Check, Quantity, Standing, Status, find,
     models::{
         moving_floor::{Change, friction_stop},
         unweighting::{Assist, Gait},
     },
+    units::say,
 };
 use serde_json::Value;
 
@@ -241,6 +242,8 @@ fn travel_and_grip() {
     let carried = assisted(&[("counterweight_place", Name("on_trolley"))]);
     assert_eq!(check(&carried, "grip").status, Status::Exceeded);
     assert!(value(&carried, "lag_angle") > value(&run, "lag_angle"));
+    // A plain line from a fixed weight would move it with the run, and only there is that said.
+    assert!(cautions(&run, "led_line") && !cautions(&carried, "led_line"));
     // Energy alone: 10.7 m/s is a rise of 5.837 m, twice that with half the weight.
     close(value(&run, "end_rise"), 2.0 * 5.837, 1e-3);
 }
@@ -390,6 +393,35 @@ fn balance_agrees_with_the_pendulum() {
     let parted = check(&sudden, "balance_let_go");
     assert_eq!(parted.status, Status::Exceeded);
     assert!(!parted.blocking);
+    // Coulomb and Newton: 72 kg of runner press a mat of 60 kg, so 0.4 of friction slows it at 0.88 g. A body
+    // that answers nothing is left 10.1 m/s in 1.17 s: the integral of a exp(-w t) / w.
+    let w = GRAVITY.sqrt();
+    let slowing = 0.4 * GRAVITY * 132.0 / 60.0;
+    let base = (w * 0.2).exp() * slowing / (w * w) * (1.0 - (-w * 10.1 / slowing).exp());
+    let run = towed(&[("weight_height", Exact(1.0)), ("reaction_time", Exact(0.2))]);
+    close(value(&run, "let_go_base"), base, 1e-9);
+    // A heavy mat is slowed by hardly more than its own friction.
+    let heavy = towed(&[
+        ("surface_mass", Exact(3000.0)),
+        ("tow_speed", Exact(0.4)),
+        ("ground_friction", Exact(1.0)),
+        ("reaction_time", Exact(0.0)),
+    ]);
+    let alone = GRAVITY / (w * w) * (1.0 - (-w * 0.4 / GRAVITY).exp());
+    close(value(&heavy, "let_go_base"), alone, 0.03);
+    // Along the tow the runner's own slowing, 3 m/s2 from 5.5 m/s, leans the same way: 3 / g of a metre, less
+    // what its end leaves out. The answer says so, and not against the tow, where it leans the other way.
+    let own = 3.0 / GRAVITY * (1.0 - (-w * 5.5 / 3.0).exp());
+    let said = run.cautions.iter().find(|c| c.name == "own_slowing");
+    assert!(
+        said.unwrap()
+            .text
+            .contains(&format!("asks for {} more", say(Quantity::Length, own)))
+    );
+    assert!(!cautions(
+        &towed(&[("direction", Name("against"))]),
+        "own_slowing"
+    ));
 }
 
 #[test]

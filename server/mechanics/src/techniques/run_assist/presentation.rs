@@ -149,9 +149,18 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         say_so(
             "dead_stop",
             format!(
-                "At full speed the trolley must never meet its end: the runner would swing up by {}.",
+                "At full speed the trolley must never meet its end: the runner could swing up by up to {}.",
                 length(rise)
             ),
+        );
+    }
+    if values.choice("counterweight_place") == Some("fixed") {
+        say_so(
+            "led_line",
+            "The fixed counterweight counts as neither moved by the travel nor pulling the trolley along, as \
+             when its line leads on through the trolley to the far end: on a plain line it would travel the \
+             whole run and drag the trolley with its pull."
+                .to_owned(),
         );
     }
     say_so(

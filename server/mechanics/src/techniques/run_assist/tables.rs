@@ -8,7 +8,7 @@ use crate::{
 };
 
 static PLACES: [Choice; 2] = [
-    option("fixed", "Fixed at one end of the track"),
+    option("fixed", "Fixed, line led so that travel does not move it"),
     option("on_trolley", "Hung from the trolley"),
 ];
 

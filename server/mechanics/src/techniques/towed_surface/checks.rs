@@ -179,7 +179,12 @@ fn letting_go(evaluation: &Evaluation, base: f64) -> Check {
             Quantity::Length,
             Bound::AtMost,
             base,
-            motion_and!("ground_friction", "balance_base"),
+            motion_and!(
+                "performer_mass",
+                "surface_mass",
+                "ground_friction",
+                "balance_base"
+            ),
         )
         .cautionary(),
         |held| {

@@ -160,6 +160,12 @@ impl Plan {
         (take_up, most(self.tow_stop.peak, self.ease))
     }
 
+    /// What the runner's own slowing asks of balance on top of the mat's, m: nothing against the tow. It is
+    /// the runner's own doing, so it waits for no answer.
+    fn own_base(&self, height: f64) -> Option<f64> {
+        (self.way > 0.0).then(|| Change::of(self.run, self.ease, 0.0).base_needed(height, 0.0))
+    }
+
     /// Mat's speed, runner's speed over the ground and place on the mat, at a time, for a shot.
     fn at(&self, time: f64, shot: f64) -> (f64, f64, f64) {
         let slowing = self.at_speed() + shot + self.call;
@@ -193,6 +199,14 @@ impl Plan {
     }
 }
 
+/// What slows a mat whose tow has parted, m/s2. Until the runner answers, the feet press it down with all of
+/// the body's weight and push it no way along.
+fn let_go_slowing(values: &Values) -> Option<f64> {
+    let mat = values.number("surface_mass")?;
+    let load = mat + values.number("performer_mass")?;
+    Some(values.number("ground_friction")? * GRAVITY * load / mat)
+}
+
 fn compute(values: &Values) -> Computed {
     let mut out = Computed::new();
     let number = |name| values.number(name);
@@ -224,10 +238,8 @@ fn compute(values: &Values) -> Computed {
         out.set("stop_base", plan.tow_stop.base_needed(height, reaction));
         out.set_if(
             "let_go_base",
-            number("ground_friction").map(|friction| {
-                // The mat sliding free slows by its own friction, at once, until it is still.
-                Change::of(plan.tow, friction * GRAVITY, 0.0).base_needed(height, reaction)
-            }),
+            let_go_slowing(values)
+                .map(|slowing| Change::of(plan.tow, slowing, 0.0).base_needed(height, reaction)),
         );
     }
     if let Some(friction) = number("foot_friction") {

@@ -158,6 +158,21 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             ),
         );
     }
+    if let Some((mat, own)) = evaluation.value("stop_base").zip(
+        values
+            .number("weight_height")
+            .and_then(|h| plan.own_base(h)),
+    ) {
+        say_so(
+            "own_slowing",
+            format!(
+                "The foothold of {} at the stop counts the mat alone: the runner's own slowing the same way asks \
+                 for {} more, which only steps set well ahead give, so stop the one after the other.",
+                length(mat),
+                length(own)
+            ),
+        );
+    }
     say_so(
         "dry_only",
         format!(

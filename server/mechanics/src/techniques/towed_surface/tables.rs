@@ -262,7 +262,8 @@ pub(super) static PARAMETERS: [Parameter; 27] = [
         None,
         (0.0, 500.0),
         0.5,
-        "Flat and free, from the hem the runner heads for, at the end of the tow.",
+        "Flat and free, from the hem the runner heads for: at the end of a tow along the run, at the start of one \
+         against it.",
     ),
     number(
         "legs_top_speed",
@@ -375,13 +376,13 @@ pub(super) static FIGURES: [FigureDescription; 21] = [
         "stop_base",
         "Base needed at the stop",
         Quantity::Length,
-        "The same as the mat stops.",
+        "The same as the mat stops, without what the runner's own slowing adds to it along the tow.",
     ),
     figure(
         "let_go_base",
         "Base needed if the tow lets go",
         Quantity::Length,
-        "The same if the tow parts and the mat is left to its friction on the ground.",
+        "The same if the tow parts and the ground slows the mat under the runner's weight.",
     ),
     figure(
         "friction_stop",

@@ -13,7 +13,7 @@ export const runAssist: Record<string, string> = {
   'Counterweight is': 'El contrapeso está',
   'Hung from the trolley it must be brought up to speed and stopped by the runner too.':
     'Colgado del carro, el corredor también tiene que acelerarlo y pararlo.',
-  'Fixed at one end of the track': 'Fijo en un extremo del carril',
+  'Fixed, line led so that travel does not move it': 'Fijo, con el cable guiado para que el avance no lo mueva',
   'Hung from the trolley': 'Colgado del carro',
   "Counterweight's way to its stop": 'Recorrido del contrapeso al tope',
   'How far it may rise from where it hangs with the performer running, until its stop.':
@@ -175,8 +175,10 @@ export const runAssist: Record<string, string> = {
     'En cada subida y bajada el contrapeso cuenta como {mass} más que levantar, así que el cuerpo baja a {fall} y no como lo haría solo por pesar menos.',
   'A stumbling body meets the floor before it is held: the catch would end {depth} below it.':
     'Un cuerpo que tropieza llega al suelo antes de quedar retenido: la retención acabaría {depth} por debajo.',
-  'At full speed the trolley must never meet its end: the runner would swing up by {rise}.':
-    'A plena velocidad el carro no debe llegar nunca a su final: el corredor subiría {rise}.',
+  'The fixed counterweight counts as neither moved by the travel nor pulling the trolley along, as when its line leads on through the trolley to the far end: on a plain line it would travel the whole run and drag the trolley with its pull.':
+    'El contrapeso fijo se cuenta sin que el avance lo mueva ni él tire del carro, como cuando su cable sigue por el carro hasta el otro extremo: con un cable simple recorrería toda la carrera y arrastraría el carro con su tiro.',
+  'At full speed the trolley must never meet its end: the runner could swing up by up to {rise}.':
+    'A plena velocidad el carro no debe llegar nunca a su final: el corredor podría subir hasta {rise}.',
   'If the line parts the counterweight of {mass} falls free and the full weight comes back on the feet at once.':
     'Si el cable se rompe, el contrapeso de {mass} cae libre y todo el peso vuelve de golpe a los pies.',
 };

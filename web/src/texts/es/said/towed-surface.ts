@@ -74,8 +74,8 @@ export const towedSurface: Record<string, string> = {
   'Mean deceleration of a runner who comes off the end onto this ground.':
     'Deceleración media de un corredor que se sale por el extremo a este suelo.',
   'Clear run-out beyond the mat': 'Escape libre tras la lona',
-  'Flat and free, from the hem the runner heads for, at the end of the tow.':
-    'Llano y libre, desde el borde hacia el que va el corredor, al final del remolque.',
+  'Flat and free, from the hem the runner heads for: at the end of a tow along the run, at the start of one against it.':
+    'Llano y libre, desde el borde hacia el que va el corredor: al final de un remolque a favor de la carrera, al principio de uno en contra.',
   "Top speed of the runner's legs": 'Velocidad máxima de las piernas',
   "Fastest run of this performer on firm ground, timed: what the legs can do if the mat's end comes.":
     'Carrera más rápida de este especialista en suelo firme, cronometrada: lo que dan las piernas si llega el final de la lona.',
@@ -120,10 +120,11 @@ export const towedSurface: Record<string, string> = {
   "How far from under the body's weight the feet must reach to keep balance as the mat takes up.":
     'Cuánto deben alcanzar los pies desde debajo del centro de masa para mantener el equilibrio al arrancar la lona.',
   'Base needed at the stop': 'Base necesaria en la parada',
-  'The same as the mat stops.': 'Lo mismo cuando la lona para.',
+  "The same as the mat stops, without what the runner's own slowing adds to it along the tow.":
+    'Lo mismo cuando la lona para, sin lo que el propio frenado del corredor le suma a favor del remolque.',
   'Base needed if the tow lets go': 'Base necesaria si se suelta',
-  'The same if the tow parts and the mat is left to its friction on the ground.':
-    'Lo mismo si el remolque se rompe y la lona queda a merced de su rozamiento con el suelo.',
+  "The same if the tow parts and the ground slows the mat under the runner's weight.":
+    'Lo mismo si el remolque se rompe y el suelo frena la lona bajo el peso del corredor.',
   'Shortest stop by friction': 'Parada más corta por rozamiento',
   'From the speed over the ground with all the friction of the shoe: no stop is shorter.':
     'Desde la velocidad sobre el suelo con todo el rozamiento del zapato: ninguna parada es más corta.',
@@ -189,6 +190,8 @@ export const towedSurface: Record<string, string> = {
     'Desde {speed} sobre el suelo ni todo el rozamiento del zapato para un cuerpo en menos de {length}: nada duro puede estar más cerca.',
   'The foothold of {base} at take-up counts on a pull that builds up over {time}; slack in the tow makes it a jerk.':
     'El apoyo de {base} en el arranque cuenta con un tiro que sube en {time}; la holgura del remolque lo convierte en un tirón.',
+  "The foothold of {base} at the stop counts the mat alone: the runner's own slowing the same way asks for {more} more, which only steps set well ahead give, so stop the one after the other.":
+    'El apoyo de {base} en la parada cuenta solo la lona: el propio frenado del corredor, en el mismo sentido, pide {more} más, que solo dan pasos puestos bien por delante; pare uno después de otra.',
   'On a wet or dusty mat the run of {speed} does not hold: measure the friction again after any water, and stop when a hem lifts.':
     'En una lona mojada o con polvo la carrera de {speed} no vale: vuelva a medir el rozamiento tras cualquier agua, y pare si se levanta un borde.',
 };
