@@ -13,7 +13,8 @@ export const runAssist: Record<string, string> = {
   'Counterweight is': 'El contrapeso está',
   'Hung from the trolley it must be brought up to speed and stopped by the runner too.':
     'Colgado del carro, el corredor también tiene que acelerarlo y pararlo.',
-  'Fixed, line led so that travel does not move it': 'Fijo, con el cable guiado para que el avance no lo mueva',
+  'Fixed, line led so that travel does not move it':
+    'Fijo, con el cable guiado para que el avance no lo mueva',
   'Hung from the trolley': 'Colgado del carro',
   "Counterweight's way to its stop": 'Recorrido del contrapeso al tope',
   'How far it may rise from where it hangs with the performer running, until its stop.':
