@@ -215,6 +215,7 @@ impl Outline {
                     }
                     match turned {
                         Turned::Back => {
+                            strikes(&self.falls_back(corner, &now));
                             told.quarters = corner - 1;
                             return Some(self.at_rest(told, &now, landed));
                         }
@@ -239,12 +240,36 @@ impl Outline {
             }
             if now.rate <= 1e-6 {
                 // Thrown back by the strike: it lies on the side that it came from.
+                strikes(&self.falls_back(struck, &now));
                 told.quarters = struck - 1;
                 return Some(self.at_rest(told, &now, landed));
             }
             on = Some(struck);
         }
         None
+    }
+
+    /// Falling back about a corner until the one before it strikes, with all the energy of the fall.
+    fn falls_back(&self, corner: i32, now: &State) -> Strike {
+        let (from, to) = (self.corner(corner - 1), self.corner(corner));
+        let level = libm::atan2(to.1 - from.1, to.0 - from.0);
+        let whole = 4.0 * FRAC_PI_2;
+        let angle = level + whole * libm::round((now.angle - level) / whole);
+        let p = self.place(corner, angle);
+        let fallen = 2.0 * GRAVITY * (now.height + p.1).max(0.0) / self.about(p);
+        let rate = -libm::sqrt(now.rate * now.rate + fallen);
+        let before = State {
+            angle,
+            rate,
+            aside: now.aside + self.place(corner, now.angle).0 - p.0,
+            height: -p.1,
+            out: -rate * p.1,
+            up: rate * p.0,
+            ..*now
+        };
+        let mut after = before;
+        self.strike(corner - 1, &mut after);
+        Strike { before, after }
     }
 
     fn at_rest(&self, mut told: Tumble, now: &State, landed: bool) -> Tumble {
