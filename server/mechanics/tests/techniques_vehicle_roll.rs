@@ -298,3 +298,124 @@ fn a_roller_counts_only_as_it_was_measured() {
     );
     assert!(figure(&roll, "turns") >= 0.5);
 }
+
+#[test]
+fn falling_back_is_a_strike_too() {
+    // It comes down with the energy it left with (conservation of energy), and the block keeps k2 / (k2 + c2) of its
+    // rate on its other edge as well (Housner 1963).
+    let start = CAR.on_ramp(0.3, 1.2);
+    let mut strikes = Vec::new();
+    let roll = CAR
+        .roll(start, |strike| strikes.push(*strike), |_| {})
+        .unwrap();
+    assert_eq!((roll.quarters, strikes.len()), (0, 1));
+    let inertia = 0.36 + 2.0 * 0.75 * 0.75;
+    let rate = strikes[0].before.rate;
+    close(
+        0.5 * inertia * rate * rate,
+        0.5 * inertia * 1.44 + GRAVITY * (start.height - 0.75),
+        1e-4,
+    );
+    assert!(rate < 0.0);
+    close(strikes[0].before.angle, 0.0, 1e-9);
+    close(strikes[0].after.rate / rate, 0.36 / inertia, 1e-9);
+    // The driver feels it, and a car on its wheels goes on as far as nobody knows.
+    let slow = assess(&[("run_speed", Number(5.0))]);
+    for name in ["landing_change", "driver_risk", "driver_side"] {
+        assert!(figure(&slow, name) > 0.0, "{name}");
+    }
+    for name in ["clear_ahead", "clear_aside"] {
+        assert_eq!(status(&slow, name), Status::Unknown, "{name}");
+    }
+}
+
+#[test]
+fn each_strike_counts_by_what_it_does_sideways() {
+    let car = Outline {
+        track: 1.5,
+        roof_width: 1.25,
+        roof_height: 1.45,
+        middle: 0.55,
+        radius: 0.38 * 1.5,
+    };
+    let mut hidden = 0;
+    for i in 0..160 {
+        let (seat, chest) = [(0.4, 0.8), (-0.4, 0.8), (0.4, 1.1), (0.1, 0.6)][i % 4];
+        let rise = 0.5 * (i % 13) as f64;
+        let roll = assess(&[
+            ("method", Option("measured")),
+            ("measured_rate", Exact(2.0 + 0.04 * i as f64)),
+            ("measured_rise", Exact(rise)),
+            ("seat_side", Exact(seat)),
+            ("chest_height", Exact(chest)),
+        ]);
+        let mut start = car.on_ramp(0.0, figure(&roll, "roll_rate"));
+        start.up = start.up.max(rise);
+        let mut felt = Vec::new();
+        car.roll(
+            start,
+            |strike| felt.push(strike.change(seat, chest - 0.55)),
+            |_| {},
+        )
+        .unwrap();
+        // v2 / 2s on the mean, of which the sideways share of v.
+        let mean = |(side, head): (f64, f64)| libm::hypot(side, head) * side.abs() / 0.5;
+        let most = felt.iter().map(|one| mean(*one)).fold(0.0, f64::max);
+        close(figure(&roll, "driver_side"), most, 1e-9);
+        let hardest = felt
+            .iter()
+            .copied()
+            .max_by(|a, b| libm::hypot(a.0, a.1).total_cmp(&libm::hypot(b.0, b.1)))
+            .unwrap();
+        hidden += i32::from(mean(hardest) < 0.99 * most);
+    }
+    assert!(
+        hidden > 0,
+        "the hardest strike was the hardest sideways in every roll"
+    );
+}
+
+#[test]
+fn a_roll_claims_no_more_than_is_known() {
+    let good = assess(&[]);
+    // On the ramp's end its middle may be half its length ahead, and it may lie corner first.
+    close(
+        figure(&good, "rest_reach"),
+        figure(&good, "rest_distance") + 2.25 + 0.5 * libm::hypot(4.5, 1.45),
+        1e-12,
+    );
+    // What is wanted is held against the turns it is sure to make.
+    let (least, most) = (figure(&good, "turns"), figure(&good, "turns_most"));
+    assert!(most > least + 0.25);
+    let more = assess(&[("wanted_turns", Exact(0.5 * (least + most)))]);
+    assert_eq!(status(&more, "turns"), Status::Exceeded);
+    // The limits are those of people who were belted in (SAE 640843; Brinkley's are of a restrained body).
+    let loose = assess(&[("belt", Option("none"))]);
+    for name in ["driver_risk", "driver_side"] {
+        assert_eq!(status(&loose, name), Status::Unknown, "{name}");
+        assert!(check(&loose, name).detail.starts_with("Without a belt"));
+    }
+    assert_eq!(
+        check(&good, "cage").source.standing,
+        Standing::CommonPractice
+    );
+    let unsigned = assess(&[("cage", Option("built"))]);
+    assert!(check(&unsigned, "cage").detail.starts_with("Built, but"));
+    // A point source tells too little within 2.5 widths of the pool (common practice).
+    let faint = assess(&[("fuel", Option("ethanol")), ("accepted_flux", Exact(6.3e3))]);
+    close(
+        figure(&faint, "safe_distance"),
+        2.5 * figure(&faint, "pool_width"),
+        1e-12,
+    );
+    // How the driver hangs is not said of a chest that nobody measured.
+    let mut given = plausible("vehicle-roll");
+    let speed = (0..60)
+        .map(|i| 11.0 + 0.2 * f64::from(i))
+        .find(|speed| says(&assess(&[("run_speed", Exact(*speed))]), "on_roof"))
+        .unwrap();
+    given.0.extend(inputs(&[("run_speed", Exact(speed))]).0);
+    given.0.remove("chest_height");
+    let bare = find("vehicle-roll").unwrap().assess(&given).unwrap();
+    assert!(!says(&bare, "on_roof"));
+}

@@ -1,9 +1,9 @@
 //! What a vehicle roll's figures are held against: its checks, their limits and who says so.
 
 use crate::{
-    assessment::{Bound, Check},
+    assessment::{Bound, Check, Status},
     evaluation::Evaluation,
-    judging::{Rule, Subject, from_memory, judge, published},
+    judging::{Rule, Subject, common_practice, from_memory, judge, published},
     models::GRAVITY,
     units::{Quantity, say},
 };
@@ -29,8 +29,7 @@ macro_rules! roll_and {
 const ROLL: [Needs; 2] = roll_and!();
 const AHEAD: [Needs; 2] = roll_and!("car_length", "clear_ahead");
 const ASIDE: [Needs; 2] = roll_and!("car_length", "clear_aside");
-const DRIVER: [Needs; 2] = roll_and!("seat_side", "chest_height");
-const SIDE: [Needs; 2] = roll_and!("seat_side", "chest_height", "belt");
+const DRIVER: [Needs; 2] = roll_and!("seat_side", "chest_height", "belt");
 const CAGE: [Needs; 2] = roll_and!(
     "seat_side",
     "chest_height",
@@ -134,7 +133,7 @@ fn rolling(evaluation: &Evaluation) -> Vec<Check> {
             Rule::planned(
                 "turns",
                 "Turns wanted",
-                Subject::Figure("turns_most"),
+                Subject::Figure("turns"),
                 Quantity::Ratio,
                 Bound::AtLeast,
                 turns,
@@ -144,10 +143,10 @@ fn rolling(evaluation: &Evaluation) -> Vec<Check> {
             .cautionary(),
             |held| {
                 format!(
-                    "Between {} turns and {} are to be had, {} of them at the worst of the tolerances; {} are wanted.",
-                    known(evaluation, "turns"),
+                    "{} turns are to be had, {} at the worst of the tolerances and {} at most; {} are wanted.",
                     ratio(held.value),
                     ratio(held.low),
+                    known(evaluation, "turns_most"),
                     ratio(turns)
                 )
             },
@@ -194,7 +193,30 @@ const HARNESS: f64 = 4.0;
 /// Built by a specialist maker or certified by an engineer.
 const SIGNED: f64 = 2.0;
 
+/// The body's limits are those of people held in a seat: without a belt there is none to hold the driver to.
+fn unheld(check: Check) -> Check {
+    Check {
+        detail: "Without a belt nothing holds the driver, and no limit is known that a body thrown about meets."
+            .to_owned(),
+        ..check
+    }
+}
+
 fn driver(evaluation: &Evaluation) -> Vec<Check> {
+    let mut checks = belted(evaluation);
+    if evaluation.values.choice("belt") == Some("none") {
+        checks = checks
+            .into_iter()
+            .map(|check| match check.name.as_str() {
+                "driver_risk" | "driver_side" if check.status == Status::Unknown => unheld(check),
+                _ => check,
+            })
+            .collect();
+    }
+    checks
+}
+
+fn belted(evaluation: &Evaluation) -> Vec<Check> {
     let guideline = || {
         published(
             "Ontario film safety guideline 14, seat belts, harnesses and roll cages",
@@ -205,11 +227,15 @@ fn driver(evaluation: &Evaluation) -> Vec<Check> {
     let strapped = evaluation
         .value("belt_straps")
         .is_some_and(|straps| straps >= HARNESS);
+    let loose = evaluation.values.choice("belt") == Some("none");
     let (bears, what) = if strapped {
         (SIDE_HARNESS, "lap belt and torso harness")
+    } else if loose {
+        (f64::NAN, "lap belt only")
     } else {
         (SIDE_LAP, "lap belt only")
     };
+    let low_risk = if loose { f64::NAN } else { 1.0 };
     let give = input(evaluation, "stop_length");
     let counted = |name, title, subject, limit, needs| {
         Rule::planned(
@@ -236,7 +262,8 @@ fn driver(evaluation: &Evaluation) -> Vec<Check> {
             ),
             |held| {
                 format!(
-                    "The belt has {} straps; a roll asks for a harness of {} or more.",
+                    "The belt has {} straps; a roll asks for a harness of {} or more: the guideline asks for a \
+                     harness or a cage as necessary, both is the habit.",
                     say(Quantity::Count, held.value),
                     say(Quantity::Count, HARNESS)
                 )
@@ -244,13 +271,17 @@ fn driver(evaluation: &Evaluation) -> Vec<Check> {
         ),
         judge(
             evaluation,
-            counted("cage", "Roll cage", "cage_signed", SIGNED, &["cage"]),
+            counted("cage", "Roll cage", "cage_signed", SIGNED, &["cage"]).by(common_practice()),
             |held| {
+                let found = if held.value >= SIGNED {
+                    "By a specialist maker or certified."
+                } else if held.value > 0.0 {
+                    "Built, but nobody signed for it."
+                } else {
+                    "No cage."
+                };
                 format!(
-                    "The cage counts {} where {} are asked: one for being built, one for a specialist maker or an \
-                     engineer's certificate.",
-                    say(Quantity::Count, held.value),
-                    say(Quantity::Count, SIGNED)
+                    "{found} The Ontario guideline asks for a harness or a cage as necessary; both is the habit."
                 )
             },
         ),
@@ -282,7 +313,7 @@ fn driver(evaluation: &Evaluation) -> Vec<Check> {
                 Subject::Figure("driver_risk"),
                 Quantity::Ratio,
                 Bound::AtMost,
-                1.0,
+                low_risk,
                 by(evaluation, DRIVER),
             )
             .by(from_memory(
@@ -309,7 +340,7 @@ fn driver(evaluation: &Evaluation) -> Vec<Check> {
                 Quantity::Acceleration,
                 Bound::AtMost,
                 bears,
-                by(evaluation, SIDE),
+                by(evaluation, DRIVER),
             )
             .by(published(
                 "SAE 640843, sideways decelerations of volunteers",

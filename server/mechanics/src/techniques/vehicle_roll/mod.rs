@@ -18,7 +18,7 @@ use crate::{
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
-use roll::{Rolls, Setup};
+use roll::{Rolls, Setup, Strike};
 
 /// The technique.
 pub struct VehicleRoll;
@@ -130,30 +130,29 @@ fn rolled(values: &Values, setup: &Setup, rolls: &Rolls, out: &mut Computed) {
         out.set("landing_distance", along.lands);
         out.set("rest_distance", along.rests);
         out.set("rest_time", along.time);
-        if let (Some(length), Some(veer)) = (number("car_length"), number("veer")) {
+        // On its wheels it may roll or drive on, as far as nobody knows.
+        if tumble.quarters % 4 != 0
+            && let (Some(length), Some(veer)) = (number("car_length"), number("veer"))
+        {
             // However it lies, it reaches no further than half its length and half its height.
             let half = 0.5 * libm::hypot(length, setup.outline.roof_height);
-            out.set("rest_reach", along.rests + half);
+            // Its middle is up to half its length past the ramp's end as its last wheels leave it.
+            out.set("rest_reach", along.rests + 0.5 * length + half);
             out.set(
                 "side_reach",
                 tumble.aside.abs() + along.rests * libm::tan(veer) + half,
             );
         }
     }
-    let (Some(worst), Some(give)) = (roll.worst, number("stop_length")) else {
+    let (Some(change), Some(give)) = (roll.most(Strike::change), number("stop_length")) else {
         return;
     };
-    let stop = stopping::stop(worst.change(), give, Shape::HalfSine);
-    out.set("landing_change", worst.change());
+    let stop = stopping::stop(change, give, Shape::HalfSine);
+    out.set("landing_change", change);
     out.set("driver_mean", stop.mean);
     out.set("driver_peak", stop.peak);
-    let side = if worst.change() > 0.0 {
-        stop.mean * worst.side.abs() / worst.change()
-    } else {
-        0.0
-    };
-    out.set("driver_side", side);
-    out.set("driver_risk", worst.risk(give));
+    out.set_if("driver_side", roll.most(|strike| strike.sideways(give)));
+    out.set_if("driver_risk", roll.most(|strike| strike.risk(give)));
     let Some(mass) = number("car_mass")
         .zip(number("performer_mass"))
         .map(|(car, driver)| car + driver)
@@ -197,8 +196,8 @@ fn fire(values: &Values, out: &mut Computed) {
     );
     out.set_if(
         "safe_distance",
-        // Never within the spill itself.
+        // Nearer than that, heat from a single point tells too little.
         number("accepted_flux")
-            .map(|flux| pool_fire::distance_for(heat, share, flux).max(0.5 * width)),
+            .map(|flux| pool_fire::distance_for(heat, share, flux).max(2.5 * width)),
     );
 }

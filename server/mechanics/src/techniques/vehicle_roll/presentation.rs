@@ -150,7 +150,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
                 "falls_back",
                 format!(
                     "The car falls back on its wheels at {} and drives on: the driver needs brakes and steering \
-                     after it.",
+                     after it, and how far it reaches is not given.",
                     evaluation
                         .value("takeoff_speed")
                         .map_or_else(String::new, |v| say(Quantity::Speed, v))
@@ -160,7 +160,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             say_so(
                 "on_wheels",
                 format!(
-                    "After {} turns it lies on its wheels, and may roll on past {}.",
+                    "After {} turns it lies on its wheels, and may roll on past {}: how far it reaches is not given.",
                     say(Quantity::Ratio, turns.value),
                     evaluation
                         .value("rest_distance")
@@ -178,15 +178,15 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
                 ),
             );
         }
-        if (turns.value.fract() - 0.5).abs() < 1e-9 {
+        if (turns.value.fract() - 0.5).abs() < 1e-9
+            && let (Some(roof), Some(chest)) =
+                (values.number("roof_height"), values.number("chest_height"))
+        {
             say_so(
                 "on_roof",
                 format!(
                     "It lies on its roof with the driver hanging {} from the ground: the exit is rehearsed upside down.",
-                    length(
-                        (input(evaluation, "roof_height") - input(evaluation, "chest_height"))
-                            .max(0.0)
-                    )
+                    length((roof - chest).max(0.0))
                 ),
             );
         }
@@ -267,8 +267,4 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         );
     }
     cautions
-}
-
-fn input(evaluation: &Evaluation, name: &str) -> f64 {
-    evaluation.values.number(name).unwrap_or(0.0)
 }

@@ -76,7 +76,7 @@ impl Setup {
     }
 
     pub fn run(&self, watch: impl FnMut(&State)) -> Option<Roll> {
-        let mut worst = Strike::default();
+        let mut strikes = Vec::new();
         let tumble = self.outline.roll(
             self.start,
             |strike| {
@@ -84,16 +84,11 @@ impl Setup {
                     return;
                 };
                 let (side, head) = strike.change(aside, above);
-                if libm::hypot(side, head) > worst.change() {
-                    worst = Strike { side, head };
-                }
+                strikes.push(Strike { side, head });
             },
             watch,
         )?;
-        Some(Roll {
-            tumble,
-            worst: self.seat.map(|_| worst),
-        })
+        Some(Roll { tumble, strikes })
     }
 }
 
@@ -118,7 +113,7 @@ fn ramp(values: &Values, outline: &Outline, speed: f64) -> Option<(State, f64)> 
     Some((outline.on_ramp(angle, turn * speed), speed))
 }
 
-/// The hardest strike at the driver's chest: changes of velocity in the car's frame, m/s.
+/// A strike at the driver's chest: changes of velocity in the car's frame, m/s.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Strike {
     pub side: f64,
@@ -132,6 +127,15 @@ const SAMPLES: usize = 17;
 impl Strike {
     pub fn change(&self) -> f64 {
         libm::hypot(self.side, self.head)
+    }
+
+    /// Mean across the seat, m/s2.
+    pub fn sideways(&self, give: f64) -> f64 {
+        let change = self.change();
+        if change <= 0.0 {
+            return 0.0;
+        }
+        stopping::stop(change, give, Shape::HalfSine).mean * self.side.abs() / change
     }
 
     /// Dynamic response sideways and along the spine against the limits of low risk, together.
@@ -159,10 +163,18 @@ impl Strike {
 }
 
 /// A roll.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct Roll {
     pub tumble: Tumble,
-    pub worst: Option<Strike>,
+    /// Every strike at the driver's chest; none when the seat is not known or nothing strikes.
+    pub strikes: Vec<Strike>,
+}
+
+impl Roll {
+    /// The most that any strike gives by some measure: the hardest in one is not so in each.
+    pub fn most(&self, measure: impl Fn(&Strike) -> f64) -> Option<f64> {
+        self.strikes.iter().map(measure).reduce(f64::max)
+    }
 }
 
 /// Along the run, m and s, from the ramp's end.
@@ -199,10 +211,10 @@ impl Rolls {
             .borrow()
             .iter()
             .find(|(known, _)| known == setup)
-            .map(|(_, roll)| *roll);
+            .map(|(_, roll)| roll.clone());
         found.unwrap_or_else(|| {
             let roll = setup.run(|_| {});
-            keep(&self.0, (*setup, roll));
+            keep(&self.0, (*setup, roll.clone()));
             roll
         })
     }

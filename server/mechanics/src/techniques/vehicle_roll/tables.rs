@@ -81,7 +81,7 @@ pub(super) static PARAMETERS: [Parameter; 34] = [
         None,
         (1.0 * DEGREE, 40.0 * DEGREE),
         0.5 * DEGREE,
-        "Of its last metre, with the car's weight on it.",
+        "Of a straight ramp, with the car's weight on it.",
     ),
     number(
         "rate_share",
@@ -452,7 +452,7 @@ pub(super) static FIGURES: [FigureDescription; 31] = [
         "rest_reach",
         "Reach ahead",
         Quantity::Length,
-        "Furthest that a part of the car may rest, however it lies.",
+        "Furthest that a part of the car may rest, however it lies; not given when it ends on its wheels.",
     ),
     figure(
         "side_reach",
@@ -486,9 +486,9 @@ pub(super) static FIGURES: [FigureDescription; 31] = [
     ),
     figure(
         "driver_side",
-        "Sideways part of that mean",
+        "Largest sideways mean",
         Quantity::Acceleration,
-        "Across the driver's seat.",
+        "Across the driver's seat, in the strike that gives the most of it.",
     ),
     figure(
         "driver_risk",
@@ -554,6 +554,6 @@ pub(super) static FIGURES: [FigureDescription; 31] = [
         "safe_distance",
         "Distance for people",
         Quantity::Length,
-        "From the middle of the spill to where radiant heat is what is accepted.",
+        "From the middle of the spill to where radiant heat is what is accepted, and never under 2.5 of its widths.",
     ),
 ];

@@ -17,7 +17,7 @@ export const vehicleRoll: Record<string, string> = {
   'Length of the ramp': 'Largo de la rampa',
   'Along the ground, from its foot to its end.': 'Por el suelo, de su pie a su final.',
   'Slope of the ramp': 'Pendiente de la rampa',
-  "Of its last metre, with the car's weight on it.": 'De su último metro, con el peso del coche encima.',
+  "Of a straight ramp, with the car's weight on it.": 'De una rampa recta, con el peso del coche encima.',
   "Share of the ramp's turn": 'Parte del giro de la rampa',
   'How much of the roll rate that the ramp makes is left as the car leaves it: springs and tyres take some.':
     'Cuánto queda, al dejar la rampa, del giro que ella da: muelles y neumáticos se llevan algo.',
@@ -135,8 +135,8 @@ export const vehicleRoll: Record<string, string> = {
   'Rests ahead of the ramp': 'Queda por delante de la rampa',
   'Where its middle comes to rest, along the run.': 'Donde se para su centro, a lo largo de la pasada.',
   'Reach ahead': 'Alcance por delante',
-  'Furthest that a part of the car may rest, however it lies.':
-    'Lo más lejos que puede quedar una parte del coche, en cualquier posición.',
+  'Furthest that a part of the car may rest, however it lies; not given when it ends on its wheels.':
+    'Lo más lejos que puede quedar una parte del coche, en cualquier posición; no se da si acaba sobre sus ruedas.',
   'Furthest that a part of the car may rest from the line of the run, veer included.':
     'Lo más lejos de la línea de la pasada que puede quedar una parte del coche, con el desvío.',
   'Time until it rests': 'Tiempo hasta parar',
@@ -148,8 +148,9 @@ export const vehicleRoll: Record<string, string> = {
   'That change taken up over the give.': 'Ese cambio absorbido en la cesión.',
   'Peak felt in that strike': 'Máximo que siente en ese golpe',
   'For a half-sine pulse.': 'Con un pulso de medio seno.',
-  'Sideways part of that mean': 'Parte lateral de esa media',
-  "Across the driver's seat.": 'De través en el asiento del conductor.',
+  'Largest sideways mean': 'Mayor media lateral',
+  "Across the driver's seat, in the strike that gives the most of it.":
+    'De través en el asiento del conductor, en el golpe que más da.',
   "Share of the body's limits": 'Parte de los límites del cuerpo',
   'Dynamic response sideways and along the spine together, against the limits of low risk; at most 1.':
     'Respuesta dinámica lateral y a lo largo de la columna juntas, frente a los límites de riesgo bajo; 1 como mucho.',
@@ -174,12 +175,12 @@ export const vehicleRoll: Record<string, string> = {
   'From a spill at the nearest place where the car may rest.':
     'De un derrame en el lugar más cercano donde puede quedar el coche.',
   'Distance for people': 'Distancia de las personas',
-  'From the middle of the spill to where radiant heat is what is accepted.':
-    'Del centro del derrame a donde el calor radiante es el admitido.',
+  'From the middle of the spill to where radiant heat is what is accepted, and never under 2.5 of its widths.':
+    'Del centro del derrame a donde el calor radiante es el admitido, y nunca menos de 2,5 veces su ancho.',
   '{margin} times what stands the car on its side, {least} at the worst, from {rate} at take-off; {wanted} is wanted, and more speed or a steeper ramp gives it.':
     '{margin} veces lo que pone el coche de costado, {least} en lo peor, con {rate} a la salida; se quieren {wanted}, y lo da más velocidad o una rampa más empinada.',
-  'Between {least} turns and {most} are to be had, {worst} of them at the worst of the tolerances; {wanted} are wanted.':
-    'Se pueden tener entre {least} vueltas y {most}, {worst} en lo peor de las tolerancias; se quieren {wanted}.',
+  '{#least} turns are to be had, {worst} at the worst of the tolerances and {most} at most; {wanted} are wanted.':
+    'Se pueden tener {least} vueltas, {worst} en lo peor de las tolerancias y {most} como mucho; se quieren {wanted}.',
   'Rest zone ahead': 'Zona de parada por delante',
   'Ahead of the ramp the car reaches {reach}, up to {most} within the tolerances; {clear} are clear, so slow down or clear more.':
     'Por delante de la rampa el coche alcanza {reach}, hasta {most} con las tolerancias; hay {clear} libres: vaya más despacio o despeje más.',
@@ -187,15 +188,21 @@ export const vehicleRoll: Record<string, string> = {
   'To the side of the run the car reaches {reach}, up to {most} within the tolerances; {clear} are clear.':
     'A los lados de la pasada el coche alcanza {reach}, hasta {most} con las tolerancias; hay {clear} libres.',
   'Harness on the driver': 'Arnés del conductor',
-  'The belt has {#straps} straps; a roll asks for a harness of {limit} or more.':
-    'El cinturón tiene {straps} cintas; un vuelco pide un arnés de {limit} o más.',
-  "The cage counts {count} where {limit} are asked: one for being built, one for a specialist maker or an engineer's certificate.":
-    'La jaula suma {count} y se piden {limit}: uno por estar hecha, otro por un fabricante especialista o el certificado de un ingeniero.',
+  'The belt has {#straps} straps; a roll asks for a harness of {limit} or more: the guideline asks for a harness or a cage as necessary, both is the habit.':
+    'El cinturón tiene {straps} cintas; un vuelco pide un arnés de {limit} o más: la guía pide arnés o jaula según haga falta, lo habitual son ambos.',
+  'By a specialist maker or certified. The Ontario guideline asks for a harness or a cage as necessary; both is the habit.':
+    'De un fabricante especialista o certificada. La guía de Ontario pide arnés o jaula según haga falta; lo habitual son ambos.',
+  'Built, but nobody signed for it. The Ontario guideline asks for a harness or a cage as necessary; both is the habit.':
+    'Hecha, pero nadie la firmó. La guía de Ontario pide arnés o jaula según haga falta; lo habitual son ambos.',
+  'No cage. The Ontario guideline asks for a harness or a cage as necessary; both is the habit.':
+    'Sin jaula. La guía de Ontario pide arnés o jaula según haga falta; lo habitual son ambos.',
   'The cage is good for {factor} times the hardest strike of {load}, {least} at the worst; {wanted} is wanted.':
     'La jaula aguanta {factor} veces el golpe más duro, de {load}, {least} en lo peor; se quieren {wanted}.',
   "Body's limits in the landing": 'Límites del cuerpo en el golpe',
   "The hardest strike changes the driver's speed by {change} over {give}: {share} of the limits for low risk, up to {most}; a lower ramp or more give softens it.":
     'El golpe más duro cambia la velocidad del conductor en {change} a lo largo de {give}: {share} de los límites de riesgo bajo, hasta {most}; una rampa más baja o más cesión lo suavizan.',
+  'Without a belt nothing holds the driver, and no limit is known that a body thrown about meets.':
+    'Sin cinturón nada sujeta al conductor, y no se conoce límite que cumpla un cuerpo que sale despedido dentro.',
   'Sideways g on the driver': 'g laterales en el conductor',
   '{mean} across the seat on the mean, up to {most}; volunteers with a {@belt} bore {limit} for a tenth of a second.':
     '{mean} de media de través en el asiento, hasta {most}; voluntarios con {belt} aguantaron {limit} una décima de segundo.',
@@ -221,10 +228,10 @@ export const vehicleRoll: Record<string, string> = {
   'Clear of a fuel fire': 'Lejos de un fuego de combustible',
   'Wherever the car lies, its fuel may burn: only the fire crew, in their gear, comes in here before it is called safe.':
     'Quede donde quede el coche, su combustible puede arder: aquí solo entran los bomberos, con su equipo, hasta que se dé por seguro.',
-  'The car falls back on its wheels at {speed} and drives on: the driver needs brakes and steering after it.':
-    'El coche recae sobre sus ruedas a {speed} y sigue: el conductor necesita frenos y dirección después.',
-  'After {turns} turns it lies on its wheels, and may roll on past {distance}.':
-    'Tras {turns} vueltas queda sobre sus ruedas, y puede seguir rodando más allá de {distance}.',
+  'The car falls back on its wheels at {speed} and drives on: the driver needs brakes and steering after it, and how far it reaches is not given.':
+    'El coche recae sobre sus ruedas a {speed} y sigue: el conductor necesita frenos y dirección después, y no se da hasta dónde llega.',
+  'After {turns} turns it lies on its wheels, and may roll on past {distance}: how far it reaches is not given.':
+    'Tras {turns} vueltas queda sobre sus ruedas, y puede seguir rodando más allá de {distance}: no se da hasta dónde llega.',
   'Within the tolerances it lies after {low} turns or {high}: belt, exit and fire crew are ready for each.':
     'Con las tolerancias queda tumbado tras {low} vueltas o {high}: arnés, salida y bomberos están listos para cada caso.',
   'It lies on its roof with the driver hanging {height} from the ground: the exit is rehearsed upside down.':
