@@ -61,6 +61,8 @@ impl State {
 /// A corner striking the ground.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Strike {
+    /// Which, counted on through whole turns.
+    pub corner: i32,
     /// Before it.
     pub before: State,
     /// After it.
@@ -68,6 +70,11 @@ pub struct Strike {
 }
 
 impl Strike {
+    /// Whether a corner of the roof struck.
+    pub fn is_roof(&self) -> bool {
+        self.corner.rem_euclid(4) >= 2
+    }
+
     /// Change of velocity of a point that is carried by the car, m/s, in the car's own frame: sideways and headward.
     /// The point is given in that frame from the middle.
     pub fn change(&self, aside: f64, above: f64) -> (f64, f64) {
@@ -231,7 +238,11 @@ impl Outline {
             };
             let before = now;
             self.strike(struck, &mut now);
-            strikes(&Strike { before, after: now });
+            strikes(&Strike {
+                corner: struck,
+                before,
+                after: now,
+            });
             watch(&now);
             if struck >= 2 && !landed {
                 landed = true;
@@ -269,7 +280,11 @@ impl Outline {
         };
         let mut after = before;
         self.strike(corner - 1, &mut after);
-        Strike { before, after }
+        Strike {
+            corner: corner - 1,
+            before,
+            after,
+        }
     }
 
     fn at_rest(&self, mut told: Tumble, now: &State, landed: bool) -> Tumble {

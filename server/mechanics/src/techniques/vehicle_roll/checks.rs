@@ -30,13 +30,7 @@ const ROLL: [Needs; 2] = roll_and!();
 const AHEAD: [Needs; 2] = roll_and!("car_length", "clear_ahead");
 const ASIDE: [Needs; 2] = roll_and!("car_length", "clear_aside");
 const DRIVER: [Needs; 2] = roll_and!("seat_side", "chest_height", "belt");
-const CAGE: [Needs; 2] = roll_and!(
-    "seat_side",
-    "chest_height",
-    "performer_mass",
-    "car_mass",
-    "cage_proof"
-);
+const CAGE: [Needs; 2] = roll_and!("performer_mass", "car_mass", "cage_proof");
 
 /// Of the two, what the chosen way of rolling needs.
 fn by(evaluation: &Evaluation, needs: [Needs; 2]) -> Needs {
@@ -297,7 +291,7 @@ fn belted(evaluation: &Evaluation) -> Vec<Check> {
             ),
             |held| {
                 format!(
-                    "The cage is good for {} times the hardest strike of {}, {} at the worst; {} is wanted.",
+                    "The cage is good for {} times the hardest strike on the roof of {}, {} at the worst; {} is wanted.",
                     ratio(held.value),
                     known(evaluation, "cage_load"),
                     ratio(held.low),

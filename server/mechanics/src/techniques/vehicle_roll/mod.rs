@@ -18,7 +18,7 @@ use crate::{
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
-use roll::{Rolls, Setup, Strike};
+use roll::{Roll, Rolls, Setup, Strike};
 
 /// The technique.
 pub struct VehicleRoll;
@@ -47,7 +47,13 @@ impl Technique for VehicleRoll {
     }
 
     fn coefficients(&self) -> &'static [&'static str] {
-        &["rate_share", "tumble_share", "slide_share", "stop_length"]
+        &[
+            "rate_share",
+            "tumble_share",
+            "slide_share",
+            "stop_length",
+            "cage_give",
+        ]
     }
 
     fn policy(&self) -> &'static str {
@@ -144,7 +150,13 @@ fn rolled(values: &Values, setup: &Setup, rolls: &Rolls, out: &mut Computed) {
             );
         }
     }
-    let (Some(change), Some(give)) = (roll.most(Strike::change), number("stop_length")) else {
+    driver(values, &roll, out);
+    cage(values, &roll, out);
+}
+
+fn driver(values: &Values, roll: &Roll, out: &mut Computed) {
+    let (Some(change), Some(give)) = (roll.most(Strike::change), values.number("stop_length"))
+    else {
         return;
     };
     let stop = stopping::stop(change, give, Shape::HalfSine);
@@ -153,13 +165,21 @@ fn rolled(values: &Values, setup: &Setup, rolls: &Rolls, out: &mut Computed) {
     out.set("driver_peak", stop.peak);
     out.set_if("driver_side", roll.most(|strike| strike.sideways(give)));
     out.set_if("driver_risk", roll.most(|strike| strike.risk(give)));
+}
+
+/// The whole car stops on one corner of the roof, over what the metal gives; seat and belt do not help it.
+fn cage(values: &Values, roll: &Roll, out: &mut Computed) {
+    let number = |name| values.number(name);
+    let (Some(change), Some(give)) = (roll.roof, number("cage_give")) else {
+        return;
+    };
     let Some(mass) = number("car_mass")
         .zip(number("performer_mass"))
         .map(|(car, driver)| car + driver)
     else {
         return;
     };
-    let load = mass * stop.peak;
+    let load = mass * stopping::stop(change, give, Shape::HalfSine).peak;
     out.set("cage_load", load);
     // A car that strikes nothing loads nothing; a factor past a thousand tells no more.
     out.set_if(

@@ -77,9 +77,15 @@ impl Setup {
 
     pub fn run(&self, watch: impl FnMut(&State)) -> Option<Roll> {
         let mut strikes = Vec::new();
+        let mut roof: Option<f64> = None;
         let tumble = self.outline.roll(
             self.start,
             |strike| {
+                if strike.is_roof() {
+                    let (side, head) = strike.change(0.0, 0.0);
+                    let change = libm::hypot(side, head);
+                    roof = Some(roof.map_or(change, |most| most.max(change)));
+                }
                 let Some((aside, above)) = self.seat else {
                     return;
                 };
@@ -88,7 +94,11 @@ impl Setup {
             },
             watch,
         )?;
-        Some(Roll { tumble, strikes })
+        Some(Roll {
+            tumble,
+            strikes,
+            roof,
+        })
     }
 }
 
@@ -168,6 +178,8 @@ pub(super) struct Roll {
     pub tumble: Tumble,
     /// Every strike at the driver's chest; none when the seat is not known or nothing strikes.
     pub strikes: Vec<Strike>,
+    /// Largest change of velocity of the car's middle as a roof corner strikes, m/s.
+    pub roof: Option<f64>,
 }
 
 impl Roll {

@@ -34,7 +34,7 @@ static FUELS: [Choice; 3] = [
     option("ethanol", "Ethanol"),
 ];
 
-pub(super) static PARAMETERS: [Parameter; 34] = [
+pub(super) static PARAMETERS: [Parameter; 35] = [
     number(
         "performer_mass",
         "Performer's mass",
@@ -262,6 +262,16 @@ pub(super) static PARAMETERS: [Parameter; 34] = [
         (0.02, 0.6),
         0.04,
         "How far metal, seat and belt give while a corner stops; from the empty car's dents.",
+    ),
+    number(
+        "cage_give",
+        "Give of the cage's corner",
+        Facet::Vehicles,
+        Quantity::Length,
+        Some(0.1),
+        (0.02, 0.5),
+        0.03,
+        "How far metal alone gives as a roof corner stops, seat and belt left out; from the empty car's dents.",
     ),
     choice(
         "belt",
@@ -500,7 +510,7 @@ pub(super) static FIGURES: [FigureDescription; 31] = [
         "cage_load",
         "Force on a cage corner",
         Quantity::Force,
-        "The car's and driver's mass at that peak.",
+        "The car's and driver's mass at the peak of the hardest strike on a roof corner, over the metal's give.",
     ),
     figure(
         "cage_factor",

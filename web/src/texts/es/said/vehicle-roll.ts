@@ -62,6 +62,9 @@ export const vehicleRoll: Record<string, string> = {
   'Give in a landing': 'Cesión en un golpe',
   "How far metal, seat and belt give while a corner stops; from the empty car's dents.":
     'Cuánto ceden chapa, asiento y arnés mientras una esquina se para; según las abolladuras del coche vacío.',
+  "Give of the cage's corner": 'Cesión de la esquina de la jaula',
+  "How far metal alone gives as a roof corner stops, seat and belt left out; from the empty car's dents.":
+    'Cuánto cede solo la chapa mientras se para una esquina del techo, sin asiento ni arnés; según las abolladuras del coche vacío.',
   "Driver's belt": 'Cinturón del conductor',
   'No belt': 'Sin cinturón',
   'No cage': 'Sin jaula',
@@ -155,7 +158,8 @@ export const vehicleRoll: Record<string, string> = {
   'Dynamic response sideways and along the spine together, against the limits of low risk; at most 1.':
     'Respuesta dinámica lateral y a lo largo de la columna juntas, frente a los límites de riesgo bajo; 1 como mucho.',
   'Force on a cage corner': 'Fuerza en una esquina de la jaula',
-  "The car's and driver's mass at that peak.": 'La masa de coche y conductor con ese máximo.',
+  "The car's and driver's mass at the peak of the hardest strike on a roof corner, over the metal's give.":
+    'La masa de coche y conductor con el máximo del golpe más duro en una esquina del techo, con lo que cede la chapa.',
   'Factor on the cage': 'Factor de la jaula',
   'What the cage is good for over that force.': 'Lo que aguanta la jaula entre esa fuerza.',
   'Straps of the belt': 'Cintas del cinturón',
@@ -196,8 +200,8 @@ export const vehicleRoll: Record<string, string> = {
     'Hecha, pero nadie la firmó. La guía de Ontario pide arnés o jaula según haga falta; lo habitual son ambos.',
   'No cage. The Ontario guideline asks for a harness or a cage as necessary; both is the habit.':
     'Sin jaula. La guía de Ontario pide arnés o jaula según haga falta; lo habitual son ambos.',
-  'The cage is good for {factor} times the hardest strike of {load}, {least} at the worst; {wanted} is wanted.':
-    'La jaula aguanta {factor} veces el golpe más duro, de {load}, {least} en lo peor; se quieren {wanted}.',
+  'The cage is good for {factor} times the hardest strike on the roof of {load}, {least} at the worst; {wanted} is wanted.':
+    'La jaula aguanta {factor} veces el golpe más duro en el techo, de {load}, {least} en lo peor; se quieren {wanted}.',
   "Body's limits in the landing": 'Límites del cuerpo en el golpe',
   "The hardest strike changes the driver's speed by {change} over {give}: {share} of the limits for low risk, up to {most}; a lower ramp or more give softens it.":
     'El golpe más duro cambia la velocidad del conductor en {change} a lo largo de {give}: {share} de los límites de riesgo bajo, hasta {most}; una rampa más baja o más cesión lo suavizan.',
