@@ -2,7 +2,7 @@
 
 export const blankFiring: Record<string, string> = {
   'Blank firing': 'Disparo de fogueo',
-  'A weapon swings while it fires blanks near people. Covers who comes how near the muzzle and its line, against the stand-offs the armourer gives, a shield\'s cover, sound at the ear, misfires, cases and the count of rounds; leaves out what a blank throws, ricochets and sound in small rooms.':
+  "A weapon swings while it fires blanks near people. Covers who comes how near the muzzle and its line, against the stand-offs the armourer gives, a shield's cover, sound at the ear, misfires, cases and the count of rounds; leaves out what a blank throws, ricochets and sound in small rooms.":
     'Un arma gira mientras dispara fogueo cerca de personas. Incluye quién queda a qué distancia de la boca y de su línea, frente a las distancias que da el armero, lo que cubre una pantalla, el sonido en el oído, los fallos, las vainas y la cuenta de cartuchos; no incluye lo que lanza un cartucho de fogueo, los rebotes ni el sonido en salas pequeñas.',
   'Stand-off ahead, as given': 'Distancia al frente, según se da',
   'Given by the armourer for this weapon and blank: nobody within it in front of the muzzle.':
@@ -28,7 +28,8 @@ export const blankFiring: Record<string, string> = {
   'Before the take rounds are out; after it every one is accounted for.':
     'Antes de la toma hay cartuchos fuera; después se da cuenta de cada uno.',
   'Rounds issued': 'Cartuchos entregados',
-  'Blanks counted out by the armourer for these takes.': 'Cartuchos contados y entregados por el armero para estas tomas.',
+  'Blanks counted out by the armourer for these takes.':
+    'Cartuchos contados y entregados por el armero para estas tomas.',
   'Rounds fired': 'Cartuchos disparados',
   "After the takes, from the armourer's count; leave out before.":
     'Tras las tomas, según la cuenta del armero; antes, déjelo en blanco.',
@@ -46,7 +47,7 @@ export const blankFiring: Record<string, string> = {
   'Measured at': 'Medido a',
   'From the muzzle to the meter, to the side.': 'De la boca al sonómetro, al lado.',
   'Louder ahead by, dB': 'Más fuerte al frente en, dB',
-  'Level straight ahead less the level to the side; as much is taken off behind, but not at the firer\'s ear. Measure both.':
+  "Level straight ahead less the level to the side; as much is taken off behind, but not at the firer's ear. Measure both.":
     'Nivel de frente menos el nivel al lado; otro tanto se resta detrás, pero no en el oído del tirador. Mida ambos.',
   'Louder by reflections, dB': 'Más fuerte por reflejos, dB',
   '0 in the open on soft ground; up to 6 by one hard wall close by, more in a hard corner.':
@@ -87,7 +88,8 @@ export const blankFiring: Record<string, string> = {
   "During the firing, along the set's axis. Places are measured from where the firer starts.":
     'Durante el tiro, a lo largo del eje del decorado. Los lugares se miden desde donde empieza el tirador.',
   'Firer moves, across': 'El tirador se mueve, de lado',
-  "During the firing, to the left of the set's axis.": 'Durante el tiro, a la izquierda del eje del decorado.',
+  "During the firing, to the left of the set's axis.":
+    'Durante el tiro, a la izquierda del eje del decorado.',
   'Performer starts, along': 'Intérprete al empezar, a lo largo',
   "The nearest other performer at the first round, along the set's axis.":
     'El otro intérprete más cercano en el primer disparo, a lo largo del eje del decorado.',
@@ -161,7 +163,8 @@ export const blankFiring: Record<string, string> = {
   'Loudest over the sweep at crew or camera, under protection as worn.':
     'El más fuerte del barrido en equipo o cámara, bajo la protección tal como se lleva.',
   'Peak pressure, firer': 'Presión de pico, tirador',
-  'The same level as a sound pressure: 140 dB is 200 Pa.': 'El mismo nivel como presión sonora: 140 dB son 200 Pa.',
+  'The same level as a sound pressure: 140 dB is 200 Pa.':
+    'El mismo nivel como presión sonora: 140 dB son 200 Pa.',
   'Peak pressure, performer': 'Presión de pico, intérprete',
   'The same level as a sound pressure.': 'El mismo nivel como presión sonora.',
   'Peak pressure, crew': 'Presión de pico, equipo',

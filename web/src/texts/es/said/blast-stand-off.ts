@@ -123,7 +123,7 @@ export const blastStandOff: Record<string, string> = {
   'Least distance from the effect from the planned moment to the end of the run, when debris may still fall.':
     'Menor distancia al efecto desde el momento previsto hasta el final de la carrera, cuando aún pueden caer restos.',
   'Time in hand at the decision': 'Margen al decidir',
-  'Time in hand less the operator\'s reaction and the delay to the effect: what is left to see and hold.':
+  "Time in hand less the operator's reaction and the delay to the effect: what is left to see and hold.":
     'Tiempo de margen menos la reacción del operador y el retardo hasta el efecto: lo que queda para ver y retener.',
   'Cue to effect': 'De la señal al efecto',
   "From the runner's cue to the effect.": 'Desde la señal a quien corre hasta el efecto.',
