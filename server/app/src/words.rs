@@ -79,6 +79,7 @@ pub fn load(load: Load) -> &'static str {
 pub fn block(kind: BlockKind) -> &'static str {
     match kind {
         BlockKind::Hold => "Hold",
+        BlockKind::Incident => "Frozen",
         BlockKind::Check => "Check",
         BlockKind::Inputs => "Inputs",
         BlockKind::Performer => "Performer",

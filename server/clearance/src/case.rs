@@ -1,5 +1,8 @@
 //! What the judge is given and what it answers.
 
+mod day;
+mod standing;
+
 use std::collections::BTreeMap;
 
 use gagwright_casting::{GagId, Person, PersonId, ProductionId, SlotId, Verdict};
@@ -12,6 +15,9 @@ use crate::{
     policy::{Policy, Role},
     signoff::{Device, Member, SignOff},
 };
+
+pub use day::*;
+pub use standing::*;
 
 /// Everything that bears on one gag. Owned, so that it travels as one JSON value to a phone.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -37,6 +43,9 @@ pub struct Case {
     pub devices: Vec<Device>,
     /// The policy the plan is judged by.
     pub policy: Policy,
+    /// What happened on the day.
+    #[serde(default)]
+    pub day: DayLog,
 }
 
 /// A stop anyone may raise.
@@ -172,6 +181,10 @@ pub struct Clearance {
     pub assessment: Option<Assessment>,
     /// Hazards present.
     pub hazards: Vec<Hazard>,
+    /// How the day stands. `state` and `blocks` are the plan's answer alone.
+    pub day: DayStanding,
+    /// Whether a go may be called: the plan cleared, the day standing, and nothing in between.
+    pub go: GoStanding,
 }
 
 impl Clearance {
@@ -296,6 +309,7 @@ pub struct Block {
 #[allow(missing_docs)] // the names say it
 pub enum BlockKind {
     Hold,
+    Incident,
     Check,
     Inputs,
     Performer,

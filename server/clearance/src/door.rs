@@ -11,11 +11,12 @@ use crate::{
     canonical::{facet_hashes, plan_digest},
     case::{Case, RoleState},
     certificates, drawing,
+    ids::DeviceId,
     judge::{Bench, Needed, standing},
     jws,
     plan::FacetHashes,
     policy::{Role, RolePolicy},
-    signoff::{Decision, SignOffError, Statement},
+    signoff::{Decision, Device, SignOffError, Statement},
     validate::LONG,
     words,
 };
@@ -34,16 +35,7 @@ const MOST_CONDITIONS: usize = 50;
 /// Says what is wrong and, where something can be done, what.
 pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignOffError> {
     let claimed = jws::read_unverified(jws)?;
-    let device = case
-        .devices
-        .iter()
-        .find(|device| device.id == claimed.device)
-        .ok_or_else(|| {
-            not_allowed(format!(
-                "the device {} is not registered on this production; register it, then sign again",
-                claimed.device
-            ))
-        })?;
+    let device = registered(case, claimed.device)?;
     let statement = jws::verify(jws, &device.key)?;
     if device.person != statement.signer {
         return Err(not_allowed(format!(
@@ -51,13 +43,7 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignO
             device.name
         )));
     }
-    if let Some(revoked) = device.revoked_at {
-        return Err(not_allowed(format!(
-            "the device \"{}\" was revoked on {}; sign with another",
-            device.name,
-            words::minute(revoked)
-        )));
-    }
+    unrevoked(device)?;
     let hashes = facet_hashes(&case.plan.facets)
         .map_err(|error| SignOffError::BadStatement(format!("the plan: {error}")))?;
     let policy = case
@@ -78,10 +64,37 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignO
     let slot = place(&statement, &bench, policy)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
     if statement.decision != Decision::Decline {
-        qualified(&statement, &bench, policy)?;
+        qualified(statement.signer, &bench, policy)?;
         apart(&statement, &bench, slot)?;
     }
     Ok(statement)
+}
+
+/// A device that may still sign, for marks of the day.
+pub(crate) fn usable_device(case: &Case, id: DeviceId) -> Result<&Device, SignOffError> {
+    let device = registered(case, id)?;
+    unrevoked(device)?;
+    Ok(device)
+}
+
+fn registered(case: &Case, id: DeviceId) -> Result<&Device, SignOffError> {
+    let mut devices = case.devices.iter();
+    devices.find(|device| device.id == id).ok_or_else(|| {
+        not_allowed(format!(
+            "the device {id} is not registered on this production; register it, then sign again"
+        ))
+    })
+}
+
+fn unrevoked(device: &Device) -> Result<(), SignOffError> {
+    match device.revoked_at {
+        None => Ok(()),
+        Some(revoked) => Err(not_allowed(format!(
+            "the device \"{}\" was revoked on {}; sign with another",
+            device.name,
+            words::minute(revoked)
+        ))),
+    }
 }
 
 fn not_allowed(reason: String) -> SignOffError {
@@ -289,13 +302,14 @@ fn place<'a>(
     }
 }
 
-fn qualified(
-    statement: &Statement,
+/// That the signer holds the certificates their role asks for.
+pub(crate) fn qualified(
+    signer: PersonId,
     bench: &Bench<'_>,
     policy: &RolePolicy,
 ) -> Result<(), SignOffError> {
     let plan = &bench.case.plan;
-    let missing = match bench.member(statement.signer) {
+    let missing = match bench.member(signer) {
         Some(member) => certificates::missing(
             member,
             &policy.certificates,
@@ -311,7 +325,7 @@ fn qualified(
     if missing.is_empty() {
         return Ok(());
     }
-    let (name, title) = (bench.name(statement.signer), &policy.title);
+    let (name, title) = (bench.name(signer), &policy.title);
     Err(not_allowed(format!(
         "{name} needs a certificate to sign as {title}: {}",
         missing.join("; ")

@@ -56,7 +56,7 @@ pub fn prepare(
     id: SignOffId,
     now: Timestamp,
 ) -> Result<Prepared, SignOffError> {
-    let slot = place(case, role, slot, signer)?;
+    let slot = place_of(case, role, slot, signer)?;
     let statement = Statement {
         id,
         ..draft(case, role, slot, signer, now)?
@@ -82,7 +82,7 @@ pub fn prepare(
 
 /// The slot a performer signs for: the one named, or the only one they are cast in. Nobody else has one,
 /// and they must hold the hat.
-fn place(
+pub(crate) fn place_of(
     case: &Case,
     role: Role,
     slot: Option<SlotId>,

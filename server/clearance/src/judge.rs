@@ -3,20 +3,29 @@
 
 mod bench;
 mod day;
+mod day_marks;
+mod events;
+mod go;
 mod holds;
+mod incidents;
 mod marks;
+mod people_today;
 mod required;
 mod slots;
 mod standing;
+mod the_day;
 mod working;
 
 use gagwright_mechanics::Technique;
 use jiff::Timestamp;
 
-pub use day::REHEARSED;
+pub use day::{BRIEFED, REHEARSED};
 pub use holds::{agreements_needed, missing_agreements};
+pub use incidents::{is_open, missing_closings, untold};
+pub use people_today::{is_down, taken};
 pub use required::{age_day, is_minor};
 
+pub(crate) use day::is_past;
 pub(crate) use {bench::Bench, required::Needed, standing::standing};
 
 use crate::{
@@ -44,11 +53,13 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
     });
     let bench = Bench::new(case, now, hashes);
     blocks.extend(holds::blocks(&bench));
+    blocks.extend(incidents::blocks(&bench));
     let (assessment, refused) = working::assess(&bench, find);
     blocks.extend(refused);
     blocks.extend(assessment.iter().flat_map(working::checks));
     let hazards = required::hazards(&bench);
-    let roles: Vec<RoleStanding> = required::needed(&bench, &hazards, assessment.as_ref())
+    let needed = required::needed(&bench, &hazards, assessment.as_ref());
+    let roles: Vec<RoleStanding> = needed
         .iter()
         .map(|needed| standing::standing(&bench, needed))
         .collect();
@@ -61,10 +72,13 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
     blocks.extend(marks::separation(&bench, &roles));
     // Stable: within a kind the order is the plan's and the policy's own.
     blocks.sort_by_key(|block| block.kind);
+    let plan_digest = canonical::plan_digest(&plan.facets).unwrap_or_default();
+    let day = the_day::standing(&bench, &needed, &hazards, &roles);
+    let go = go::standing(&bench, &plan_digest, &blocks, &day);
     Clearance {
         gag: plan.gag,
         revision: plan.revision,
-        plan_digest: canonical::plan_digest(&plan.facets).unwrap_or_default(),
+        plan_digest,
         state: state(&blocks, case),
         facets: bench.hashes,
         roles,
@@ -72,6 +86,8 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
         blocks,
         assessment,
         hazards: hazards.into_iter().collect(),
+        day,
+        go,
     }
 }
 
@@ -99,7 +115,7 @@ pub fn standing_of(case: &Case, statement: &Statement, now: Timestamp) -> RoleSt
 /// The answer in a word follows from the blocks alone: cleared exactly when there is none.
 fn state(blocks: &[Block], case: &Case) -> ClearanceState {
     let worst = blocks.iter().map(|block| match block.kind {
-        BlockKind::Hold => ClearanceState::Held,
+        BlockKind::Hold | BlockKind::Incident => ClearanceState::Held,
         BlockKind::Check
         | BlockKind::Inputs
         | BlockKind::Performer
@@ -134,3 +150,11 @@ mod marks_tests;
 #[cfg(test)]
 #[path = "tests/properties.rs"]
 mod properties;
+
+#[cfg(test)]
+#[path = "tests/lapses.rs"]
+mod lapses_tests;
+
+#[cfg(test)]
+#[path = "tests/go.rs"]
+mod go_tests;

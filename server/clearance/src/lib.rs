@@ -8,6 +8,7 @@ pub mod canonical;
 pub mod case;
 mod certificates;
 mod compact;
+pub mod day_mark;
 pub mod diff;
 pub mod door;
 pub mod draft;
@@ -29,6 +30,9 @@ pub mod test_shot;
 pub mod validate;
 pub mod words;
 
+#[cfg(test)]
+#[path = "tests/day_scene.rs"]
+mod day_scene;
 #[cfg(test)]
 #[path = "tests/scene.rs"]
 mod scene;

@@ -1,6 +1,10 @@
 //! Who must sign what, as data. The default is `seed-data/catalogue/policy.json`; a production may
 //! carry its own, and a plan records which version it is judged by.
 
+mod check_day;
+mod lapses;
+mod on_the_day;
+
 use std::{
     collections::{BTreeMap, BTreeSet},
     sync::LazyLock,
@@ -11,6 +15,10 @@ use gagwright_mechanics::Facet;
 use serde::{Deserialize, Serialize};
 
 use crate::{facets::Rung, plan::Hazard};
+
+pub(crate) use check_day::problems as day_problems;
+pub use lapses::{LapseEvent, LapseRow};
+pub use on_the_day::{AfterTake, BriefingPolicy, DayPolicy, DayReading, DayRole, Tell};
 
 /// A hat someone wears on a production. One person may wear several, each said aloud.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -69,6 +77,14 @@ pub struct Policy {
     pub owners: BTreeMap<Hazard, Role>,
     /// Roles whose decline nobody, the coordinator included, can overrule.
     pub final_say: BTreeSet<Role>,
+    /// Which event of the day voids whose marks.
+    pub lapses: Vec<LapseRow>,
+    /// What the day needs beyond the plan.
+    pub day: DayPolicy,
+    /// What follows a take.
+    pub after_take: AfterTake,
+    /// Who must be told of what went wrong.
+    pub tell: Vec<Tell>,
 }
 
 impl Policy {

@@ -8,7 +8,7 @@ use gagwright_mechanics::Facet;
 
 use crate::{
     plan::Hazard,
-    policy::{Policy, Role, RolePolicy, TechniquePolicy},
+    policy::{Policy, Role, RolePolicy, TechniquePolicy, day_problems},
 };
 
 impl Policy {
@@ -38,6 +38,7 @@ impl Policy {
         for (name, technique) in &self.techniques {
             technique_problems(name, technique, &mut problems);
         }
+        day_problems(self, &mut problems);
         problems
     }
 

@@ -98,6 +98,11 @@ pub(crate) fn list<T: AsRef<str>>(items: &[T]) -> String {
     }
 }
 
+/// A text that people wrote, without its final stop, to go on inside a sentence.
+pub(crate) fn unstopped(text: &str) -> &str {
+    text.trim().trim_end_matches('.')
+}
+
 /// The facets' names in running text.
 pub(crate) fn facets(facets: &[Facet]) -> String {
     let names: Vec<&str> = facets.iter().map(|facet| facet.name()).collect();

@@ -117,6 +117,7 @@ impl Shared {
                 .cloned()
                 .collect(),
             policy: self.production.policy.clone(),
+            day: Default::default(),
             plan,
         }
     }

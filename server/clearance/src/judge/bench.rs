@@ -9,6 +9,7 @@ use std::{
 use gagwright_casting::{Person, PersonId, SlotId};
 use jiff::{Timestamp, civil::Date};
 
+use super::events::{self, Happened};
 use crate::{
     case::{Case, Names},
     ids::SignOffId,
@@ -38,6 +39,7 @@ pub(crate) struct Bench<'a> {
     /// In trail order, each id once.
     heard: Vec<Heard<'a>>,
     members: BTreeMap<PersonId, &'a Member>,
+    happened: OnceCell<Vec<Happened>>,
 }
 
 impl<'a> Bench<'a> {
@@ -62,7 +64,13 @@ impl<'a> Bench<'a> {
                 .iter()
                 .map(|member| (member.person, member))
                 .collect(),
+            happened: OnceCell::new(),
         }
+    }
+
+    /// What happened on the day that voids what was signed before it.
+    pub fn happened(&self) -> &[Happened] {
+        self.happened.get_or_init(|| events::happened(self))
     }
 
     pub fn name(&self, person: PersonId) -> String {

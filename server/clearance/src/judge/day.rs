@@ -4,12 +4,12 @@
 use std::collections::BTreeMap;
 
 use gagwright_mechanics::Facet;
-use jiff::SignedDuration;
+use jiff::{SignedDuration, Timestamp, civil::Date};
 
 use super::bench::Bench;
 use crate::{
-    case::{Block, BlockKind, Reading, RehearsalRun},
-    facets::{Band, Rung},
+    case::{Block, BlockKind, Reading, RegisteredItem, RehearsalRun},
+    facets::{Band, Equipment, Rung},
     words,
 };
 
@@ -20,6 +20,10 @@ pub const REHEARSED: [Facet; 4] = [
     Facet::Effects,
     Facet::Vehicles,
 ];
+
+/// What a briefing briefs: it counts while these are as they were. Who is cast is seen by who was there,
+/// and the day and the place are the briefing's own.
+pub const BRIEFED: [Facet; 4] = REHEARSED;
 
 /// A reading's clock may be this far ahead of the server's and still be of now.
 const AHEAD: SignedDuration = SignedDuration::from_mins(5);
@@ -37,8 +41,7 @@ pub(crate) fn bands(bench: &Bench<'_>) -> Vec<Block> {
 
 fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
     let kind = band.reading;
-    let counts =
-        |reading: &&Reading| reading.kind == kind && bench.now.duration_since(reading.at) >= -AHEAD;
+    let counts = |reading: &&Reading| reading.kind == kind && is_past(reading, bench.now);
     let broken = |reading: &Reading| {
         let under = band.min.filter(|min| reading.value < *min);
         under.or(band.max.filter(|max| reading.value > *max))
@@ -80,6 +83,30 @@ fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
     })
 }
 
+/// Whether a reading was made by now, give or take what clocks differ by.
+pub(crate) fn is_past(reading: &Reading, now: Timestamp) -> bool {
+    now.duration_since(reading.at) >= -AHEAD
+}
+
+/// Whether a value is outside a band.
+pub(crate) fn is_outside(band: &Band, value: f64) -> bool {
+    !value.is_finite()
+        || band.min.is_some_and(|min| value < min)
+        || band.max.is_some_and(|max| value > max)
+}
+
+/// A piece of equipment as the production's register has it.
+pub(crate) fn registered<'a>(bench: &Bench<'a>, serial: &str) -> Option<&'a RegisteredItem> {
+    let mut items = bench.case.day.equipment.iter();
+    items.find(|item| item.serial == serial)
+}
+
+/// The last day its inspection counts: as the register says, or the plan where it says nothing.
+pub(crate) fn inspected_until(bench: &Bench<'_>, item: &Equipment) -> Option<Date> {
+    let known = registered(bench, &item.serial).and_then(|one| one.inspected_until);
+    known.or(item.inspected_until)
+}
+
 /// Equipment whose inspection runs out before the day or is not known to count at all, and a rescue that was drilled too slowly.
 pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
     let facets = &bench.case.plan.facets;
@@ -89,14 +116,32 @@ pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
         .map_or(bench.today, |day| day.max(bench.today));
     let mut blocks = Vec::new();
     for item in &facets.rigging.equipment {
-        let (reason, remedy) = match item.inspected_until {
+        if let Some(quarantine) =
+            registered(bench, &item.serial).and_then(|one| one.quarantined.as_ref())
+        {
+            blocks.push(Block {
+                kind: BlockKind::Equipment,
+                about: item.serial.clone(),
+                reason: format!(
+                    "{} ({}) has been in quarantine since {}: {}.",
+                    words::capital(&item.name),
+                    item.serial,
+                    words::minute(quarantine.since),
+                    words::unstopped(&quarantine.reason)
+                ),
+                remedy:
+                    "Have it inspected and released, or use another piece, which is a new revision."
+                        .to_owned(),
+            });
+        }
+        let (reason, remedy) = match inspected_until(bench, item) {
             Some(until) if until >= day => continue,
             Some(until) => (
                 format!(
                     "The inspection of {} ({}) counts until {until}; it is needed on {day}.",
                     item.name, item.serial
                 ),
-                "Have it inspected again, or use another piece; either is a new revision.",
+                "Have it inspected again and enter the date, or use another piece, which is a new revision.",
             ),
             None => (
                 format!(
@@ -104,7 +149,7 @@ pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
                     words::capital(&item.name),
                     item.serial
                 ),
-                "Enter the last day its inspection counts; that is a new revision.",
+                "Enter the last day its inspection counts.",
             ),
         };
         blocks.push(Block {

@@ -57,14 +57,14 @@ fn block(bench: &Bench<'_>, standing: &RoleStanding) -> Option<Block> {
 }
 
 /// The role, or the performer's slot.
-fn about(standing: &RoleStanding) -> String {
+pub(crate) fn about(standing: &RoleStanding) -> String {
     standing
         .slot
         .map_or_else(|| standing.role.name().to_owned(), |slot| slot.to_string())
 }
 
 /// Whom to ask, up to the word "sign".
-fn ask(bench: &Bench<'_>, standing: &RoleStanding) -> String {
+pub(crate) fn ask(bench: &Bench<'_>, standing: &RoleStanding) -> String {
     if standing.role == Role::Performer {
         let slots = &bench.case.plan.facets.cast.slots;
         let slot = slots.iter().find(|slot| Some(slot.id) == standing.slot);

@@ -9,6 +9,7 @@ use jiff::{Unit, civil::Date};
 
 use super::bench::Bench;
 use crate::{
+    case::{RoleStanding, RoleState},
     plan::{Hazard, Plan},
     policy::{Role, RolePolicy},
     words,
@@ -25,6 +26,24 @@ pub(crate) struct Needed<'a> {
 impl Needed<'_> {
     pub fn slot_id(&self) -> Option<SlotId> {
         self.slot.map(|slot| slot.id)
+    }
+
+    /// The mark as it stands while nobody has signed.
+    pub fn unsigned(&self) -> RoleStanding {
+        RoleStanding {
+            role: self.policy.role,
+            title: self.policy.title.clone(),
+            slot: self.slot_id(),
+            because: self.because.clone(),
+            state: RoleState::Missing,
+            signoff: None,
+            signer: None,
+            received_at: None,
+            revision: None,
+            reasons: Vec::new(),
+            changed: Vec::new(),
+            open_conditions: Vec::new(),
+        }
     }
 }
 

@@ -8,7 +8,9 @@ use gagwright_casting::{
     Slot, Verdict, judge,
 };
 
-use super::bench::Bench;
+use jiff::civil::Date;
+
+use super::{bench::Bench, people_today};
 use crate::{
     case::{Block, BlockKind, RoleStanding, RoleState, SlotStanding},
     policy::Role,
@@ -42,7 +44,9 @@ pub(crate) fn slots(
     let slots = cast
         .iter()
         .map(|slot| {
-            let verdict = verdict(bench, slot, standings);
+            let verdict = setting
+                .day
+                .and_then(|day| verdict(bench, slot, standings, day));
             blocks.extend(block(bench, slot, verdict.as_ref(), standings));
             blocks.extend(ageless(bench, slot));
             SlotStanding {
@@ -56,13 +60,24 @@ pub(crate) fn slots(
     (slots, blocks)
 }
 
-fn verdict(bench: &Bench<'_>, slot: &Slot, standings: &[RoleStanding]) -> Option<Verdict> {
+/// The verdict on whoever is cast, for a day.
+pub(crate) fn verdict(
+    bench: &Bench<'_>,
+    slot: &Slot,
+    standings: &[RoleStanding],
+    day: Date,
+) -> Option<Verdict> {
     let plan = &bench.case.plan;
     let context = Context {
         gag: plan.gag,
         revision: plan.revision,
-        day: plan.facets.setting.day?,
-        call: plan.facets.setting.call,
+        day,
+        // The call is the plan's day's own.
+        call: plan
+            .facets
+            .setting
+            .call
+            .filter(|_| plan.facets.setting.day == Some(day)),
         today: Some(bench.today),
     };
     let person = bench.person(slot.person?)?;
@@ -76,6 +91,8 @@ fn with_consent(person: &Person, bench: &Bench<'_>, consented: bool) -> Person {
     let plan = &bench.case.plan;
     let mut person = person.clone();
     person.consents.retain(|consent| consent.gag != plan.gag);
+    let taken = people_today::exposures(bench.case, person.id);
+    person.exposures.extend(taken);
     if consented {
         let (gag, revision) = (plan.gag, plan.revision);
         person.consents.push(Consent {
@@ -85,6 +102,16 @@ fn with_consent(person: &Person, bench: &Bench<'_>, consented: bool) -> Person {
         });
     }
     person
+}
+
+/// What a verdict finds unmet, consent apart, which the performer's own mark says.
+pub(crate) fn unmet(verdict: &Verdict) -> Vec<&str> {
+    let findings = verdict.findings.iter();
+    findings
+        .filter(|one| one.standing != FindingStanding::Met)
+        .filter(|one| one.requirement != Requirement::Consent)
+        .map(|one| one.reason.trim_end_matches('.'))
+        .collect()
 }
 
 fn performer<'s>(slot: &Slot, standings: &'s [RoleStanding]) -> Option<&'s RoleStanding> {

@@ -4,16 +4,18 @@ use std::collections::BTreeSet;
 
 use gagwright_casting::{PersonId, SlotId};
 use gagwright_mechanics::Facet;
-use jiff::{SignedDuration, Timestamp};
+use jiff::{SignedDuration, Timestamp, civil::Date};
 
 use super::{
     bench::{Bench, Heard},
+    events,
     required::Needed,
 };
 use crate::{
     case::{RoleStanding, RoleState},
     certificates,
-    policy::{Role, RolePolicy},
+    plan::FacetHashes,
+    policy::{LapseEvent, Policy, Role, RolePolicy},
     signoff::{Decision, Device, Statement},
     words,
 };
@@ -26,20 +28,7 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
     let role = needed.policy.role;
     let place = needed.slot.and_then(|slot| Some((slot.id, slot.person?)));
     let decider = decline(bench, role, place).or_else(|| latest(bench, role, place));
-    let mut standing = RoleStanding {
-        role,
-        title: needed.policy.title.clone(),
-        slot: needed.slot_id(),
-        because: needed.because.clone(),
-        state: RoleState::Missing,
-        signoff: None,
-        signer: None,
-        received_at: None,
-        revision: None,
-        reasons: Vec::new(),
-        changed: Vec::new(),
-        open_conditions: Vec::new(),
-    };
+    let mut standing = needed.unsigned();
     let Some((heard, device)) = decider else {
         standing.reasons.push(missing(bench, role, place));
         return standing;
@@ -168,7 +157,15 @@ fn missing(bench: &Bench<'_>, role: Role, place: Option<(SlotId, PersonId)>) -> 
 
 /// Facets the role answers for whose content is not what was signed, in table order.
 fn changed(bench: &Bench<'_>, policy: &RolePolicy, heard: &Heard<'_>) -> Vec<Facet> {
-    let signed = &heard.statement.facets;
+    changed_facets(bench, policy, &heard.statement.facets)
+}
+
+/// The same, from the hashes signed.
+pub(crate) fn changed_facets(
+    bench: &Bench<'_>,
+    policy: &RolePolicy,
+    signed: &FacetHashes,
+) -> Vec<Facet> {
     Facet::ALL
         .into_iter()
         .filter(|facet| policy.covers.contains(facet) || signed.contains_key(facet))
@@ -212,21 +209,37 @@ fn lapses(
             words::minute(until)
         ));
     }
-    if let Some(revoked) = device.revoked_at
-        && revoked <= received
-    {
-        reasons.push(format!(
-            "The device \"{}\" was revoked on {}, before this sign-off arrived.",
-            device.name,
-            words::minute(revoked)
-        ));
+    let table = &bench.case.policy;
+    if table.voids_plan(LapseEvent::DeviceRevoked, policy.role) {
+        reasons.extend(revoked(device, received));
     }
     // A performer's place is their casting, which `newest_first` has already matched.
     if policy.role != Role::Performer && !bench.holds_role(statement.signer, policy.role) {
         reasons.push(format!("{name} no longer holds the role {}.", policy.title));
     }
-    reasons.extend(certificate_reasons(bench, policy, statement.signer));
+    if table.voids_plan(LapseEvent::Certificate, policy.role) {
+        let day = bench.case.plan.facets.setting.day;
+        reasons.extend(certificate_reasons(bench, policy, statement.signer, day));
+    }
+    let made = statement.signed_at.min(received);
+    reasons.extend(events::since(
+        bench,
+        policy.role,
+        statement.signer,
+        made,
+        Policy::voids_plan,
+    ));
     reasons
+}
+
+/// That a device was revoked before what was signed on it arrived.
+pub(crate) fn revoked(device: &Device, received: Timestamp) -> Option<String> {
+    let revoked = device.revoked_at.filter(|revoked| *revoked <= received)?;
+    Some(format!(
+        "The device \"{}\" was revoked on {}, before this sign-off arrived.",
+        device.name,
+        words::minute(revoked)
+    ))
 }
 
 /// The earlier of what was signed and what the policy allows. Hours run from the earlier of the
@@ -245,7 +258,12 @@ fn good_until(policy: &RolePolicy, heard: &Heard<'_>) -> Option<Timestamp> {
         .min()
 }
 
-fn certificate_reasons(bench: &Bench<'_>, policy: &RolePolicy, signer: PersonId) -> Vec<String> {
+pub(crate) fn certificate_reasons(
+    bench: &Bench<'_>,
+    policy: &RolePolicy,
+    signer: PersonId,
+    day: Option<Date>,
+) -> Vec<String> {
     let Some(member) = bench.member(signer) else {
         return Vec::new();
     };
@@ -256,7 +274,7 @@ fn certificate_reasons(bench: &Bench<'_>, policy: &RolePolicy, signer: PersonId)
         plan.gag,
         plan.revision,
         bench.today,
-        plan.facets.setting.day,
+        day,
     )
     .into_iter()
     .map(|reason| {

@@ -15,7 +15,9 @@ use uuid::Uuid;
 pub use crate::test_fall::{TestFall, find};
 use crate::{
     canonical::facet_hashes,
-    case::{Case, Clearance, Hold, Reading, ReadingKind, RehearsalRun, RoleStanding, RoleState},
+    case::{
+        Case, Clearance, DayLog, Hold, Reading, ReadingKind, RehearsalRun, RoleStanding, RoleState,
+    },
     facets::Rung,
     ids::{DeviceId, HoldId, RecordId, SignOffId},
     judge::{REHEARSED, clearance_with},
@@ -171,6 +173,7 @@ impl Scene {
                 .map(|(role, ..)| device(person_of(*role)))
                 .collect(),
             policy,
+            day: DayLog::default(),
         };
         let mut scene = Scene {
             case,

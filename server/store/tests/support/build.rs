@@ -36,6 +36,7 @@ pub fn policy() -> Policy {
         separate: vec![[Role::Coordinator, Role::Medic]],
         owners: BTreeMap::new(),
         final_say: BTreeSet::from([Role::Medic]),
+        ..Policy::built_in().clone()
     }
 }
 

@@ -131,10 +131,9 @@ export const clearance: Record<string, string> = {
   'The inspection of {what} ({serial}) counts until {until}; it is needed on {day}.':
     'La inspección de {what} ({serial}) vale hasta el {until}; hace falta el {day}.',
   '{what} ({serial}) has no inspection date.': '{what} ({serial}) no tiene fecha de inspección.',
-  'Have it inspected again, or use another piece; either is a new revision.':
-    'Que lo inspeccionen de nuevo, o use otra pieza; ambas cosas son una revisión nueva.',
-  'Enter the last day its inspection counts; that is a new revision.':
-    'Indique el último día en que vale la inspección; es una revisión nueva.',
+  'Have it inspected again and enter the date, or use another piece, which is a new revision.':
+    'Que lo inspeccionen de nuevo y anote la fecha, o use otra pieza, lo que es una revisión nueva.',
+  'Enter the last day its inspection counts.': 'Anote el último día en que vale la inspección.',
   'The rescue was drilled in {drilled} s; the limit is {limit} s.':
     'El simulacro de rescate tardó {drilled} s; el límite es {limit} s.',
   'Change the rescue until a drill is inside the limit.':

@@ -1,0 +1,184 @@
+//! The door for marks of the day: whether one may be recorded at all. What is recorded is judged again,
+//! from itself, whenever the gag is.
+
+use jiff::Timestamp;
+
+use super::{DayStatement, cast, read_unverified, serials, verify};
+use crate::{
+    canonical::{facet_hashes, plan_digest},
+    case::Case,
+    door::CLOCK_SLACK,
+    draft::place_of,
+    drawing,
+    judge::Bench,
+    policy::Role,
+    signoff::{Decision, SignOffError},
+    words,
+};
+
+/// Decides whether a mark for the day may be recorded, and gives what it states. The case must hold the
+/// signer's device. Whether its id was used on another gag is for whoever keeps all gags to check.
+///
+/// # Errors
+/// Says what is wrong and, where something can be done, what.
+pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, SignOffError> {
+    let claimed = read_unverified(jws)?;
+    let device = crate::door::usable_device(case, claimed.device)?;
+    let statement = verify(jws, &device.key)?;
+    if device.person != statement.signer {
+        return Err(SignOffError::NotAllowed(format!(
+            "the device \"{}\" belongs to someone else",
+            device.name
+        )));
+    }
+    let used = case
+        .day
+        .signoffs
+        .iter()
+        .any(|one| read_unverified(&one.jws).is_ok_and(|earlier| earlier.id == statement.id));
+    if used {
+        return Err(SignOffError::NotAllowed(format!(
+            "the mark {} is recorded already; a new one needs a new id",
+            statement.id
+        )));
+    }
+    same_content(&statement, case)?;
+    wording(&statement, case)?;
+    times(&statement, case, now)?;
+    let slot = place_of(case, statement.role, statement.slot, statement.signer)?;
+    if slot != statement.slot {
+        return Err(SignOffError::BadStatement(
+            "a performer signs for a slot; give slot".to_owned(),
+        ));
+    }
+    // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
+    if statement.decision != Decision::Decline {
+        qualified(&statement, case, now)?;
+    }
+    Ok(statement)
+}
+
+pub(super) fn not_asked(role: Role) -> SignOffError {
+    SignOffError::NotAllowed(format!(
+        "the role {} does not sign the day on this production",
+        role.name()
+    ))
+}
+
+fn mismatch(what: &'static str, detail: String) -> SignOffError {
+    SignOffError::Mismatch { what, detail }
+}
+
+/// The very gag, revision, equipment and cast that are current.
+fn same_content(statement: &DayStatement, case: &Case) -> Result<(), SignOffError> {
+    let plan = &case.plan;
+    if statement.production != case.production {
+        let detail = format!("{}, but this is {}", statement.production, case.production);
+        return Err(mismatch("another production", detail));
+    }
+    if statement.gag != plan.gag {
+        let detail = format!("{}, but this is {}", statement.gag, plan.gag);
+        return Err(mismatch("another gag", detail));
+    }
+    let unhashed = |error: crate::canonical::CanonicalError| {
+        SignOffError::BadStatement(format!("the plan: {error}"))
+    };
+    let digest = plan_digest(&plan.facets).map_err(unhashed)?;
+    if statement.revision != plan.revision || statement.plan_digest != digest {
+        let (signed, current) = (statement.revision, plan.revision);
+        let detail = format!(
+            "revision {signed}, but revision {current} is current; read it, then sign that"
+        );
+        return Err(mismatch("another revision", detail));
+    }
+    let policy = case.policy.role(statement.role);
+    let policy = policy.ok_or_else(|| not_asked(statement.role))?;
+    let mut covered = facet_hashes(&plan.facets).map_err(unhashed)?;
+    covered.retain(|facet, _| policy.covers.contains(facet));
+    if statement.facets != covered {
+        let detail = format!(
+            "{} must sign exactly for what they answer for",
+            policy.title
+        );
+        return Err(mismatch("other facets", detail));
+    }
+    if statement.serials != serials(case) {
+        let detail = "the serial numbers signed are not the plan's, sorted".to_owned();
+        return Err(mismatch("other equipment", detail));
+    }
+    if statement.cast != cast(case) {
+        let detail = "the people signed for are not those cast".to_owned();
+        return Err(mismatch("another cast", detail));
+    }
+    for leaned in &statement.readings {
+        let known = case.readings.iter().find(|one| one.id == leaned.id);
+        if known.is_some_and(|known| known.kind != leaned.kind || known.value != leaned.value) {
+            let detail = format!("the reading {} says something else", leaned.id);
+            return Err(mismatch("another reading", detail));
+        }
+    }
+    Ok(())
+}
+
+fn wording(statement: &DayStatement, case: &Case) -> Result<(), SignOffError> {
+    let asked = case
+        .policy
+        .day_attestation(statement.role)
+        .ok_or_else(|| not_asked(statement.role))?;
+    if statement.attestation != asked.id {
+        let detail = format!("{}, but {} is current", statement.attestation, asked.id);
+        return Err(mismatch("another attestation", detail));
+    }
+    let bad = |problem: &str| Err(SignOffError::BadStatement(problem.to_owned()));
+    let mark = statement.mark.as_deref();
+    if mark.is_some_and(|mark| !drawing::is_hash(mark)) {
+        return bad("mark must be the SHA-256 of the drawing, in lower-case hex; or leave it out");
+    }
+    if !drawing::is_hash(&statement.place) {
+        return bad("place must be the SHA-256 of the place's plain spelling, in lower-case hex");
+    }
+    match statement.decision {
+        Decision::ApproveWithConditions => {
+            bad("a day is signed or declined; conditions belong to the plan")
+        }
+        Decision::Approve | Decision::Decline => Ok(()),
+    }
+}
+
+/// The device's clock is never trusted for order, but it must be possible.
+fn times(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
+    let signed = statement.signed_at;
+    let bad = |problem: String| Err(SignOffError::BadStatement(problem));
+    if signed.duration_since(now) > CLOCK_SLACK {
+        return bad(format!(
+            "signed_at is {}, more than a day ahead; set the device's clock and sign again",
+            words::minute(signed)
+        ));
+    }
+    let (from, until) = super::span(statement.day);
+    if signed < from || signed >= until {
+        return bad(format!(
+            "a day is signed on the day; {} was not {}",
+            words::minute(signed),
+            statement.day
+        ));
+    }
+    let hours = case.policy.day.good_for_hours;
+    let longest = jiff::SignedDuration::from_hours(hours.into());
+    let lasts = statement.good_until.duration_since(signed);
+    if lasts.is_negative() || lasts.is_zero() || lasts > longest || statement.good_until > until {
+        return bad(format!(
+            "good_until must be at most {hours} hours after signed_at and not outlast the day"
+        ));
+    }
+    Ok(())
+}
+
+fn qualified(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
+    let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
+    let bench = Bench::new(case, now, hashes);
+    match case.policy.role(statement.role) {
+        Some(policy) => crate::door::qualified(statement.signer, &bench, policy),
+        None => Err(not_asked(statement.role)),
+    }
+}

@@ -1,0 +1,121 @@
+//! What happened at a moment and voids what was signed before it, as the policy's table says: shock
+//! loads, readings outside their band, head impacts. What changed between two states (another performer,
+//! another day) is seen by comparing what was signed.
+
+use gagwright_casting::PersonId;
+use jiff::Timestamp;
+
+use super::{bench::Bench, day};
+use crate::{
+    case::Case,
+    policy::{LapseEvent, Policy, Role},
+    words,
+};
+
+/// One thing that happened.
+pub(crate) struct Happened {
+    pub event: LapseEvent,
+    pub at: Timestamp,
+    /// Whose body it was, where it was somebody's.
+    pub person: Option<PersonId>,
+    /// In a sentence.
+    pub said: String,
+}
+
+/// Everything that happened, in the order it did.
+pub(crate) fn happened(bench: &Bench<'_>) -> Vec<Happened> {
+    let mut all = shock_loads(bench);
+    all.extend(out_of_band(bench));
+    all.extend(head_impacts(bench));
+    all.sort_by_key(|one| (one.at, one.event));
+    all
+}
+
+fn shock_loads(bench: &Bench<'_>) -> Vec<Happened> {
+    let used = |serial: &str| {
+        let mut listed = bench.case.plan.facets.rigging.equipment.iter();
+        listed.any(|item| item.serial == serial)
+    };
+    let items = bench.case.day.equipment.iter();
+    items
+        .filter(|item| used(&item.serial))
+        .flat_map(|item| item.shock_loads.iter().map(move |shock| (item, shock)))
+        .map(|(item, shock)| Happened {
+            event: LapseEvent::ShockLoad,
+            at: shock.at,
+            person: None,
+            said: format!(
+                "{} ({}) took a shock load on {}.",
+                words::capital(&item.name),
+                item.serial,
+                words::minute(shock.at)
+            ),
+        })
+        .collect()
+}
+
+fn out_of_band(bench: &Bench<'_>) -> Vec<Happened> {
+    let bands = &bench.case.plan.facets.conditions.bands;
+    let outside = |kind, value| {
+        let mut bands = bands.iter().filter(move |band| band.reading == kind);
+        bands.any(|band| day::is_outside(band, value))
+    };
+    let readings = bench.case.readings.iter();
+    readings
+        .filter(|one| day::is_past(one, bench.now) && outside(one.kind, one.value))
+        .map(|one| Happened {
+            event: LapseEvent::OutOfBand,
+            at: one.at,
+            person: None,
+            said: format!(
+                "{} was read outside the band, {}, on {}.",
+                words::capital(one.kind.words()),
+                one.kind.say(one.value),
+                words::minute(one.at)
+            ),
+        })
+        .collect()
+}
+
+fn head_impacts(bench: &Bench<'_>) -> Vec<Happened> {
+    let looks = bench.case.day.looks.iter();
+    looks
+        .filter(|look| look.head_impact && is_cast(bench.case, look.person))
+        .map(|look| Happened {
+            event: LapseEvent::HeadImpact,
+            at: look.at,
+            person: Some(look.person),
+            said: format!(
+                "The medic recorded a head impact to {} on {}.",
+                bench.name(look.person),
+                words::minute(look.at)
+            ),
+        })
+        .collect()
+}
+
+fn is_cast(case: &Case, person: PersonId) -> bool {
+    let mut slots = case.plan.facets.cast.slots.iter();
+    slots.any(|slot| slot.person == Some(person))
+}
+
+/// Why a mark made at a moment no longer counts: what has happened since that `voids` says lapses it. A
+/// performer's mark falls by what happened to their own body, not to another's.
+pub(crate) fn since(
+    bench: &Bench<'_>,
+    role: Role,
+    signer: PersonId,
+    made: Timestamp,
+    voids: fn(&Policy, LapseEvent, Role) -> bool,
+) -> Vec<String> {
+    let own = |one: &&Happened| {
+        role != Role::Performer || one.person.is_none_or(|person| person == signer)
+    };
+    bench
+        .happened()
+        .iter()
+        .filter(|one| one.at >= made && voids(&bench.case.policy, one.event, role))
+        .filter(own)
+        .map(|one| one.said.clone())
+        .collect()
+}

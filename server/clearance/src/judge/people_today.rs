@@ -1,0 +1,187 @@
+//! Who performs on the day: stood down or not, looked at after the last take or not, and what their
+//! bodies have taken. Never says why somebody is stood down.
+
+use std::collections::BTreeSet;
+
+use gagwright_casting::{Exposure, PersonId, Requirement};
+use jiff::{SignedDuration, Timestamp, ToSpan, civil::Date};
+
+use super::{bench::Bench, day_marks::Where};
+use crate::{
+    case::{
+        Case, DayBlock, DayBlockKind, Fitness, PersonStanding, StandDown, Take, TakeResult, Taken,
+    },
+    plan::{Hazard, Plan},
+    words,
+};
+
+/// How everyone cast stands.
+pub(crate) fn people(
+    bench: &Bench<'_>,
+    hazards: &BTreeSet<Hazard>,
+    today: &Where,
+) -> Vec<PersonStanding> {
+    let slots = bench.case.plan.facets.cast.slots.iter();
+    slots
+        .filter_map(|slot| {
+            let person = slot.person?;
+            let stood = stood_down(bench, person, today.day);
+            let (stood_down, until) = stood.map_or((None, None), |(why, until)| (Some(why), until));
+            Some(PersonStanding {
+                slot: slot.id,
+                person,
+                stood_down,
+                until,
+                look_owed: look_owed(bench.case, hazards, person, today.day),
+            })
+        })
+        .collect()
+}
+
+/// Why somebody does not perform on a day, and until when.
+fn stood_down(
+    bench: &Bench<'_>,
+    person: PersonId,
+    day: Date,
+) -> Option<(String, Option<Timestamp>)> {
+    let case = bench.case;
+    let name = bench.name(person);
+    let looks = || {
+        case.day
+            .looks
+            .iter()
+            .filter(move |one| one.person == person)
+    };
+    let days = i64::from(case.policy.after_take.head_impact_days);
+    let kept = looks()
+        .filter(|one| one.head_impact)
+        .filter_map(|one| one.day.checked_add((days - 1).days()).ok())
+        .max()
+        .filter(|last| day <= *last);
+    if let Some(last) = kept {
+        let said = format!("{name} is stood down through {last}, after the medic's look.");
+        return Some((said, None));
+    }
+    let latest = looks().max_by_key(|one| (one.at, one.fitness, one.id));
+    if latest.is_some_and(|one| one.fitness == Fitness::Unfit) {
+        let said = format!("{name} is stood down until the medic has looked again.");
+        return Some((said, None));
+    }
+    let downs = case.day.stand_downs.iter();
+    let mut open: Vec<&StandDown> = downs
+        .filter(|one| one.person == person && is_down(one, bench.now))
+        .collect();
+    // The one that ends last decides; one without an end ends last of all.
+    open.sort_by_key(|one| (one.until.unwrap_or(Timestamp::MAX), one.id));
+    let down = open.last()?;
+    let said = match down.until {
+        Some(until) => format!("{name} is stood down until {}.", words::minute(until)),
+        None => format!("{name} is stood down."),
+    };
+    Some((said, down.until))
+}
+
+/// Whether a stand-down holds at a moment.
+pub fn is_down(one: &StandDown, now: Timestamp) -> bool {
+    one.from.duration_since(now) <= SignedDuration::from_mins(5)
+        && one.until.is_none_or(|until| now < until)
+        && one.returned.is_none()
+}
+
+/// Whether the medic has yet to look at somebody who performed in the last take of the day.
+fn look_owed(case: &Case, hazards: &BTreeSet<Hazard>, person: PersonId, day: Date) -> bool {
+    let after = &case.policy.after_take;
+    if !after.look_always && after.look_hazards.is_disjoint(hazards) {
+        return false;
+    }
+    let takes = case.day.takes.iter();
+    let last = takes
+        .filter(|take| take.day == day && performed(take))
+        .filter(|take| take.cast.values().any(|one| *one == person))
+        .max_by_key(|take| (take.number, take.called_at, take.id));
+    last.is_some_and(|take| {
+        !case
+            .day
+            .looks
+            .iter()
+            .any(|look| look.person == person && look.take == Some(take.id))
+    })
+}
+
+/// Whether anybody performed: it has ended, and not before the action.
+fn performed(take: &Take) -> bool {
+    let outcome = take.outcome.as_ref();
+    outcome.is_some_and(|one| one.result != TakeResult::Stopped)
+}
+
+pub(crate) fn blocks(bench: &Bench<'_>, people: &[PersonStanding]) -> Vec<DayBlock> {
+    let mut blocks = Vec::new();
+    for one in people {
+        if let Some(reason) = &one.stood_down {
+            blocks.push(DayBlock {
+                kind: DayBlockKind::StoodDown,
+                about: one.person.to_string(),
+                reason: reason.clone(),
+                remedy: "Cast someone else, or wait until they are back.".to_owned(),
+            });
+        }
+        if one.look_owed {
+            blocks.push(DayBlock {
+                kind: DayBlockKind::Look,
+                about: one.person.to_string(),
+                reason: format!(
+                    "The medic has not looked at {} since the last take.",
+                    bench.name(one.person)
+                ),
+                remedy: "Ask the medic to look and to record it.".to_owned(),
+            });
+        }
+    }
+    blocks
+}
+
+/// What the takes of a gag put bodies through: for each performer, what their slot counts.
+pub fn taken(plan: &Plan, takes: &[Take]) -> Vec<Taken> {
+    let mut all = Vec::new();
+    for take in takes.iter().filter(|take| performed(take)) {
+        for slot in &plan.facets.cast.slots {
+            let Some(person) = take.cast.get(&slot.id) else {
+                continue;
+            };
+            for requirement in &slot.requirements {
+                if let Requirement::DailyExposure { exposure, adds, .. } = requirement {
+                    all.push(Taken {
+                        person: *person,
+                        exposure: Exposure {
+                            kind: exposure.clone(),
+                            on: take.day,
+                            count: *adds,
+                        },
+                    });
+                }
+            }
+        }
+    }
+    all
+}
+
+/// Everything one person's body has taken that the case knows of beyond their own record.
+pub(crate) fn exposures(case: &Case, person: PersonId) -> Vec<Exposure> {
+    let here = taken(&case.plan, &case.day.takes);
+    let elsewhere = case.day.taken.iter().cloned();
+    let heads = case.day.looks.iter().filter(|one| one.head_impact);
+    let heads = heads.map(|one| Taken {
+        person: one.person,
+        exposure: Exposure {
+            kind: "head_impact".to_owned(),
+            on: one.day,
+            count: 1,
+        },
+    });
+    here.into_iter()
+        .chain(elsewhere)
+        .chain(heads)
+        .filter(|one| one.person == person)
+        .map(|one| one.exposure)
+        .collect()
+}

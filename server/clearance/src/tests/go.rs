@@ -1,0 +1,360 @@
+//! A go: called only when the plan is cleared and the day stands, and good for one take. "Go lasts one
+//! take", the medic's look after it and the freeze after a near miss are common practice from memory.
+
+use gagwright_casting::Requirement;
+use jiff::{SignedDuration, civil::date};
+use uuid::Uuid;
+
+use crate::{
+    case::{
+        BlockKind, ClearanceState, Closing, DayBlockKind, Fitness, Incident, IncidentKind,
+        Quarantine, ReadingKind, Returned, RoleState, StandDown, TakeResult, Told,
+    },
+    day_scene::DAY,
+    ids::RecordId,
+    judge::{is_open, missing_closings, untold},
+    policy::Role,
+    scene::{Scene, person_of},
+};
+
+fn kinds(scene: &Scene) -> Vec<DayBlockKind> {
+    let mut kinds: Vec<_> = scene
+        .judged()
+        .go
+        .why_not
+        .iter()
+        .map(|one| one.kind)
+        .collect();
+    kinds.dedup();
+    kinds
+}
+
+#[test]
+fn a_morning_waits_for_the_briefing_the_reading_and_the_marks() {
+    let scene = Scene::morning();
+    assert_eq!(scene.judged().state, ClearanceState::Cleared);
+    assert_eq!(
+        kinds(&scene),
+        [
+            DayBlockKind::Briefing,
+            DayBlockKind::Reading,
+            DayBlockKind::Unsigned
+        ]
+    );
+    assert!(Scene::ready().judged().go.may);
+}
+
+#[test]
+fn no_go_while_the_plan_is_not_cleared() {
+    let mut scene = Scene::ready();
+    scene.hold(None);
+    assert_eq!(kinds(&scene), [DayBlockKind::Plan]);
+    assert!(scene.judged().day.stands);
+}
+
+#[test]
+fn no_go_on_another_day_than_the_plans_unless_briefed_for_it() {
+    let mut scene = Scene::ready();
+    scene.later(SignedDuration::from_hours(24 * 20));
+    // The day is past: today is judged, and nobody was briefed for it.
+    let judged = scene.judged();
+    assert_eq!(judged.day.day, date(2026, 4, 3));
+    assert!(kinds(&scene).contains(&DayBlockKind::Briefing));
+    let mut early = Scene::cleared();
+    early.now = crate::scene::time("2026-03-10T09:00:00Z");
+    assert_eq!(early.judged().day.day, DAY);
+    assert!(kinds(&early).contains(&DayBlockKind::NotToday));
+}
+
+#[test]
+fn people_are_judged_again_for_another_day() {
+    let mut scene = Scene::ready();
+    scene.case.people[0].medically_clear_until = Some(DAY);
+    assert!(scene.judged().go.may);
+    scene.later(SignedDuration::from_hours(24));
+    let everyone = scene.judged().day.briefing.attended;
+    scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", everyone);
+    scene.reading(ReadingKind::Wind, 2.0);
+    scene.everyone_signs_the_day();
+    let why = scene.judged().go.why_not;
+    assert_eq!(kinds(&scene), [DayBlockKind::Performer], "{why:?}");
+    assert!(why[0].reason.contains("on 2026-03-15"), "{why:?}");
+}
+
+#[test]
+fn a_reading_grows_old() {
+    let mut scene = Scene::ready();
+    scene.reading(ReadingKind::Wind, 3.0);
+    // The band allows 20 minutes, which is less than the policy's 30.
+    scene.later(SignedDuration::from_mins(20));
+    assert!(scene.judged().go.may);
+    scene.later(SignedDuration::from_mins(1));
+    let why = scene.judged().go.why_not;
+    assert_eq!(kinds(&scene), [DayBlockKind::Reading]);
+    assert!(
+        why[0].reason.ends_with("a reading counts for 20 min."),
+        "{why:?}"
+    );
+}
+
+#[test]
+fn a_reading_at_the_bands_own_edge_is_inside() {
+    let mut scene = Scene::ready();
+    scene.reading(ReadingKind::Wind, 6.0);
+    assert!(scene.judged().go.may);
+    scene.reading(ReadingKind::Wind, 6.000_001);
+    assert!(!scene.judged().go.may);
+}
+
+#[test]
+fn whoever_missed_the_briefing_is_named_and_may_be_briefed_later() {
+    let mut scene = Scene::morning();
+    scene.reading(ReadingKind::Wind, 3.0);
+    scene.briefed_at(DAY, "Silo yard", vec![]);
+    scene.everyone_signs_the_day();
+    let judged = scene.judged();
+    assert!(
+        judged
+            .day
+            .briefing
+            .missed
+            .contains(&person_of(Role::Performer))
+    );
+    // Whoever led it was there.
+    assert!(
+        !judged
+            .day
+            .briefing
+            .missed
+            .contains(&person_of(Role::FirstAd))
+    );
+    scene.briefed_at(DAY, "Silo yard", judged.day.briefing.missed);
+    assert!(scene.judged().go.may, "{:?}", scene.judged().go.why_not);
+}
+
+#[test]
+fn a_briefing_is_outdated_by_what_is_done() {
+    let mut scene = Scene::ready();
+    scene.revise(|facets| facets.action.summary = "From the other side.".to_owned());
+    assert!(scene.judged().day.briefing.outdated);
+    let mut camera = Scene::ready();
+    camera.revise(|facets| facets.camera.notes = "a longer lens".to_owned());
+    assert!(!camera.judged().day.briefing.outdated);
+}
+
+#[test]
+fn a_go_is_spent_by_its_take_and_the_next_needs_the_medics_look() {
+    let mut scene = Scene::ready();
+    assert_eq!(scene.judged().go.next, 1);
+    let take = scene.calls_go();
+    let judged = scene.judged();
+    assert_eq!(kinds(&scene), [DayBlockKind::OpenTake]);
+    assert_eq!(
+        judged.go.open.as_ref().unwrap().lapsed,
+        Vec::<String>::new()
+    );
+    scene.ends(take, TakeResult::NotGood);
+    assert_eq!(kinds(&scene), [DayBlockKind::Look]);
+    scene.looked(Some(take), Fitness::Limits, false);
+    let judged = scene.judged();
+    assert!(judged.go.may && judged.go.next == 2);
+}
+
+#[test]
+fn a_take_stopped_before_the_action_needs_no_look() {
+    let mut scene = Scene::ready();
+    let take = scene.calls_go();
+    scene.ends(take, TakeResult::Stopped);
+    assert!(scene.judged().go.may);
+}
+
+#[test]
+fn a_hold_raised_and_released_after_the_go_has_voided_it() {
+    let mut scene = Scene::ready();
+    scene.calls_go();
+    scene.hold(None);
+    let at = scene.now;
+    scene.case.holds[0].released_at = Some(at);
+    let open = scene.judged().go.open.unwrap();
+    assert!(open.lapsed[0].starts_with("A hold was raised after the go"));
+}
+
+#[test]
+fn an_unfit_performer_waits_for_the_medic() {
+    let mut scene = Scene::ready();
+    scene.looked(None, Fitness::Unfit, false);
+    assert_eq!(kinds(&scene), [DayBlockKind::StoodDown]);
+    scene.looked(None, Fitness::Fit, false);
+    assert!(scene.judged().go.may);
+}
+
+#[test]
+fn whoever_is_stood_down_does_not_perform_until_they_are_back() {
+    let mut scene = Scene::ready();
+    let at = scene.now;
+    scene.case.day.stand_downs.push(StandDown {
+        id: RecordId(Uuid::from_u128(5)),
+        person: person_of(Role::Performer),
+        from: at,
+        until: None,
+        by: person_of(Role::Performer),
+        returned: None,
+    });
+    assert_eq!(kinds(&scene), [DayBlockKind::StoodDown]);
+    scene.case.day.stand_downs[0].returned = Some(Returned {
+        at,
+        by: person_of(Role::Performer),
+    });
+    assert!(scene.judged().go.may);
+}
+
+#[test]
+fn equipment_in_quarantine_blocks_the_plan_and_the_day() {
+    let mut scene = Scene::ready();
+    let since = scene.now;
+    scene.case.day.equipment[0].quarantined = Some(Quarantine {
+        since,
+        reason: "A frayed strap.".to_owned(),
+        by: person_of(Role::Rigging),
+    });
+    let judged = scene.judged();
+    assert_eq!(judged.state, ClearanceState::Blocked);
+    assert!(judged.blocks[0].reason.contains("in quarantine since"));
+    assert!(judged.blocks[0].reason.ends_with("A frayed strap."));
+    assert_eq!(kinds(&scene), [DayBlockKind::Plan, DayBlockKind::Equipment]);
+}
+
+#[test]
+fn the_registers_inspection_counts_before_the_plans() {
+    let mut scene = Scene::ready();
+    scene.case.day.equipment[0].inspected_until = Some(date(2026, 3, 13));
+    assert!(
+        scene.judged().blocks[0]
+            .reason
+            .contains("counts until 2026-03-13")
+    );
+    scene.case.day.equipment[0].inspected_until = Some(DAY);
+    assert!(scene.judged().go.may);
+}
+
+fn near_miss(scene: &mut Scene) -> Incident {
+    Incident {
+        id: RecordId(Uuid::from_u128(6)),
+        kind: IncidentKind::NearMiss,
+        gag: Some(scene.case.plan.gag),
+        at: scene.now,
+        by: person_of(Role::Rigging),
+        what: "a shackle fell".to_owned(),
+        told: Vec::new(),
+        closings: Vec::new(),
+        closed_at: None,
+    }
+}
+
+#[test]
+fn a_near_miss_freezes_the_plan_until_two_people_say_what_was_done_and_all_were_told() {
+    let mut scene = Scene::ready();
+    let incident = near_miss(&mut scene);
+    scene.case.day.incidents.push(incident);
+    let judged = scene.judged();
+    assert_eq!(judged.state, ClearanceState::Held);
+    assert_eq!(judged.blocks[0].kind, BlockKind::Incident);
+    let at = scene.now;
+    let (policy, members) = (scene.case.policy.clone(), scene.case.members.clone());
+    let open = &mut scene.case.day.incidents[0];
+    assert_eq!(
+        untold(open, &policy),
+        ["coordinator", "first_ad", "production"]
+    );
+    for who in ["coordinator", "first_ad", "production"] {
+        let by = person_of(Role::Rigging);
+        open.told.push(Told {
+            who: who.to_owned(),
+            at,
+            by,
+        });
+    }
+    let closing = |role: Role, person: Role| Closing {
+        role,
+        person: person_of(person),
+        at,
+        action: "all shackles moused and checked".to_owned(),
+    };
+    open.closings
+        .push(closing(Role::Coordinator, Role::Coordinator));
+    assert_eq!(
+        missing_closings(open, &policy, &members),
+        [Role::Production]
+    );
+    assert!(is_open(open, &policy, &members));
+    // Whoever does not hold the hat closes nothing.
+    open.closings.push(closing(Role::Production, Role::Camera));
+    assert!(is_open(open, &policy, &members));
+    open.closings
+        .push(closing(Role::Production, Role::Production));
+    assert!(!is_open(open, &policy, &members));
+    assert!(scene.judged().go.may);
+}
+
+#[test]
+fn one_person_with_both_hats_does_not_close_an_incident() {
+    let mut scene = Scene::ready();
+    let mut incident = near_miss(&mut scene);
+    let at = scene.now;
+    scene
+        .member(Role::Coordinator)
+        .roles
+        .insert(Role::Production);
+    for role in [Role::Coordinator, Role::Production] {
+        incident.closings.push(Closing {
+            role,
+            person: person_of(Role::Coordinator),
+            at,
+            action: "looked at".to_owned(),
+        });
+    }
+    let missing = missing_closings(&incident, &scene.case.policy, &scene.case.members);
+    assert_eq!(missing, [Role::Production]);
+}
+
+#[test]
+fn what_takes_put_a_body_through_counts_against_its_cap() {
+    let mut scene = Scene::morning();
+    scene.revise(|facets| {
+        facets.cast.slots[0]
+            .requirements
+            .push(Requirement::DailyExposure {
+                exposure: "high_fall".to_owned(),
+                adds: 1,
+                max: 2,
+            });
+    });
+    scene.everyone_signs();
+    scene.briefed();
+    scene.reading(ReadingKind::Wind, 3.0);
+    scene.everyone_signs_the_day();
+    for _ in 0..2 {
+        assert!(scene.judged().go.may, "{:?}", scene.judged().go.why_not);
+        let take = scene.calls_go();
+        scene.ends(take, TakeResult::Good);
+        scene.looked(Some(take), Fitness::Fit, false);
+    }
+    // Two taken and one to come make three, where two is the most.
+    let why = scene.judged().go.why_not;
+    assert!(
+        why[0].reason.contains("2 taken that day and 1 here make 3"),
+        "{why:?}"
+    );
+}
+
+#[test]
+fn a_decline_for_the_day_stands_until_its_signer_says_otherwise() {
+    let mut scene = Scene::ready();
+    let mut statement = scene.day_statement(Role::Medic);
+    statement.decision = crate::signoff::Decision::Decline;
+    scene.hand_in_day(&statement).unwrap();
+    assert_eq!(scene.day_mark(Role::Medic).state, RoleState::Declined);
+    assert_eq!(kinds(&scene), [DayBlockKind::Decline]);
+    scene.signs_the_day(Role::Medic);
+    assert!(scene.judged().go.may);
+}
