@@ -17,7 +17,15 @@ for (const operations of Object.values(description.paths)) {
 }
 
 /** Names that the app lists in this order: the constant, and the schema that has them. */
-const LISTS = { FACETS: 'Facet', HAZARDS: 'Hazard', ROLES: 'Role', PERMISSIONS: 'Permission' };
+const LISTS = {
+  FACETS: 'Facet',
+  HAZARDS: 'Hazard',
+  ROLES: 'Role',
+  PERMISSIONS: 'Permission',
+  SEVERITIES: 'Severity',
+  PROBABILITIES: 'Probability',
+  CONTROL_KINDS: 'ControlKind',
+};
 
 /** A map whose keys are known names becomes a record of those, each of which may be missing. */
 function namedKeys(schema, options) {

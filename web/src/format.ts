@@ -90,7 +90,15 @@ export function bytes(n: number): string {
 /** An SI number as people read it, in the units this phone shows. */
 export function quantity(kind: Quantity, si: number): string {
   if (!core.ready) return '…';
-  return marked(core.format(kind, si, settings.units));
+  const text = core.format(kind, si, settings.units);
+  // A small chance is words: "1 in 20 million".
+  return kind === 'ratio' && text.startsWith('1 in ') ? said(text) : marked(text);
+}
+
+/** As it stands in a field, where it must read back in any language: a small chance keeps its noughts. */
+export function quantityToType(kind: Quantity, si: number): string {
+  if (kind !== 'ratio' || Math.abs(si) >= 1e-5 || si === 0) return quantity(kind, si);
+  return marked(si.toFixed(14).replace(/0+$/, ''));
 }
 
 /** A plain number as people read it. */

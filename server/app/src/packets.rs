@@ -4,6 +4,7 @@
 mod figures;
 mod plan;
 mod records;
+mod risks;
 mod signatures;
 
 use std::collections::BTreeMap;
@@ -164,7 +165,11 @@ fn from(
                 mark: block_mark(block.kind),
             })
             .collect(),
-        cautions: Vec::new(),
+        cautions: judged
+            .risks
+            .iter()
+            .filter_map(|risk| risk.caution.clone())
+            .collect(),
         plan_digest: judged.plan_digest.clone(),
         verify_data: judged.plan_digest.clone(),
         verify_caption:
@@ -174,6 +179,7 @@ fn from(
         demo: production.demo,
         generated_at: now.to_string(),
         generated_text: words::moment(now, &zone),
+        risks: risks::parts(&plan.facets.action.risks, &judged.hazards, &case.policy),
         facets: plan::parts(case, &judged.facets, technique, names, &zone),
         hazards: judged
             .hazards

@@ -13,6 +13,7 @@ use crate::{
     ids::{HoldId, RecordId, SignOffId},
     plan::{FacetHashes, Hazard, Plan},
     policy::{Policy, Role},
+    risk::RiskStanding,
     signoff::{Device, Member, SignOff},
 };
 
@@ -185,6 +186,8 @@ pub struct Clearance {
     pub day: DayStanding,
     /// Whether a go may be called: the plan cleared, the day standing, and nothing in between.
     pub go: GoStanding,
+    /// The plan's risks with the levels of the matrix, in the plan's order.
+    pub risks: Vec<RiskStanding>,
 }
 
 impl Clearance {

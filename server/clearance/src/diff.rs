@@ -138,15 +138,17 @@ fn lists(pointer: &str, old: &[Value], new: &[Value], found: &mut Vec<FieldChang
 
 /// The field that names the items of both lists: present in each, and different in each.
 fn naming_field(old: &[Value], new: &[Value]) -> Option<&'static str> {
-    ["id", "serial", "reading", "name"].into_iter().find(|key| {
-        [old, new].into_iter().all(|items| {
-            let names: Vec<Option<&Value>> = items.iter().map(|item| item.get(*key)).collect();
-            names
-                .iter()
-                .enumerate()
-                .all(|(at, name)| name.is_some() && !names[..at].contains(name))
-        }) && !(old.is_empty() && new.is_empty())
-    })
+    ["id", "serial", "reading", "name", "event"]
+        .into_iter()
+        .find(|key| {
+            [old, new].into_iter().all(|items| {
+                let names: Vec<Option<&Value>> = items.iter().map(|item| item.get(*key)).collect();
+                names
+                    .iter()
+                    .enumerate()
+                    .all(|(at, name)| name.is_some() && !names[..at].contains(name))
+            }) && !(old.is_empty() && new.is_empty())
+        })
 }
 
 fn child(pointer: &str, name: &str) -> String {

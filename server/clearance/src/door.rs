@@ -136,6 +136,13 @@ fn same_content(
         );
         return Err(mismatch("another plan", detail));
     }
+    if statement.technique != case.plan.technique {
+        let (signed, current) = (&statement.technique, &case.plan.technique);
+        return Err(mismatch(
+            "another technique",
+            format!("{signed}, but the plan's is {current}"),
+        ));
+    }
     let signed: BTreeSet<Facet> = statement.facets.keys().copied().collect();
     if signed != policy.covers {
         let all: Vec<Facet> = policy.covers.iter().copied().collect();

@@ -143,6 +143,7 @@ pub fn draft(
         gag: case.plan.gag,
         revision: case.plan.revision,
         plan_digest: plan_digest(&case.plan.facets).map_err(refused)?,
+        technique: case.plan.technique.clone(),
         facets,
         role,
         slot,

@@ -9,7 +9,7 @@ use gagwright_mechanics::InputValue;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use crate::{case::ReadingKind, plan::Hazard};
+use crate::{case::ReadingKind, plan::Hazard, risk::Risk};
 
 /// The technique's parameters that belong to one facet, SI.
 pub type Parameters = BTreeMap<String, InputValue>;
@@ -56,6 +56,9 @@ pub struct Action {
     /// Hazards beyond those the technique always brings.
     #[serde(default)]
     pub hazards: BTreeSet<Hazard>,
+    /// Hazards weighed. A hazard weighed here is one the gag has.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub risks: Vec<Risk>,
     /// What makes anyone stop: the abort word, the bail.
     #[serde(default)]
     pub abort: String,

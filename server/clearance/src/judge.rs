@@ -31,6 +31,7 @@ pub(crate) use {bench::Bench, required::Needed, standing::standing};
 use crate::{
     canonical,
     case::{Block, BlockKind, Case, Clearance, ClearanceState, RoleStanding},
+    risk,
     signoff::Statement,
 };
 
@@ -88,6 +89,7 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
         hazards: hazards.into_iter().collect(),
         day,
         go,
+        risks: risk::standings(&plan.facets.action),
     }
 }
 

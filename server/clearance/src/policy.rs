@@ -11,7 +11,7 @@ use std::{
 };
 
 use gagwright_casting::Requirement;
-use gagwright_mechanics::Facet;
+use gagwright_mechanics::{Facet, models::risk::RiskLevel};
 use serde::{Deserialize, Serialize};
 
 use crate::{facets::Rung, plan::Hazard};
@@ -174,6 +174,9 @@ pub struct Required {
     /// Gags with a check that is marginal, unknown or exceeded.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub doubtful_check: bool,
+    /// Gags with a risk that, after its controls, is of this level or higher.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub risk_from: Option<RiskLevel>,
 }
 
 /// What a signer puts their name to.

@@ -36,6 +36,8 @@ pub struct Statement {
     pub revision: u32,
     /// RFC 6962 root over the facets in table order, hex.
     pub plan_digest: String,
+    /// The technique's machine name: the same contents mean something else under another.
+    pub technique: String,
     /// Hashes of the facets covered.
     #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<gagwright_mechanics::Facet, String>))]
     pub facets: FacetHashes,

@@ -3,6 +3,7 @@
 //! for the judge, not for this file.
 
 mod parts;
+mod risks;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -84,6 +85,8 @@ pub fn repeated_names(facets: &Facets) -> Vec<FieldProblem> {
         .iter()
         .map(|rung| rung.name.as_str());
     problems.unique("/facets/rehearsals/rungs", "name", rungs);
+    let events = facets.action.risks.iter().map(|risk| risk.event.as_str());
+    problems.unique("/facets/action/risks", "event", events);
     let serials = facets
         .rigging
         .equipment
@@ -172,6 +175,7 @@ impl Problems {
 fn contents(facets: &Facets, problems: &mut Problems) {
     texts(facets, problems);
     problems.0.extend(repeated_names(facets));
+    risks::risks(&facets.action.risks, problems);
     parts::slots(&facets.cast.slots, problems);
     parts::rigging(&facets.rigging, problems);
     parts::effects(&facets.effects, problems);

@@ -386,3 +386,19 @@ fn normal_distribution() {
         1e-5,
     );
 }
+
+#[test]
+fn the_two_spinal_criteria_are_kept_apart() {
+    // 18: at most 5 % (ejection seats, a public review); 17.7: 10 %, about 62 mm of the model's spring
+    // (STANAG 4569, on a secondary page). x = DR g / w^2 with w = 52.9 rad/s joins the two numbers.
+    assert_eq!(tolerance::EJECTION_RESPONSE, 18.0);
+    assert_eq!(tolerance::VEHICLE_RESPONSE, 17.7);
+    let w = tolerance::response(Axis::Headward).frequency;
+    let pressed = tolerance::VEHICLE_RESPONSE * GRAVITY / (w * w);
+    close(pressed, tolerance::VEHICLE_COMPRESSION, 2e-3);
+    // The middle limit of the headward model is the ejection criterion, and no other.
+    assert_eq!(
+        tolerance::response(Axis::Headward).limits[1],
+        tolerance::EJECTION_RESPONSE
+    );
+}

@@ -9,18 +9,22 @@ use gagwright_mechanics::models::{
     STANDARD_ATMOSPHERE, bridle,
     gas::{self, Reservoir, Valve},
     ode::{self, Point},
+    shackle,
     wire::{self, Material},
 };
 
 #[test]
 fn breaking_strengths() {
-    // MIL-DTL-83420 (FAA AC 43.13-1B table 7-3), 7x19, lbf, galvanised and stainless; from memory.
+    // MIL-DTL-83420 (read in FAA AC 43.13-1B table 7-3), lbf, galvanised and stainless; 7x19, 1/16 7x7.
     for (size, galvanised, stainless) in [
+        ("1/16", 480.0, 480.0),
         ("3/32", 1000.0, 920.0),
         ("1/8", 2000.0, 1760.0),
         ("5/32", 2800.0, 2400.0),
         ("3/16", 4200.0, 3700.0),
+        ("7/32", 5600.0, 5000.0),
         ("1/4", 7000.0, 6400.0),
+        ("9/32", 8000.0, 7800.0),
         ("5/16", 9800.0, 9000.0),
         ("3/8", 14400.0, 12000.0),
     ] {
@@ -38,6 +42,48 @@ fn breaking_strengths() {
     }
     close(wire::find("1/4").unwrap().diameter, 6.35e-3, 1e-12);
     assert!(wire::find("7/16").is_none());
+}
+
+#[test]
+fn sizes_stand_in_order_and_each_is_stronger_than_the_last() {
+    for pair in wire::SIZES.windows(2) {
+        assert!(pair[0].diameter < pair[1].diameter);
+        for material in [Material::Galvanised, Material::Stainless] {
+            assert!(pair[0].breaking_strength(material) < pair[1].breaking_strength(material));
+        }
+    }
+}
+
+#[test]
+fn clips_on_an_end() {
+    // 3 D + 1 with D in inches, rounded up, six diameters apart (a public army constructor's manual).
+    for (size, clips) in [("1/16", 2.0), ("1/8", 2.0), ("1/4", 2.0), ("3/8", 3.0)] {
+        let diameter = wire::find(size).unwrap().diameter;
+        assert_eq!(wire::clips_needed(diameter), clips, "{size}");
+    }
+    // 3 x 1 + 1 is four exactly.
+    assert_eq!(wire::clips_needed(0.0254), 4.0);
+    close(wire::clip_spacing(0.0254 / 2.0), 3.0 * 0.0254, 1e-12);
+}
+
+#[test]
+fn shackles() {
+    // RR-C-271, grade A, tonnes in line; carbon breaks at six times, alloy at five; 70 % at 45 degrees and
+    // 50 % square to the line. All from memory.
+    for (size, tonnes) in [("3/8", 1.0), ("1/2", 2.0), ("5/8", 3.25), ("3/4", 4.75)] {
+        close(
+            shackle::find(size).unwrap().working_load,
+            1000.0 * tonnes,
+            1e-12,
+        );
+    }
+    assert!(shackle::find("7/8").is_none());
+    assert_eq!((shackle::CARBON_FACTOR, shackle::ALLOY_FACTOR), (6.0, 5.0));
+    for (angle, share) in [(0.0, 1.0), (45.0, 0.7), (60.0, 0.5), (-90.0, 0.5)] {
+        assert_eq!(shackle::side_share(angle), Some(share));
+    }
+    assert_eq!(shackle::side_share(91.0), None);
+    assert_eq!(shackle::side_share(f64::NAN), None);
 }
 
 #[test]

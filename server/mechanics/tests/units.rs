@@ -300,6 +300,38 @@ fn what_people_read() {
     );
 }
 
+/// A chance nobody can count the noughts of is said in words, and read back from them.
+#[test]
+fn a_small_chance_is_said_in_words() {
+    use Quantity::{Length, Ratio};
+    for (si, said) in [
+        (1.0e-5, "0.00001"),
+        (1.0e-6, "1 in a million"),
+        (9.996e-7, "1 in a million"),
+        (5.0e-7, "1 in 2 million"),
+        (4.0e-9, "1 in 250 million"),
+        (1.0e-9, "1 in a billion"),
+        (1.0e-12, "1 in 1000 billion"),
+    ] {
+        for written in [format_metric(Ratio, si), format_imperial(Ratio, si)] {
+            assert_eq!(written, (said.to_owned(), ""));
+        }
+        close(parse(Ratio, said).unwrap().value, si, 5e-3);
+    }
+    close(parse(Ratio, "1 in 400").unwrap().value, 0.0025, 1e-12);
+    for refused in [
+        "1 in 0",
+        "1 in 0.5",
+        "1 in",
+        "1 in 3 dozen",
+        "1 in 2 million more",
+    ] {
+        let read = parse(Ratio, refused);
+        assert!(read.is_err(), "{refused}: {read:?}");
+    }
+    assert!(parse(Length, "1 in 12").is_err());
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 

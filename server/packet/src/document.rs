@@ -75,6 +75,8 @@ pub struct PacketDocument {
     /// The plan, one part for each facet, in table order. Empty facets too: the reader must see
     /// that they are empty.
     pub facets: Vec<Part>,
+    /// Hazards weighed, one part for each risk. Empty: the packet has no page of risks.
+    pub risks: Vec<Part>,
     /// Hazards present.
     pub hazards: Vec<String>,
     /// Figures, the most telling first.

@@ -32,6 +32,11 @@ pub(crate) fn after_cover(fonts: &Fonts, document: &PacketDocument, width: f32) 
     let signatures = signatures::signatures(fonts, document, width);
     vec![
         section("Plan", plan::plan(fonts, &document.facets, width)),
+        Section {
+            title: "Risks",
+            own_page: true,
+            pieces: plan::plan(fonts, &document.risks, width),
+        },
         section(
             "Figures and limits",
             figures::figures(fonts, document, width),

@@ -13,7 +13,11 @@ use gagwright_clearance::{
     Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, diff,
     draft::prepare, handed, jws, signoff::PublicKey,
 };
-use gagwright_mechanics::{Quantity, units};
+use gagwright_mechanics::{
+    Quantity,
+    models::risk::{self, Probability, Severity},
+    units,
+};
 use gagwright_trail::{Hash, canonical_bytes, verify_consistency, verify_inclusion as verify_path};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
@@ -100,6 +104,14 @@ pub fn draft_signoff(
     let slot: Option<SlotId> = slot.map(|slot| id("slot", &slot)).transpose()?;
     let (person, signoff) = (id("person", person)?, id("signoff", signoff)?);
     write(&prepare(&case, role, slot, person, signoff, moment(now)?).map_err(thrown)?)
+}
+
+/// What the matrix says of a severity and a probability.
+#[wasm_bindgen]
+pub fn risk_level(severity: &str, probability: &str) -> Answer<String> {
+    let severity: Severity = id("severity", severity)?;
+    let probability: Probability = id("probability", probability)?;
+    write(&risk::level(severity, probability))
 }
 
 /// What differs between two contents of a plan, by facet.

@@ -1106,6 +1106,8 @@ export interface components {
             steps?: string[];
             /** @description Hazards beyond those the technique always brings. */
             hazards?: components["schemas"]["Hazard"][];
+            /** @description Hazards weighed. A hazard weighed here is one the gag has. */
+            risks?: components["schemas"]["Risk"][];
             /** @description What makes anyone stop: the abort word, the bail. */
             abort?: string;
             /** @description The technique's parameters about the action. */
@@ -1555,6 +1557,8 @@ export interface components {
             assessment: components["schemas"]["Assessment"] | null;
             /** @description Hazards present. */
             hazards: components["schemas"]["Hazard"][];
+            /** @description The plan's risks with the levels of the matrix, in the plan's order. */
+            risks: components["schemas"]["RiskStanding"][];
         };
         /**
          * @description The answer in a word, best first; the worst that applies is given.
@@ -1671,6 +1675,18 @@ export interface components {
             /** @description The path, hex. */
             path: string[];
         };
+        /** @description One thing done against a risk. */
+        Control: {
+            /** @description What kind of thing. */
+            kind: components["schemas"]["ControlKind"];
+            /** @description What is done. */
+            what: string;
+        };
+        /**
+         * @description The hierarchy of controls, the strongest first (ISO 45001 clause 8.1.2; from memory).
+         * @enum {string}
+         */
+        ControlKind: "remove" | "substitute" | "engineer" | "organise" | "protect";
         /** @description How often a limit was crossed. */
         Crossing: {
             /** @description The check's name. */
@@ -3278,6 +3294,11 @@ export interface components {
              */
             signed_at: string;
         };
+        /**
+         * @description How likely that outcome is: probability levels A to F of MIL-STD-882E, table II.
+         * @enum {string}
+         */
+        Probability: "frequent" | "probable" | "occasional" | "remote" | "improbable" | "eliminated";
         /** @description The document's shape, for the API's description. */
         Problem: {
             /** @description `/problems/` and the code. */
@@ -3381,6 +3402,13 @@ export interface components {
             /** @description Values by parameter name, SI; what is left out takes the parameter's default. */
             inputs: components["schemas"]["Inputs"];
         };
+        /** @description How bad and how likely. The level follows, and is nowhere typed. */
+        Rating: {
+            /** @description How bad. */
+            severity: components["schemas"]["Severity"];
+            /** @description How likely. */
+            probability: components["schemas"]["Probability"];
+        };
         /** @description One reading. */
         Reading: {
             /** @description Which. */
@@ -3457,6 +3485,8 @@ export interface components {
              * @default false
              */
             doubtful_check: boolean;
+            /** @default null */
+            risk_from?: components["schemas"]["RiskLevel"] | null;
         };
         /** @description One thing a slot needs. */
         Requirement: {
@@ -3587,6 +3617,39 @@ export interface components {
             parameters?: {
                 [key: string]: components["schemas"]["InputValue"];
             };
+        };
+        /** @description One way in which a hazard can hurt somebody. */
+        Risk: {
+            /** @description The hazard it comes from. */
+            hazard: components["schemas"]["Hazard"];
+            /** @description What could happen, and to whom; its own in the plan. */
+            event: string;
+            /** @description As it would be with nothing done. */
+            before: components["schemas"]["Rating"];
+            /** @description What is done, the strongest kind first. */
+            controls?: components["schemas"]["Control"][];
+            /** @description As it is with all of that done. */
+            after: components["schemas"]["Rating"];
+            /** @description Who answers for the controls. */
+            owner: components["schemas"]["Role"];
+        };
+        /**
+         * @description What the matrix answers, the least first.
+         * @enum {string}
+         */
+        RiskLevel: "eliminated" | "low" | "medium" | "serious" | "high";
+        /** @description One risk with its levels. */
+        RiskStanding: {
+            /** @description The hazard. */
+            hazard: components["schemas"]["Hazard"];
+            /** @description What could happen. */
+            event: string;
+            /** @description The level with nothing done. */
+            before: components["schemas"]["RiskLevel"];
+            /** @description The level with the controls. */
+            after: components["schemas"]["RiskLevel"];
+            /** @description What whoever reads it must know, in a sentence; none where nothing stands out. */
+            caution: string | null;
         };
         /**
          * @description A hat someone wears on a production. One person may wear several, each said aloud.
@@ -3776,6 +3839,11 @@ export interface components {
             /** @description IANA time zone of its call times, for example Europe/Lisbon. */
             time_zone: string;
         };
+        /**
+         * @description How bad the worst credible outcome is: severity categories 1 to 4 of MIL-STD-882E, table I.
+         * @enum {string}
+         */
+        Severity: "catastrophic" | "critical" | "marginal" | "negligible";
         /** @description An outline on the ground, metres. */
         Shape: {
             /**
@@ -4150,6 +4218,8 @@ export interface components {
             revision: number;
             /** @description RFC 6962 root over the facets in table order, hex. */
             plan_digest: string;
+            /** @description The technique's machine name: the same contents mean something else under another. */
+            technique: string;
             /** @description Hashes of the facets covered. */
             facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
             /** @description The hat it is signed under. */

@@ -3,7 +3,7 @@
 
 import type { components } from './schema.d.ts';
 
-export { FACETS, HAZARDS, PERMISSIONS, ROLES } from './values.ts';
+export { CONTROL_KINDS, FACETS, HAZARDS, PERMISSIONS, PROBABILITIES, ROLES, SEVERITIES } from './values.ts';
 
 type Shapes = components['schemas'];
 
@@ -75,6 +75,13 @@ export type Plan = Shapes['Plan'];
 export type Load = Shapes['Load'];
 export type Policy = Shapes['Policy'];
 export type Role = Shapes['Role'];
+export type Control = Shapes['Control'];
+export type ControlKind = Shapes['ControlKind'];
+export type Probability = Shapes['Probability'];
+export type Rating = Shapes['Rating'];
+export type Risk = Shapes['Risk'];
+export type RiskLevel = Shapes['RiskLevel'];
+export type Severity = Shapes['Severity'];
 export type Rung = Shapes['Rung'];
 
 // Sign-offs, holds, the day

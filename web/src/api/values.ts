@@ -60,3 +60,27 @@ export const PERMISSIONS = [
   'manage_members',
   'read_trail',
 ] as const;
+
+export const SEVERITIES = [
+  'catastrophic',
+  'critical',
+  'marginal',
+  'negligible',
+] as const;
+
+export const PROBABILITIES = [
+  'frequent',
+  'probable',
+  'occasional',
+  'remote',
+  'improbable',
+  'eliminated',
+] as const;
+
+export const CONTROL_KINDS = [
+  'remove',
+  'substitute',
+  'engineer',
+  'organise',
+  'protect',
+] as const;

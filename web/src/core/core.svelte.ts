@@ -17,9 +17,12 @@ import type {
   Owed,
   Person,
   Prepared,
+  Probability,
   PublicKey,
   Quantity,
+  RiskLevel,
   Role,
+  Severity,
   Slot,
   Statement,
   TechniqueDescription,
@@ -51,6 +54,7 @@ interface Package {
     signoff: string,
     now: string,
   ): string;
+  risk_level(severity: string, probability: string): string;
   diff_facets(a: string, b: string): string;
   facet_hashes(facets: string): string;
   canonical(value: string): string;
@@ -175,6 +179,10 @@ class Core {
     return JSON.parse(
       this.#use.draft_signoff(JSON.stringify(one), role, slot, person, signoff, now.toISOString()),
     );
+  }
+
+  riskLevel(severity: Severity, probability: Probability): RiskLevel {
+    return JSON.parse(this.#use.risk_level(severity, probability));
   }
 
   diffFacets(a: Facets, b: Facets): FacetChange[] {

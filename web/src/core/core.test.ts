@@ -40,7 +40,7 @@ describe('what a change would lapse', () => {
     one = await signed(one, 'coordinator', COORDINATOR);
     const facets = one.plan.facets;
     const titles = (next: typeof facets) =>
-      forecast(one, one.plan, next, now).lapsing.map((each) => each.role);
+      forecast(one, one.plan, next, one.plan.technique, now).lapsing.map((each) => each.role);
 
     const moved = { ...facets, camera: { ...facets.camera, notes: 'From the crane' } };
     expect(titles(moved)).toEqual(['coordinator']);
@@ -53,7 +53,7 @@ describe('what a change would lapse', () => {
     const one = emptyCase();
     const next = structuredClone(one.plan.facets);
     next.action.parameters = { drop_height: { value: 14 } };
-    const seen = forecast(one, one.plan, next, now);
+    const seen = forecast(one, one.plan, next, one.plan.technique, now);
     expect(seen.changes).toHaveLength(1);
     expect(seen.changes[0]?.facet).toBe('action');
     expect(JSON.stringify(seen.changes[0]?.fields)).toContain('14');

@@ -3,17 +3,23 @@
 
 import type {
   Band,
+  ControlKind,
+  Hazard,
   InputValue,
   Parameter,
+  Probability,
   Quantity,
   ReadingKind,
   Requirement,
+  Role,
+  Severity,
   TechniqueDescription,
 } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { day, moment, number, plainName, quantity, withNamesIsolated } from '../format.ts';
 import { t } from '../texts/index.ts';
 import { certificateTitle, skillTitle } from './catalogue.ts';
+import { roleTitle } from './role-title.ts';
 
 /** Numbers in facets that are quantities, by the last two parts of where they stand. */
 const QUANTITIES: Record<string, Quantity> = {
@@ -100,6 +106,11 @@ export function fieldText(name: string, value: unknown): string {
   if (typeof value === 'number') return kind ? quantity(kind, value) : String(value);
   if (typeof value === 'boolean') return value ? t.app.yes : t.app.no;
   if (typeof value !== 'string') return JSON.stringify(value);
+  if (name === 'severity') return t.risk.severity[value as Severity] ?? value;
+  if (name === 'probability') return t.risk.probability[value as Probability] ?? value;
+  if (name === 'kind') return t.risk.control[value as ControlKind] ?? value;
+  if (name === 'hazard') return t.words.hazard[value as Hazard] ?? value;
+  if (name === 'owner') return roleTitle(value as Role);
   if (name === 'day' || name === 'inspected_until') return day(value);
   if (name === 'call') return moment(value);
   return withNamesIsolated(value);

@@ -10,6 +10,7 @@ const draft: Statement = {
   gag: 'g',
   revision: 4,
   plan_digest: 'aa',
+  technique: 'high-fall',
   facets: { medical: 'bb' },
   role: 'medic',
   decision: 'approve',
@@ -30,6 +31,7 @@ it('fills in what only the device can say and leaves the rest as drafted', async
   expect(made).toMatchObject({
     revision: 4,
     plan_digest: 'aa',
+    technique: 'high-fall',
     facets: { medical: 'bb' },
     device: 'device',
     signed_at: '2026-12-04T15:00:00.000Z',

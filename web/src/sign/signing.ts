@@ -42,6 +42,7 @@ export async function offeredHere(
   if (!previous) return offered([]);
   const same =
     earlier?.statement.plan_digest === prepared.statement.plan_digest &&
+    earlier.statement.technique === prepared.statement.technique &&
     earlier.previous?.signoff === previous.signoff;
   if (same) return offered(earlier.changes);
   const covers = new Set(prepared.covers);

@@ -123,6 +123,7 @@ export async function makeStatement(
     gag: one.plan.gag,
     revision: one.plan.revision,
     plan_digest: answer.plan_digest,
+    technique: one.plan.technique,
     facets: Object.fromEntries(rule.covers.map((facet) => [facet, answer.facets[facet]])),
     role,
     decision: 'approve',

@@ -98,5 +98,6 @@ export function spokenClearance(one: Clearance): Clearance {
     slots: one.slots.map((slot) => ({ ...slot, verdict: slot.verdict && spokenVerdict(slot.verdict) })),
     blocks: one.blocks.map((block) => ({ ...block, reason: said(block.reason), remedy: said(block.remedy) })),
     assessment: one.assessment && spokenAssessment(one.assessment),
+    risks: one.risks?.map((risk) => ({ ...risk, caution: risk.caution && said(risk.caution) })),
   };
 }

@@ -57,6 +57,15 @@ pub(super) fn parts(
                         "Hazards beyond the technique's own",
                         hazards.collect(),
                     );
+                    let risks = facets.action.risks.iter().map(|one| {
+                        let (before, after) = (one.before.code(), one.after.code());
+                        format!("{}: {before} before, {after} after its controls", one.event)
+                    });
+                    list(
+                        &mut content,
+                        "Risks weighed, set out below",
+                        risks.collect(),
+                    );
                     paragraph(&mut content, "Abort", &facets.action.abort);
                     &facets.action.parameters
                 }

@@ -11,7 +11,7 @@ use super::bench::Bench;
 use crate::{
     case::{RoleStanding, RoleState},
     plan::{Hazard, Plan},
-    policy::{Role, RolePolicy},
+    policy::{Required, Role, RolePolicy},
     words,
 };
 
@@ -47,11 +47,12 @@ impl Needed<'_> {
     }
 }
 
-/// Hazards that the technique always brings, those the plan names, and those that follow from its
+/// Hazards that the technique always brings, those the plan names or weighs, and those that follow from its
 /// contents: charges listed, and anyone under eighteen cast.
 pub(crate) fn hazards(bench: &Bench<'_>) -> BTreeSet<Hazard> {
     let plan = &bench.case.plan;
     let mut hazards = plan.facets.action.hazards.clone();
+    hazards.extend(plan.facets.action.risks.iter().map(|risk| risk.hazard));
     if let Some(technique) = bench.case.policy.techniques.get(&plan.technique) {
         hazards.extend(&technique.hazards);
     }
@@ -129,6 +130,10 @@ fn because(
     assessment: Option<&Assessment>,
 ) -> Option<String> {
     let required = &policy.required;
+    // Said before "every gag": it is why this one needs more than a glance.
+    if let Some(because) = risk_left(bench, required) {
+        return Some(because);
+    }
     if required.always {
         return Some("every gag".to_owned());
     }
@@ -165,6 +170,26 @@ fn because(
         return Some(format!("a check is {status}: {}", worst.title));
     }
     None
+}
+
+/// The first of the worst risks that the role must put its mark to.
+fn risk_left(bench: &Bench<'_>, required: &Required) -> Option<String> {
+    let from = required.risk_from?;
+    let risks = bench.case.plan.facets.action.risks.iter();
+    let worst = risks
+        .filter(|risk| risk.after.level() >= from)
+        .reduce(|one, other| {
+            if other.after.level() > one.after.level() {
+                other
+            } else {
+                one
+            }
+        })?;
+    Some(format!(
+        "a risk stays {} after its controls: {}",
+        worst.after.level().words(),
+        worst.event
+    ))
 }
 
 /// A role that was not asked and said no all the same: a no is never left out.

@@ -195,6 +195,12 @@ fn lapses(
             statement.revision,
         ));
     }
+    if statement.technique != bench.case.plan.technique {
+        reasons.push(format!(
+            "The technique has changed since {name} signed revision {}.",
+            statement.revision,
+        ));
+    }
     if statement.attestation != policy.attestation.id {
         reasons.push(format!(
             "{name} signed the words \"{}\"; the policy now asks for \"{}\".",

@@ -39,6 +39,10 @@ fn each_field_altered_before_signing_is_refused_with_its_reason() {
         ),
         ("another revision", Box::new(|s, _| s.revision = 2)),
         (
+            "another technique",
+            Box::new(|s, _| s.technique = "high-fall".to_owned()),
+        ),
+        (
             "another revision",
             Box::new(|_, scene| {
                 scene.revise(|_| {});

@@ -240,3 +240,25 @@ fn inputs_that_cannot_be_judged_block() {
         assert_eq!(clearance.state, ClearanceState::Blocked, "{says}");
     }
 }
+
+/// The same words and numbers mean something else when the gag is done another way, so nobody who signed
+/// for the one has signed for the other, whatever they cover.
+#[test]
+fn another_technique_lapses_every_signature() {
+    let mut scene = Scene::cleared();
+    let signed = scene.states();
+    scene.case.plan.technique = "high-fall".to_owned();
+    scene.case.plan.revision = 2;
+    for (role, state) in scene.states() {
+        if signed.contains_key(&role) {
+            assert_eq!(state, RoleState::Lapsed, "{}", role.name());
+            let reasons = scene.standing(role).reasons;
+            assert!(
+                reasons
+                    .iter()
+                    .any(|one| one.starts_with("The technique has changed")),
+                "{reasons:?}"
+            );
+        }
+    }
+}

@@ -27,6 +27,8 @@ pub mod pedestrian;
 pub mod pendulum;
 pub mod pool_fire;
 pub mod registration;
+pub mod risk;
+pub mod shackle;
 pub mod skin;
 pub mod slide;
 pub mod sound;

@@ -6,6 +6,18 @@ use super::{
     ode::{self, Point},
 };
 
+/// Headward dynamic response, in g, with at most 5 % of spinal injury: the criterion for ejection seats.
+/// A judgement made with it is never mixed with [`VEHICLE_RESPONSE`].
+pub const EJECTION_RESPONSE: f64 = 18.0;
+
+/// Headward dynamic response, in g, with 10 % of spinal injury: the criterion for the floor of a vehicle
+/// over a mine (STANAG 4569; read on a secondary page).
+pub const VEHICLE_RESPONSE: f64 = 17.7;
+
+/// The same criterion as the model's spring is pressed together, m (read on a secondary page, as about
+/// 62 mm).
+pub const VEHICLE_COMPRESSION: f64 = 0.062;
+
 /// The way the body is accelerated, by the aviation sign rule.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Axis {

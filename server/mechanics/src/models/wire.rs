@@ -14,7 +14,7 @@ pub enum Material {
     Stainless,
 }
 
-/// One size of 7x19 aircraft cable.
+/// One size of aircraft cable: 7x19, and 7x7 below 3/32.
 pub struct Size {
     /// Machine name, from the nominal diameter in inches.
     pub name: &'static str,
@@ -44,14 +44,17 @@ const fn size(name: &'static str, inches: f64, galvanised_lbf: f64, stainless_lb
     }
 }
 
-/// Minimum breaking strength of 7x19 aircraft cable: MIL-DTL-83420, compositions A (galvanised) and B
-/// (stainless), as also printed in FAA AC 43.13-1B table 7-3. From memory.
-pub static SIZES: [Size; 7] = [
+/// Minimum breaking strength of aircraft cable: MIL-DTL-83420, compositions A (galvanised) and B
+/// (stainless), read in FAA AC 43.13-1B table 7-3. 7x19 from 3/32 up; 1/16 is made as 7x7 only.
+pub static SIZES: [Size; 10] = [
+    size("1/16", 1.0 / 16.0, 480.0, 480.0),
     size("3/32", 3.0 / 32.0, 1000.0, 920.0),
     size("1/8", 1.0 / 8.0, 2000.0, 1760.0),
     size("5/32", 5.0 / 32.0, 2800.0, 2400.0),
     size("3/16", 3.0 / 16.0, 4200.0, 3700.0),
+    size("7/32", 7.0 / 32.0, 5600.0, 5000.0),
     size("1/4", 1.0 / 4.0, 7000.0, 6400.0),
+    size("9/32", 9.0 / 32.0, 8000.0, 7800.0),
     size("5/16", 5.0 / 16.0, 9800.0, 9000.0),
     size("3/8", 3.0 / 8.0, 14400.0, 12000.0),
 ];
@@ -72,6 +75,19 @@ pub fn termination_share(name: &str) -> Option<f64> {
         "wedge" => Some(0.75),
         _ => None,
     }
+}
+
+/// Clips on one end of a wire of this diameter in m: three for each inch and one more, rounded up (an army
+/// constructor's manual). Fewer do not keep the share that [`termination_share`] gives for clips, and no
+/// end has fewer than two.
+pub fn clips_needed(diameter: f64) -> f64 {
+    // A hair less, so that a size that comes out whole is not rounded up by its last bit.
+    libm::ceil(3.0 * diameter / 0.0254 + 1.0 - 1e-9)
+}
+
+/// From one clip to the next, m: six diameters (the same manual).
+pub fn clip_spacing(diameter: f64) -> f64 {
+    6.0 * diameter
 }
 
 /// Share of strength kept over a sheave by the ratio of sheave to wire diameter: a wire-rope maker's

@@ -36,7 +36,7 @@ pub fn format_metric(quantity: Quantity, si: f64) -> (String, &'static str) {
         Quantity::Power if size < 1000.0 => (digits(si), "W"),
         Quantity::Power => (digits(si / 1000.0), "kW"),
         Quantity::Pixels => (digits(si), "px"),
-        Quantity::Ratio => (digits(si), ""),
+        Quantity::Ratio => (ratio(si), ""),
         Quantity::Count => (count(si), ""),
     }
 }
@@ -102,6 +102,21 @@ pub fn join((number, unit): (String, &'static str)) -> String {
         "" => number,
         "°" => format!("{number}°"),
         _ => format!("{number} {unit}"),
+    }
+}
+
+/// A share, or a chance. A small one in words: nobody on a set reads exponents or counts noughts.
+fn ratio(si: f64) -> String {
+    if !(1.0e-12..1.000_5e-6).contains(&si) {
+        return digits(si);
+    }
+    let (one_in, word) = match 1.0e-6 / si {
+        millions if millions < 999.5 => (millions, "million"),
+        millions => (millions / 1000.0, "billion"),
+    };
+    match digits(one_in).as_str() {
+        "1" => format!("1 in a {word}"),
+        number => format!("1 in {number} {word}"),
     }
 }
 

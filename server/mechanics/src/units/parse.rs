@@ -6,7 +6,8 @@ use super::{
     refusal::UnitError,
     table,
     text::{
-        Commas, commas, leading_digits, minutes_and_seconds, normalise, number_end, split_tolerance,
+        Commas, commas, leading_digits, minutes_and_seconds, normalise, number_end, one_in,
+        split_tolerance,
     },
 };
 
@@ -59,6 +60,10 @@ pub fn parse(quantity: Quantity, text: &str) -> Result<Measured, UnitError> {
     }
     if text.trim().chars().count() > LONGEST {
         return Err(context.unknown(&shown));
+    }
+    if let Some(value) = one_in(&shown).filter(|_| quantity == Quantity::Ratio) {
+        let tolerance = None;
+        return Ok(Measured { value, tolerance });
     }
     let plain = normalise(&shown);
     let (main, tolerance) = split_tolerance(&plain);

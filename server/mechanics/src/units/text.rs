@@ -14,6 +14,26 @@ pub(super) fn minutes_and_seconds(text: &str) -> Option<f64> {
     (seconds < 60.0).then_some(minutes * 60.0 + seconds)
 }
 
+/// `1 in 200 million` or `1 in a million`, the way a small chance is said; none when the text is not that.
+pub(super) fn one_in(text: &str) -> Option<f64> {
+    let mut words = text.trim().strip_prefix("1 in ")?.split_whitespace();
+    let number = match words.next()? {
+        "a" => 1.0,
+        digits if digits.bytes().all(|b| b.is_ascii_digit() || b == b'.') => {
+            digits.parse::<f64>().ok()?
+        }
+        _ => return None,
+    };
+    let many = match words.next() {
+        None => 1.0,
+        Some("million") => 1.0e6,
+        Some("billion") => 1.0e9,
+        Some(_) => return None,
+    };
+    let chance = 1.0 / (number * many);
+    (words.next().is_none() && chance > 0.0 && chance <= 1.0).then_some(chance)
+}
+
 /// One spelling for the many marks that mean the same.
 pub(super) fn normalise(text: &str) -> String {
     text.chars()

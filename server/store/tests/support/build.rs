@@ -115,6 +115,7 @@ pub fn statement(
         gag,
         revision: 1,
         plan_digest: format!("{:064x}", 1),
+        technique: "high-fall".to_owned(),
         facets: facet_hashes(1),
         role: Role::FirstAd,
         slot: None,

@@ -9,6 +9,8 @@ export interface Forecast {
   changes: FacetChange[];
   /** Signatures that stand now and would not. */
   lapsing: RoleStanding[];
+  /** It would be done by another technique, whose figures are not those of before. */
+  otherwise: boolean;
   /** What the plan held, and what it would hold. */
   from: Facets;
   to: Facets;
@@ -17,18 +19,19 @@ export interface Forecast {
 const keyOf = (one: RoleStanding) => `${one.role} ${one.slot ?? ''}`;
 const good = (one: RoleStanding) => one.state === 'standing' || one.state === 'conditional';
 
-export function forecast(one: Case, base: Plan, facets: Facets, now: Date): Forecast {
+export function forecast(one: Case, base: Plan, facets: Facets, technique: string, now: Date): Forecast {
   const changes = core.diffFacets(base.facets, facets);
   const before = core.clearance({ ...one, plan: base }, now);
   const plan: Plan =
-    changes.length === 0
+    changes.length === 0 && technique === base.technique
       ? base
-      : { ...base, facets, revision: base.revision + 1, written_at: now.toISOString() };
+      : { ...base, technique, facets, revision: base.revision + 1, written_at: now.toISOString() };
   const after = core.clearance({ ...one, plan }, now);
   const still = new Set(after.roles.filter(good).map(keyOf));
   return {
     from: base.facets,
     to: facets,
+    otherwise: technique !== base.technique,
     after,
     changes,
     lapsing: before.roles.filter((role) => good(role) && !still.has(keyOf(role))),

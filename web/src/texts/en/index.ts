@@ -13,6 +13,7 @@ import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts
 import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
+import { risk } from './risk.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
@@ -36,6 +37,7 @@ export const en = {
   newGag,
   gag,
   figures,
+  risk,
   cast,
   requirement,
   signOffs,

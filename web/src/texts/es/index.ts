@@ -14,6 +14,7 @@ import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts
 import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
+import { risk } from './risk.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
@@ -37,6 +38,7 @@ export const es: Texts = {
   newGag,
   gag,
   figures,
+  risk,
   cast,
   requirement,
   signOffs,

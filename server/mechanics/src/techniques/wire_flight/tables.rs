@@ -10,12 +10,15 @@ use crate::{
 
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
-static WIRE_SIZES: [Choice; 7] = [
+static WIRE_SIZES: [Choice; 10] = [
+    option("1/16", "1/16 in"),
     option("3/32", "3/32 in"),
     option("1/8", "1/8 in"),
     option("5/32", "5/32 in"),
     option("3/16", "3/16 in"),
+    option("7/32", "7/32 in"),
     option("1/4", "1/4 in"),
+    option("9/32", "9/32 in"),
     option("5/16", "5/16 in"),
     option("3/8", "3/8 in"),
 ];
@@ -162,7 +165,7 @@ pub(super) static PARAMETERS: [Parameter; 27] = [
         Facet::Rigging,
         &WIRE_SIZES,
         None,
-        "Nominal diameter of the 7x19 aircraft cable; both wires are alike.",
+        "Nominal diameter of the aircraft cable, 7x19 from 3/32 up; both wires are alike.",
     ),
     choice(
         "wire_material",

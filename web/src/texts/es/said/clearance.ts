@@ -7,6 +7,14 @@ export const clearance: Record<string, string> = {
   'the technique': 'la técnica',
   'it declined': 'no dio su conformidad',
   'a check is {status}: {title}': 'una comprobación está {status}: {title}',
+  'a risk stays {level} after its controls: {event}':
+    'un riesgo sigue siendo {level} con sus medidas: {event}',
+  '"{event}" is still a high risk after its controls. A score is a prompt, never a permit.':
+    '«{event}» sigue siendo un riesgo alto con sus medidas. Una puntuación invita a pensar; nunca es un permiso.',
+  high: 'alto',
+  serious: 'serio',
+  medium: 'medio',
+  low: 'bajo',
   exceeded: 'superada',
   unknown: 'sin dato',
   marginal: 'al límite',
@@ -72,6 +80,8 @@ export const clearance: Record<string, string> = {
     '{facets}: ha cambiado desde que {who} firmó la revisión {n}.',
   '{facets} have changed since {who} signed revision {n}.':
     '{facets}: han cambiado desde que {who} firmó la revisión {n}.',
+  'The technique has changed since {who} signed revision {n}.':
+    'La técnica ha cambiado desde que {who} firmó la revisión {n}.',
   '{who} signed the words "{old}"; the policy now asks for "{new}".':
     '{who} firmó el texto «{old}»; la norma pide ahora «{new}».',
   "{who}'s sign-off was good until {when}.": 'La firma de {who} valía hasta el {when}.',

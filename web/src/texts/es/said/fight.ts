@@ -121,8 +121,8 @@ export const fight: Record<string, string> = {
   'Distance less reach with both on their marks; the lens angle hides it.':
     'Distancia menos alcance con ambos en sus marcas; el ángulo del objetivo lo oculta.',
   'Chance of a hit on the day': 'Probabilidad de golpe en el día',
-  'That at least one strike lands in all takes. 1e-9 means that or less.':
-    'De que al menos un golpe llegue en todas las tomas. 1e-9 significa eso o menos.',
+  'That at least one strike lands in all takes. 1 in a billion means that or less.':
+    'De que al menos un golpe llegue en todas las tomas. 1 entre mil millones significa eso o menos.',
   'Chance in a fresh strike': 'Probabilidad en un golpe descansado',
   'That one strike at the end of the first take lands.':
     'De que llegue un golpe al final de la primera toma.',

@@ -141,8 +141,8 @@ export const horseFall: Record<string, string> = {
     'Largo, deslizamiento incluido, para la probabilidad de fallo aceptada.',
   'Bed width needed': 'Ancho de cama necesario',
   'Chance of missing the bed': 'Probabilidad de no dar en la cama',
-  'Chance that the body comes down or slides outside the bed less its margin. 1e-9 means that or less.':
-    'Probabilidad de que el cuerpo caiga o se deslice fuera de la cama menos su margen. 1e-9 significa eso o menos.',
+  'Chance that the body comes down or slides outside the bed less its margin. 1 in a billion means that or less.':
+    'Probabilidad de que el cuerpo caiga o se deslice fuera de la cama menos su margen. 1 entre mil millones significa eso o menos.',
   "Horse's run": 'Carrera del caballo',
   'How far the horse runs on until it is caught, or slides when it falls.':
     'Cuánto sigue el caballo hasta que se recoge, o cuánto se desliza al caer.',

@@ -37,13 +37,16 @@ export const wireFlight: Record<string, string> = {
   'Between the two overhead points, or the ends of the spreader bar.':
     'Entre los dos puntos superiores, o los extremos del balancín.',
   'Wire size': 'Diámetro del cable',
-  'Nominal diameter of the 7x19 aircraft cable; both wires are alike.':
-    'Diámetro nominal del cable de aviación 7x19; los dos cables son iguales.',
+  'Nominal diameter of the aircraft cable, 7x19 from 3/32 up; both wires are alike.':
+    'Diámetro nominal del cable de aviación, 7x19 desde 3/32; los dos cables son iguales.',
+  '1/16 in': '1/16 pulgadas',
   '3/32 in': '3/32 pulgadas',
   '1/8 in': '1/8 pulgadas',
   '5/32 in': '5/32 pulgadas',
   '3/16 in': '3/16 pulgadas',
+  '7/32 in': '7/32 pulgadas',
   '1/4 in': '1/4 pulgadas',
+  '9/32 in': '9/32 pulgadas',
   '5/16 in': '5/16 pulgadas',
   '3/8 in': '3/8 pulgadas',
   'Wire material': 'Material del cable',
