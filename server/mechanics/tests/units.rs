@@ -310,8 +310,8 @@ fn a_small_chance_is_said_in_words() {
         (9.996e-7, "1 in a million"),
         (5.0e-7, "1 in 2 million"),
         (4.0e-9, "1 in 250 million"),
-        (1.0e-9, "1 in a billion"),
-        (1.0e-12, "1 in 1000 billion"),
+        (1.0e-9, "1 in a thousand million"),
+        (1.0e-12, "1 in 1000000 million"),
     ] {
         for written in [format_metric(Ratio, si), format_imperial(Ratio, si)] {
             assert_eq!(written, (said.to_owned(), ""));

@@ -5,6 +5,13 @@ import { BAR, barFrame } from './bar-frame.ts';
 const number = fc.double({ min: -1e6, max: 1e6, noNaN: true });
 
 describe('a bar of a figure against its limit', () => {
+  it('stands on something when figure and limit are both nothing', () => {
+    const frame = barFrame({ value: 0, low: 0, high: 0, limit: 0, bound: 'at_most' });
+    expect(frame.edge).toBe(0);
+    expect(frame.anchor).toBe('start');
+    expect(frame.beyond).toEqual({ x: 0, width: BAR.width });
+  });
+
   it('keeps everything on the bar, and in the order of the numbers', () => {
     fc.assert(
       fc.property(

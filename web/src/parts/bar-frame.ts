@@ -33,7 +33,8 @@ export function barFrame({ value, low, high, limit, bound, free = false }: Held)
     most = Math.max(most, 0);
   }
   const room = (most - least || 1) * 0.14;
-  if (most > 0 || free) most += room;
+  // Nothing against a limit of nothing still needs a bar to stand on.
+  if (most > 0 || free || most === least) most += room;
   if (least < 0 || free) least -= room;
   const at = (one: number) => ((one - least) / (most - least)) * BAR.width;
   const edge = at(limit);

@@ -1,7 +1,7 @@
 import { beforeAll, expect, it } from 'vitest';
 import type { Check, Figure, Trace } from '../api/types.ts';
 import { startCore } from '../testing/case.ts';
-import { drawFrame, framesOf, marks, nearest, summary } from './plot-frame.ts';
+import { drawFrame, framesOf, marks, namesApart, nearest, summary } from './plot-frame.ts';
 
 beforeAll(startCore);
 
@@ -76,6 +76,30 @@ it('draws a limit inside the frame, and leaves out of it one that would press th
   const far = draw(80_000);
   expect(far.drawn.limits).toEqual([]);
   expect(far.words).toBe('Line from 0 N to 4 kN. Force on the body, at most 80 kN: Within.');
+});
+
+it('keeps the names of two limits apart', () => {
+  const [upper, lower] = namesApart([
+    { title: 'lower', at: 110 },
+    { title: 'upper', at: 100 },
+  ]);
+  expect(upper?.title).toBe('upper');
+  expect(Math.abs((upper?.textAt ?? 0) - (lower?.textAt ?? 0))).toBeGreaterThan(14);
+  expect(lower?.textAt).toBeGreaterThan(lower?.at ?? 0);
+});
+
+it('counts an axis in the unit of what is drawn on it', () => {
+  const small: Trace = {
+    ...trace,
+    x: { title: 'Time', quantity: 'time', values: [0, 1, 2, 3] },
+    y: [{ title: 'Scatter', quantity: 'length', values: [0.05, 0.06, 0.07, 0.098] }],
+  };
+  const [frame] = framesOf(small, [], [], 'metric');
+  if (!frame) throw new Error('no frame');
+  expect(frame.unit).toBe('mm');
+  const drawn = drawFrame(small, frame, { width: 330, height: 250, right: 16, bottom: 46 }, 'metric');
+  // The axis reaches past 0.1 m, where the core would write metres.
+  expect(drawn.yTicks.map((one) => one.text)).toContain('100');
 });
 
 it('reads the sample nearest to a finger', () => {

@@ -105,21 +105,19 @@ export function drawFrame(trace: Trace, frame: Frame, box: Box, units: Units) {
   return {
     x,
     y,
-    xTicks: ticks(trace.x.quantity, x0, x1, width < 420 ? 4 : 8, units).map((one) => ({
-      at: x(one.si),
-      text: one.text,
-    })),
-    yTicks: ticks(kind, y0, y1, 4, units).map((one) => ({ at: y(one.si), text: one.text })),
+    xTicks: ticks(trace.x.quantity, [x0, x1], width < 420 ? 4 : 8, units, Math.max(...trace.x.values)).map(
+      (one) => ({
+        at: x(one.si),
+        text: one.text,
+      }),
+    ),
+    yTicks: ticks(kind, [y0, y1], 4, units, highest).map((one) => ({ at: y(one.si), text: one.text })),
     bands: frame.bands.map((one) => ({
       title: one.title,
       y: y(one.high),
       height: Math.max(y(one.low) - y(one.high), 2),
     })),
-    limits: limits.map((one) => {
-      const at = y(one.limit.value);
-      // Its name stands on the side that is free: over the line, or under it at the very top.
-      return { title: one.title, at, textAt: at < TOP + 20 ? at + 18 : at - 7 };
-    }),
+    limits: namesApart(limits.map((one) => ({ title: one.title, at: y(one.limit.value) }))),
     lines: series.map((one) => ({
       d: one.values
         .map((value, i) => [trace.x.values[i] ?? Number.NaN, value] as const)
@@ -128,6 +126,22 @@ export function drawFrame(trace: Trace, frame: Frame, box: Box, units: Units) {
         .join(''),
     })),
   };
+}
+
+/** A line of text, with a hair of room. */
+const TEXT = 15;
+
+/** Names over their lines; under them at the very top, and where another name stands already. */
+export function namesApart(
+  lines: { title: string; at: number }[],
+): { title: string; at: number; textAt: number }[] {
+  const placed: { title: string; at: number; textAt: number }[] = [];
+  for (const one of lines.toSorted((a, b) => a.at - b.at)) {
+    const over = one.at - 7;
+    const taken = placed.some((other) => Math.abs(other.textAt - over) < TEXT);
+    placed.push({ ...one, textAt: one.at < TOP + 20 || taken ? one.at + 18 : over });
+  }
+  return placed;
 }
 
 /** The plot in words: from where to where each curve goes, and how it stands to its limits. */

@@ -44,8 +44,15 @@ export function displayScale(kind: Quantity, typical: number, units: Units): Sca
   }
 }
 
-export function ticks(kind: Quantity, min: number, max: number, count: number, units: Units): Tick[] {
-  const { factor, offset } = displayScale(kind, max, units);
+/** The axis may reach a little over what is on it, whose unit it keeps: `typical` says which. */
+export function ticks(
+  kind: Quantity,
+  [min, max]: readonly [number, number],
+  count: number,
+  units: Units,
+  typical = max,
+): Tick[] {
+  const { factor, offset } = displayScale(kind, typical, units);
   return roundNumbers((min - offset) / factor, (max - offset) / factor, count).map((read) => ({
     si: offset + factor * read,
     text: number(read).replace('-', '−'),

@@ -107,16 +107,16 @@ pub fn join((number, unit): (String, &'static str)) -> String {
 
 /// A share, or a chance. A small one in words: nobody on a set reads exponents or counts noughts.
 fn ratio(si: f64) -> String {
+    if si > 0.0 && si < 1.0e-12 {
+        return "under 1 in 1000000 million".to_owned();
+    }
     if !(1.0e-12..1.000_5e-6).contains(&si) {
         return digits(si);
     }
-    let (one_in, word) = match 1.0e-6 / si {
-        millions if millions < 999.5 => (millions, "million"),
-        millions => (millions / 1000.0, "billion"),
-    };
-    match digits(one_in).as_str() {
-        "1" => format!("1 in a {word}"),
-        number => format!("1 in {number} {word}"),
+    match digits(1.0e-6 / si).as_str() {
+        "1" => "1 in a million".to_owned(),
+        "1000" => "1 in a thousand million".to_owned(),
+        millions => format!("1 in {millions} million"),
     }
 }
 
@@ -143,7 +143,8 @@ fn one_decimal(value: f64) -> String {
 /// point are dropped, since they would claim a precision that the inputs do not have.
 fn digits(value: f64) -> String {
     let size = value.abs();
-    if size == 0.0 {
+    // What rounding left over is nothing to anybody.
+    if size < 1.0e-12 {
         return "0".to_owned();
     }
     if !(1.0e-6..1.0e15).contains(&size) {

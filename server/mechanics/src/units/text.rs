@@ -24,14 +24,13 @@ pub(super) fn one_in(text: &str) -> Option<f64> {
         }
         _ => return None,
     };
-    let many = match words.next() {
-        None => 1.0,
-        Some("million") => 1.0e6,
-        Some("billion") => 1.0e9,
-        Some(_) => return None,
-    };
+    let many = words.try_fold(1.0, |many, word| match word {
+        "thousand" => Some(many * 1.0e3),
+        "million" => Some(many * 1.0e6),
+        _ => None,
+    })?;
     let chance = 1.0 / (number * many);
-    (words.next().is_none() && chance > 0.0 && chance <= 1.0).then_some(chance)
+    (chance > 0.0 && chance <= 1.0).then_some(chance)
 }
 
 /// One spelling for the many marks that mean the same.

@@ -43,7 +43,7 @@ pub(super) static FIGURES: [FigureDescription; 23] = [
         "miss_probability",
         "Chance of missing",
         Quantity::Ratio,
-        "Chance that the body's centre comes down outside the mat less its margin. 1 in a billion means that or less.",
+        "Chance that the body's centre comes down outside the mat less its margin. 1 in a thousand million means that or less.",
     ),
     figure(
         "flight_time",

@@ -401,7 +401,7 @@ pub(super) static FIGURES: [FigureDescription; 21] = [
         "chance_day",
         "Chance of a hit on the day",
         Quantity::Ratio,
-        "That at least one strike lands in all takes. 1 in a billion means that or less.",
+        "That at least one strike lands in all takes. 1 in a thousand million means that or less.",
     ),
     figure(
         "chance_first",

@@ -333,7 +333,7 @@ pub(super) static FIGURES: [FigureDescription; 15] = [
         "miss_probability",
         "Chance of missing",
         Quantity::Ratio,
-        "Chance that the body's centre comes down outside the catcher less its margin. 1 in a billion means that \
+        "Chance that the body's centre comes down outside the catcher less its margin. 1 in a thousand million means that \
          or less.",
     ),
     figure(

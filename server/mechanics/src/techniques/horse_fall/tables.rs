@@ -512,7 +512,7 @@ pub(super) static FIGURES: [FigureDescription; 23] = [
         "miss_probability",
         "Chance of missing the bed",
         Quantity::Ratio,
-        "Chance that the body comes down or slides outside the bed less its margin. 1 in a billion means that or less.",
+        "Chance that the body comes down or slides outside the bed less its margin. 1 in a thousand million means that or less.",
     ),
     figure(
         "horse_run",

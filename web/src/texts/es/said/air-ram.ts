@@ -100,7 +100,7 @@ export const airRam: Record<string, string> = {
     'Lo mayor a lo largo del cuerpo mientras empuja la placa, con la gravedad.',
   'How far the launch shakes the spine upward (dynamic response model).':
     'Cuánto sacude el lanzamiento la columna hacia arriba (modelo de respuesta dinámica).',
-  "Chance that the body's centre comes down outside the mat less its margin. 1 in a billion means that or less.":
+  "Chance that the body's centre comes down outside the mat less its margin. 1 in a thousand million means that or less.":
     'Probabilidad de que el centro del cuerpo caiga fuera de la colchoneta menos su margen. 1 entre mil millones significa eso o menos.',
   'From leaving the plate to landing.': 'De dejar la placa a la llegada.',
   'Speed at which the body meets the mat.': 'Velocidad con que el cuerpo llega a la colchoneta.',

@@ -121,7 +121,7 @@ export const fight: Record<string, string> = {
   'Distance less reach with both on their marks; the lens angle hides it.':
     'Distancia menos alcance con ambos en sus marcas; el ángulo del objetivo lo oculta.',
   'Chance of a hit on the day': 'Probabilidad de golpe en el día',
-  'That at least one strike lands in all takes. 1 in a billion means that or less.':
+  'That at least one strike lands in all takes. 1 in a thousand million means that or less.':
     'De que al menos un golpe llegue en todas las tomas. 1 entre mil millones significa eso o menos.',
   'Chance in a fresh strike': 'Probabilidad en un golpe descansado',
   'That one strike at the end of the first take lands.':

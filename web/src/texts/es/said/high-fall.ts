@@ -118,7 +118,7 @@ export const highFall: Record<string, string> = {
   'Half the width of the ellipse that holds 99 of 100 landings.':
     'La mitad del ancho de la elipse que contiene 99 de cada 100 llegadas.',
   'Chance of missing': 'Probabilidad de fallar',
-  "Chance that the body's centre comes down outside the catcher less its margin. 1 in a billion means that or less.":
+  "Chance that the body's centre comes down outside the catcher less its margin. 1 in a thousand million means that or less.":
     'Probabilidad de que el centro del cuerpo caiga fuera del receptor menos su margen. 1 entre mil millones significa eso o menos.',
   'Catcher length needed': 'Largo de receptor necesario',
   'Length, placed as planned, for the accepted chance of missing.':

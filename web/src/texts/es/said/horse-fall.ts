@@ -141,7 +141,7 @@ export const horseFall: Record<string, string> = {
     'Largo, deslizamiento incluido, para la probabilidad de fallo aceptada.',
   'Bed width needed': 'Ancho de cama necesario',
   'Chance of missing the bed': 'Probabilidad de no dar en la cama',
-  'Chance that the body comes down or slides outside the bed less its margin. 1 in a billion means that or less.':
+  'Chance that the body comes down or slides outside the bed less its margin. 1 in a thousand million means that or less.':
     'Probabilidad de que el cuerpo caiga o se deslice fuera de la cama menos su margen. 1 entre mil millones significa eso o menos.',
   "Horse's run": 'Carrera del caballo',
   'How far the horse runs on until it is caught, or slides when it falls.':

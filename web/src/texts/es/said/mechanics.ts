@@ -10,9 +10,8 @@ export const mechanics: Record<string, string> = {
   'these inputs together give no finite value for this figure; check the largest and smallest of them':
     'con estos datos juntos esta cifra no tiene un valor finito; revise el mayor y el menor',
   '1 in a million': '1 entre un millón',
-  '1 in a billion': '1 entre mil millones',
+  '1 in a thousand million': '1 entre mil millones',
   '1 in {#n} million': '1 entre {n} millones',
-  '1 in {#n} billion': '1 entre {n} mil millones',
   'common practice': 'práctica habitual',
   '{name}: is not a finite number; give a {quantity} from {range}':
     '{name}: no es un número finito; indique {quantity} de {range}',
