@@ -65,7 +65,6 @@ export const risk = {
   howBad: 'How bad',
   howLikely: 'How likely',
   answers: 'Answers for it',
-  rated: (code: string, bad: string, likely: string) => `${code}: ${bad}, ${likely}`,
   add: 'Add a risk',
   addControl: 'Add a control',
   kind: 'Kind of control',

@@ -17,10 +17,10 @@ export const risk: Texts['risk'] = {
   },
   probability: {
     frequent: 'Frecuente',
-    probable: 'Probable',
+    probable: 'Bastante probable',
     occasional: 'Ocasional',
     remote: 'Remota',
-    improbable: 'Improbable',
+    improbable: 'Muy improbable',
     eliminated: 'Eliminada',
   },
   probabilityHelp: {
@@ -52,7 +52,6 @@ export const risk: Texts['risk'] = {
   howBad: 'Gravedad',
   howLikely: 'Probabilidad',
   answers: 'Responde',
-  rated: (code, bad, likely) => `${code}: ${bad}, ${likely}`,
   add: 'Añadir un riesgo',
   addControl: 'Añadir una medida',
   kind: 'Tipo de medida',
