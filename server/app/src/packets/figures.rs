@@ -109,6 +109,11 @@ fn plot(trace: &Trace, assessment: &Assessment) -> Plot {
         .checks
         .iter()
         .filter(|check| check.limit.quantity == quantity && check.limit.value.abs() <= most * 2.0)
+        .filter(|check| {
+            check
+                .value
+                .is_some_and(|value| shown.iter().any(|series| marks(series, value)))
+        })
         .map(|check| PlotLimit {
             label: format!("{}: {}", check.title, words::limit(check)),
             value: up.apply(check.limit.value),
@@ -134,6 +139,20 @@ fn plot(trace: &Trace, assessment: &Assessment) -> Plot {
         limits,
         caption: "Computed from the plan's own inputs at their stated values.".into(),
     }
+}
+
+/// Whether a curve reaches or ends with a value, so that a limit on that value belongs beside it: the
+/// same rule as on the screen.
+fn marks(series: &gagwright_mechanics::Series, value: f64) -> bool {
+    let good = || series.values.iter().copied().filter(|one| one.is_finite());
+    let ends = [
+        good().reduce(f64::max),
+        good().reduce(f64::min),
+        good().next_back(),
+    ];
+    ends.into_iter()
+        .flatten()
+        .any(|one| one != 0.0 && (value - one).abs() <= 0.01 * one.abs().max(value.abs()))
 }
 
 fn quantity_title(quantity: Quantity) -> String {
