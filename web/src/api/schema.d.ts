@@ -1115,6 +1115,18 @@ export interface components {
                 [key: string]: components["schemas"]["InputValue"];
             };
         };
+        /** @description What follows a take. */
+        AfterTake: {
+            /** @description Whether the medic looks at everyone who performed before the next go, whatever the gag. */
+            look_always: boolean;
+            /** @description Gags on which the medic does all the same, by hazard. */
+            look_hazards: components["schemas"]["Hazard"][];
+            /**
+             * Format: int32
+             * @description Days that a head impact keeps a performer from performing, that day included.
+             */
+            head_impact_days: number;
+        };
         /** @description Under which hat, and what was the cause. */
         Agree: {
             /** @description The hat. */
@@ -1236,12 +1248,65 @@ export interface components {
          * @description What kind of thing stops a gag, worst first.
          * @enum {string}
          */
-        BlockKind: "hold" | "check" | "inputs" | "performer" | "condition" | "equipment" | "decline" | "separation" | "lapsed" | "unsigned" | "open_condition" | "uncast" | "undated" | "rehearsal";
+        BlockKind: "hold" | "incident" | "check" | "inputs" | "performer" | "condition" | "equipment" | "decline" | "separation" | "lapsed" | "unsigned" | "open_condition" | "uncast" | "undated" | "rehearsal";
         /**
          * @description Which side of a limit is allowed.
          * @enum {string}
          */
         Bound: "at_most" | "at_least";
+        /** @description A briefing on the spot. */
+        Briefing: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: date
+             * @description The day it is for.
+             */
+            day: string;
+            /** @description Where. */
+            place: string;
+            /**
+             * Format: int32
+             * @description The revision that people were told of.
+             */
+            revision: number;
+            /** @description What was briefed, as in the plan then current: a briefing counts while these are unchanged. */
+            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who led it. */
+            by: components["schemas"]["PersonId"];
+            /** @description Who was there. */
+            attended: components["schemas"]["PersonId"][];
+            /** @description What was said beyond the plan: deviations, the abort word, who may call a stop. */
+            points?: string;
+        };
+        /** @description Who must be briefed. */
+        BriefingPolicy: {
+            /** @description Whether everyone cast must have been there. */
+            cast: boolean;
+            /** @description Whether everyone must whose mark for the day stands. */
+            signers: boolean;
+        };
+        /** @description Who was briefed. */
+        BriefingStanding: {
+            /** @description Whether the policy asks for one. */
+            asked: boolean;
+            /**
+             * Format: date-time
+             * @description When the last that counts was held; none: none was.
+             */
+            at?: string | null;
+            /** @description Whether one was held for this day and place that the plan has since left behind. */
+            outdated: boolean;
+            /** @description Who was there, over every briefing that counts. */
+            attended: components["schemas"]["PersonId"][];
+            /** @description Who must be and was not. */
+            missed: components["schemas"]["PersonId"][];
+        };
         /** @description What to learn, and for which shot. */
         CalibrateRequest: {
             /** @description The next shot's inputs. */
@@ -1334,6 +1399,8 @@ export interface components {
             devices: components["schemas"]["Device"][];
             /** @description The policy the plan is judged by. */
             policy: components["schemas"]["Policy"];
+            /** @description What happened on the day. */
+            day?: components["schemas"]["DayLog"];
         };
         /** @description Who performs. */
         Cast: {
@@ -1557,6 +1624,10 @@ export interface components {
             assessment: components["schemas"]["Assessment"] | null;
             /** @description Hazards present. */
             hazards: components["schemas"]["Hazard"][];
+            /** @description How the day stands. `state` and `blocks` are the plan's answer alone. */
+            day: components["schemas"]["DayStanding"];
+            /** @description Whether a go may be called: the plan cleared, the day standing, and nothing in between. */
+            go: components["schemas"]["GoStanding"];
             /** @description The plan's risks with the levels of the matrix, in the plan's order. */
             risks: components["schemas"]["RiskStanding"][];
         };
@@ -1565,6 +1636,20 @@ export interface components {
          * @enum {string}
          */
         ClearanceState: "cleared" | "not_asked" | "waiting" | "lapsed" | "blocked" | "held";
+        /** @description One name under what was done so that it does not happen again. */
+        Closing: {
+            /** @description The hat. */
+            role: components["schemas"]["Role"];
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description What was done. */
+            action: string;
+        };
         /**
          * @description Every code the API refuses with. Clients switch on these, so they never change meaning.
          * @enum {string}
@@ -1715,6 +1800,139 @@ export interface components {
              * @description The last day on which doing it still helps.
              */
             by: string;
+        };
+        /** @description One thing that the day or a go waits for. */
+        DayBlock: {
+            /** @description What kind of thing. */
+            kind: components["schemas"]["DayBlockKind"];
+            /** @description The role, slot, serial, reading, person or take it is about, by machine name or id. */
+            about: string;
+            /** @description What is wrong, in a sentence. */
+            reason: string;
+            /** @description What would put it right, in a sentence. */
+            remedy: string;
+        };
+        /**
+         * @description What kind of thing the day or a go waits for.
+         * @enum {string}
+         */
+        DayBlockKind: "plan" | "not_today" | "briefing" | "reading" | "equipment" | "stood_down" | "performer" | "decline" | "lapsed" | "unsigned" | "open_take" | "look";
+        /** @description Everything recorded on the day that bears on one gag. */
+        DayLog: {
+            /**
+             * @description The production's register, as far as this gag's plan names what is in it.
+             * @default []
+             */
+            equipment?: components["schemas"]["RegisteredItem"][];
+            /**
+             * @description Briefings on this gag.
+             * @default []
+             */
+            briefings?: components["schemas"]["Briefing"][];
+            /**
+             * @description Every mark for a day ever made on this gag, in trail order.
+             * @default []
+             */
+            signoffs?: components["schemas"]["DaySignOff"][];
+            /**
+             * @description Takes of this gag.
+             * @default []
+             */
+            takes?: components["schemas"]["Take"][];
+            /**
+             * @description The medic's looks at the people cast, whichever gag each followed.
+             * @default []
+             */
+            looks?: components["schemas"]["Look"][];
+            /**
+             * @description Stand-downs of the people cast.
+             * @default []
+             */
+            stand_downs?: components["schemas"]["StandDown"][];
+            /**
+             * @description Near misses and incidents on this gag or on the whole production.
+             * @default []
+             */
+            incidents?: components["schemas"]["Incident"][];
+            /**
+             * @description What the people cast have taken in the takes of other gags.
+             * @default []
+             */
+            taken?: components["schemas"]["Taken"][];
+        };
+        /** @description What the day needs. */
+        DayPolicy: {
+            /** @description Who signs the day, of those who must sign the plan, and under which words. */
+            roles: components["schemas"]["DayRole"][];
+            /**
+             * Format: int32
+             * @description Hours a mark for the day counts; it never outlasts the day itself.
+             */
+            good_for_hours: number;
+            /** @description Readings that are asked for whatever bands the plan has. */
+            readings: components["schemas"]["DayReading"][];
+            /** @description Who must be briefed on the spot. */
+            briefing: components["schemas"]["BriefingPolicy"];
+            /** @description Hats that may call a go. */
+            go: components["schemas"]["Role"][];
+        };
+        /** @description A reading that is asked for. */
+        DayReading: {
+            /** @description What is read. */
+            kind: components["schemas"]["ReadingKind"];
+            /**
+             * Format: int32
+             * @description The greatest age, minutes; a band of the plan may ask for less.
+             */
+            max_age_minutes: number;
+            /** @description On gags with any of these hazards; none named: on every gag. */
+            hazards: components["schemas"]["Hazard"][];
+        };
+        /** @description A role that signs the day. */
+        DayRole: {
+            /** @description The role. */
+            role: components["schemas"]["Role"];
+            /** @description The words and their id (`medic/day/1`). */
+            attestation: components["schemas"]["Attestation"];
+        };
+        /** @description A mark for the day as received. */
+        DaySignOff: {
+            /** @description The compact JWS exactly as the device made it. */
+            jws: string;
+            /**
+             * Format: date-time
+             * @description When the server received it.
+             */
+            received_at: string;
+            /**
+             * Format: int64
+             * @description Its leaf in the trail.
+             */
+            leaf: number;
+        };
+        /** @description How the day stands, beside the plan. */
+        DayStanding: {
+            /**
+             * Format: date
+             * @description The day judged: the one briefed for, the plan's while it is to come or is now, or today.
+             */
+            day: string;
+            /** @description The place: the one briefed at, or the plan's. */
+            place: string;
+            /** @description Whether everything of the day stands. Says nothing of the plan. */
+            stands: boolean;
+            /** @description Every role that must sign the day, and how it stands. */
+            marks: components["schemas"]["RoleStanding"][];
+            /** @description The briefing. */
+            briefing: components["schemas"]["BriefingStanding"];
+            /** @description What must be read. */
+            readings: components["schemas"]["ReadingStanding"][];
+            /** @description What the plan is built from. */
+            equipment: components["schemas"]["EquipmentStanding"][];
+            /** @description Who performs. */
+            people: components["schemas"]["PersonStanding"][];
+            /** @description Everything that the day waits for, in the order of the list above. Empty exactly when it stands. */
+            blocks: components["schemas"]["DayBlock"][];
         };
         /**
          * @description Yes, yes if, or no.
@@ -1868,6 +2086,33 @@ export interface components {
              */
             inspected_until?: string | null;
         };
+        /** @description How one piece of equipment stands. */
+        EquipmentStanding: {
+            /** @description Its serial number. */
+            serial: string;
+            /** @description What it is. */
+            name: string;
+            item?: components["schemas"]["RecordId"] | null;
+            /**
+             * Format: double
+             * @description Stated safe working load, newtons.
+             */
+            working_load?: number | null;
+            /**
+             * Format: date
+             * @description Last day its inspection counts.
+             */
+            inspected_until?: string | null;
+            /** @description How it stands. */
+            state: components["schemas"]["EquipmentState"];
+            /** @description Why it does not, in a sentence. */
+            reason?: string;
+        };
+        /**
+         * @description How a piece of equipment stands, best first.
+         * @enum {string}
+         */
+        EquipmentState: "ready" | "uninspected" | "quarantined";
         /** @description Who looked at a certificate's evidence. */
         EvidenceCheck: {
             /** @description Who looked. */
@@ -2067,6 +2312,11 @@ export interface components {
          * @enum {string}
          */
         FindingStanding: "met" | "curable" | "not_met";
+        /**
+         * @description What the medic says to the others.
+         * @enum {string}
+         */
+        Fitness: "fit" | "limits" | "unfit";
         /** @description Which gag a page is about. */
         GagHead: {
             /** @description Which. */
@@ -2195,6 +2445,28 @@ export interface components {
             stand_off: number;
             /** @description The operator who gave the values. */
             given_by: string;
+        };
+        /** @description How a go was judged when it reached the server: recorded either way, for what was done was done. */
+        GoJudged: {
+            /** @description Whether it stood. */
+            stood: boolean;
+            /** @description Why not, in sentences. */
+            why_not?: string[];
+        };
+        /** @description Whether a go may be called. */
+        GoStanding: {
+            /** @description Whether it may, now. */
+            may: boolean;
+            /** @description Why not. Empty exactly when it may. */
+            why_not: components["schemas"]["DayBlock"][];
+            open?: components["schemas"]["OpenTake"] | null;
+            /**
+             * Format: int32
+             * @description The number of the take that the next go is for.
+             */
+            next: number;
+            /** @description Hats that may call it. */
+            callers: components["schemas"]["Role"][];
         };
         /** @description A request as its author signed it. */
         Handed: {
@@ -2327,6 +2599,37 @@ export interface components {
              */
             removed: number;
         };
+        /** @description Something that hurt somebody, or could have. */
+        Incident: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description Whether there was harm. */
+            kind: components["schemas"]["IncidentKind"];
+            gag?: components["schemas"]["GagId"] | null;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who reports it. */
+            by: components["schemas"]["PersonId"];
+            /** @description What happened. */
+            what?: string;
+            /** @description Who has been told. */
+            told?: components["schemas"]["Told"][];
+            /** @description Corrective actions put a name to. */
+            closings?: components["schemas"]["Closing"][];
+            /**
+             * Format: date-time
+             * @description When it was closed, server time. Kept, because those who closed it may later leave the production.
+             */
+            closed_at?: string | null;
+        };
+        /**
+         * @description Harm, or nearly.
+         * @enum {string}
+         */
+        IncidentKind: "near_miss" | "incident";
         /** @description An RFC 6962 audit path (section 2.1.1). */
         InclusionProof: {
             /**
@@ -2679,6 +2982,22 @@ export interface components {
                 recorded_at: string;
             }[];
         };
+        /**
+         * @description Something after which marks made before it no longer count.
+         * @enum {string}
+         */
+        LapseEvent: "equipment_swap" | "shock_load" | "performer_swap" | "new_day" | "new_site" | "out_of_band" | "head_impact" | "certificate" | "device_revoked";
+        /** @description What one event voids. */
+        LapseRow: {
+            /** @description The event. */
+            event: components["schemas"]["LapseEvent"];
+            /** @description Whose plan marks. */
+            plan: components["schemas"]["Role"][];
+            /** @description Whose marks for the day. */
+            day: components["schemas"]["Role"][];
+            /** @description Whether a go called before it. */
+            go: boolean;
+        };
         /** @description A certificate that runs out before a day it is needed on. */
         LapsingCertificate: {
             /** @description Whose. */
@@ -2708,6 +3027,32 @@ export interface components {
          * @enum {string}
          */
         Load: "bag" | "person";
+        /** @description The medic's look at one performer: what others need to know, and never why. */
+        Look: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            take?: components["schemas"]["RecordId"] | null;
+            /** @description Who was looked at. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: date
+             * @description The day it counts for.
+             */
+            day: string;
+            /** @description Fit, fit within limits, or not. */
+            fitness: components["schemas"]["Fitness"];
+            /** @description Whether the head was struck or shaken. */
+            head_impact: boolean;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description The medic. */
+            by: components["schemas"]["PersonId"];
+        };
         /** @description Everyone who performs, held against one slot, best first. */
         Matches: {
             /** @description The slot. */
@@ -2964,6 +3309,25 @@ export interface components {
              */
             expires_at: string;
         };
+        /** @description A go that was called and whose take has not ended. */
+        OpenTake: {
+            /** @description Which. */
+            take: components["schemas"]["RecordId"];
+            /**
+             * Format: int32
+             * @description Its number.
+             */
+            number: number;
+            /** @description Who called the go. */
+            called_by: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            called_at: string;
+            /** @description Why the go no longer stands; empty: it does. */
+            lapsed: string[];
+        };
         /**
          * @description The answer in a word.
          * @enum {string}
@@ -3142,6 +3506,22 @@ export interface components {
             /** @description The production's short code for them. */
             code: string;
         };
+        /** @description How one performer stands on the day. */
+        PersonStanding: {
+            /** @description The slot. */
+            slot: components["schemas"]["SlotId"];
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description Why they do not perform, in a sentence without a cause; none: they may. */
+            stood_down?: string | null;
+            /**
+             * Format: date-time
+             * @description Until when; none: until someone entitled says otherwise, or they are not stood down.
+             */
+            until?: string | null;
+            /** @description Whether the medic still has to look at them after the last take. */
+            look_owed: boolean;
+        };
         /** @description One person in a list. */
         PersonSummary: {
             /** @description Who. */
@@ -3239,6 +3619,14 @@ export interface components {
             owners: Partial<Record<"height" | "line" | "gas" | "fire" | "charge" | "glass" | "vehicle" | "weapon" | "water" | "animal" | "minor" | "lock_off", components["schemas"]["Role"]>>;
             /** @description Roles whose decline nobody, the coordinator included, can overrule. */
             final_say: components["schemas"]["Role"][];
+            /** @description Which event of the day voids whose marks. */
+            lapses: components["schemas"]["LapseRow"][];
+            /** @description What the day needs beyond the plan. */
+            day: components["schemas"]["DayPolicy"];
+            /** @description What follows a take. */
+            after_take: components["schemas"]["AfterTake"];
+            /** @description Who must be told of what went wrong. */
+            tell: components["schemas"]["Tell"][];
         };
         /** @description What the next shot may do. */
         Prediction: {
@@ -3397,6 +3785,18 @@ export interface components {
          * @enum {string}
          */
         Quantity: "length" | "mass" | "time" | "speed" | "acceleration" | "force" | "pressure" | "temperature" | "energy" | "heat_flux" | "angle" | "stiffness" | "volume" | "area" | "areal_density" | "conductance" | "rotation" | "torque" | "power" | "pixels" | "ratio" | "count";
+        /** @description Why nobody may use a piece of equipment. */
+        Quarantine: {
+            /**
+             * Format: date-time
+             * @description Since when.
+             */
+            since: string;
+            /** @description Why. */
+            reason: string;
+            /** @description Who set it aside. */
+            by: components["schemas"]["PersonId"];
+        };
         /** @description What to assess. */
         Question: {
             /** @description Values by parameter name, SI; what is left out takes the parameter's default. */
@@ -3435,11 +3835,78 @@ export interface components {
          * @enum {string}
          */
         ReadingKind: "wind" | "gust" | "air_temperature" | "water_temperature" | "light";
+        /** @description How one kind of reading stands. */
+        ReadingStanding: {
+            /** @description What is read. */
+            kind: components["schemas"]["ReadingKind"];
+            /** @description How it stands. */
+            state: components["schemas"]["ReadingState"];
+            reading?: components["schemas"]["RecordId"] | null;
+            /**
+             * Format: double
+             * @description Its value, SI.
+             */
+            value?: number | null;
+            /**
+             * Format: date-time
+             * @description When it was read.
+             */
+            at?: string | null;
+            /**
+             * Format: date-time
+             * @description Until when it may be leaned on.
+             */
+            good_until?: string | null;
+            /**
+             * Format: int32
+             * @description The greatest age it may have, minutes.
+             */
+            max_age_minutes: number;
+            /**
+             * Format: double
+             * @description Least allowed, SI.
+             */
+            min?: number | null;
+            /**
+             * Format: double
+             * @description Most allowed, SI.
+             */
+            max?: number | null;
+        };
+        /**
+         * @description How a reading stands, best first.
+         * @enum {string}
+         */
+        ReadingState: "good" | "old" | "missing" | "outside";
         /**
          * Format: uuid
          * @description A reading, a rehearsal run or a test shot.
          */
         RecordId: string;
+        /** @description One piece of equipment on the production's register. */
+        RegisteredItem: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description Serial number, unique on the production. */
+            serial: string;
+            /** @description What it is. */
+            name: string;
+            /**
+             * Format: double
+             * @description Stated safe working load, newtons.
+             */
+            working_load?: number | null;
+            /** @description What it is rated or approved for, as its plate or certificate says. */
+            rating?: string;
+            /**
+             * Format: date
+             * @description Last day its inspection counts.
+             */
+            inspected_until?: string | null;
+            quarantined?: components["schemas"]["Quarantine"] | null;
+            /** @description Every time it took a shock load. */
+            shock_loads?: components["schemas"]["ShockLoad"][];
+        };
         /** @description One run on a rung of the ladder. */
         RehearsalRun: {
             /** @description Which. */
@@ -3604,6 +4071,16 @@ export interface components {
              * @description Time of the last drill, seconds.
              */
             drilled_seconds?: number | null;
+        };
+        /** @description That somebody stood down may perform again. */
+        Returned: {
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who says so. */
+            by: components["schemas"]["PersonId"];
         };
         /** @description Lines, anchors, catchers, equipment, rescue. */
         Rigging: {
@@ -3891,6 +4368,20 @@ export interface components {
             y1: number;
             /** @enum {string} */
             kind: "rectangle";
+        };
+        /** @description A brief overload, which nobody can see from outside. */
+        ShockLoad: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description What happened. */
+            what: string;
+            /** @description Who recorded it. */
+            by: components["schemas"]["PersonId"];
         };
         /** @description One measurement beside the fit. */
         ShotRow: {
@@ -4196,6 +4687,26 @@ export interface components {
              */
             seed?: number;
         };
+        /** @description Somebody who does not perform for a while. Never says why. */
+        StandDown: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description From when.
+             */
+            from: string;
+            /**
+             * Format: date-time
+             * @description Until when; none: until someone entitled says otherwise.
+             */
+            until?: string | null;
+            /** @description Who stood them down; themselves, often. */
+            by: components["schemas"]["PersonId"];
+            returned?: components["schemas"]["Returned"] | null;
+        };
         /**
          * @description How far a limit's value can be leaned on.
          * @enum {string}
@@ -4259,6 +4770,55 @@ export interface components {
          * @enum {string}
          */
         Status: "within" | "marginal" | "unknown" | "exceeded";
+        /** @description A go and the take it was good for. */
+        Take: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: int32
+             * @description 1, 2, 3 ... on this gag.
+             */
+            number: number;
+            /**
+             * Format: date-time
+             * @description When the go was called.
+             */
+            called_at: string;
+            /** @description Who called it. */
+            called_by: components["schemas"]["PersonId"];
+            /**
+             * Format: int32
+             * @description The revision performed.
+             */
+            revision: number;
+            /** @description Its digest. */
+            plan_digest: string;
+            /**
+             * Format: date
+             * @description The day.
+             */
+            day: string;
+            /** @description Where. */
+            place?: string;
+            /** @description Who performed in which slot. */
+            cast?: {
+                [key: string]: components["schemas"]["PersonId"];
+            };
+            judged?: components["schemas"]["GoJudged"] | null;
+            outcome?: components["schemas"]["Outcome"] | null;
+        };
+        /**
+         * @description How a take ended, in a word.
+         * @enum {string}
+         */
+        TakeResult: "good" | "not_good" | "stopped";
+        /** @description What one body took elsewhere. */
+        Taken: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description What, on which day, how often. */
+            exposure: components["schemas"]["Exposure"];
+        };
         /** @description Everything there is to know about a technique before any number is entered. */
         TechniqueDescription: {
             /** @description Machine name, for example `high-fall`. */
@@ -4296,6 +4856,15 @@ export interface components {
              * @default []
              */
             rungs: components["schemas"]["Rung"][];
+        };
+        /** @description Who must be told. */
+        Tell: {
+            /** @description Of what. */
+            kind: components["schemas"]["IncidentKind"];
+            /** @description Roles on the production. */
+            roles: components["schemas"]["Role"][];
+            /** @description Others, as people call them: the insurer, the authority. */
+            others: string[];
         };
         /** @description One test shot as it was logged. Never changed and never taken back: a later one simply adds to it. */
         TestShot: {
@@ -4357,6 +4926,18 @@ export interface components {
             next: components["schemas"]["GagSummary"][];
             /** @description Certificates that run out before they are needed. */
             lapsing_certificates: components["schemas"]["LapsingCertificate"][];
+        };
+        /** @description That somebody has been told of an incident. */
+        Told: {
+            /** @description A role by machine name, or somebody outside as the policy names them. */
+            who: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who told them. */
+            by: components["schemas"]["PersonId"];
         };
         /** @description Curves over one axis, for plotting. */
         Trace: {
