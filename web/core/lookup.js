@@ -11,6 +11,6 @@ export function outlines() {
   return provided ? provided.outlines() : '[]';
 }
 
-export function assess_for_judge(technique, inputs) {
-  return provided.assess_for_judge(technique, inputs);
+export function assess_for_judge(technique, inputs, own) {
+  return provided.assess_for_judge(technique, inputs, own);
 }

@@ -44,11 +44,13 @@ pub enum Permission {
     ManageMembers,
     /// Read the trail and its proofs.
     ReadTrail,
+    /// Put another policy in force.
+    ChangePolicy,
 }
 
 impl Permission {
     /// Every permission, in table order.
-    pub const ALL: [Permission; 11] = [
+    pub const ALL: [Permission; 12] = [
         Permission::ReadProduction,
         Permission::ReadPersonal,
         Permission::ReadMedical,
@@ -60,6 +62,7 @@ impl Permission {
         Permission::LogDay,
         Permission::ManageMembers,
         Permission::ReadTrail,
+        Permission::ChangePolicy,
     ];
 
     /// What it allows, to end the sentence "you may not ...".
@@ -76,6 +79,7 @@ impl Permission {
             Permission::LogDay => "log readings, rehearsal runs or test shots",
             Permission::ManageMembers => "give roles or invite people",
             Permission::ReadTrail => "read the trail",
+            Permission::ChangePolicy => "change the policy",
         }
     }
 
@@ -109,6 +113,7 @@ pub fn of_role(role: Role) -> &'static [Permission] {
             LogDay,
             ManageMembers,
             ReadTrail,
+            ChangePolicy,
         ],
         Role::Production => &[
             ReadProduction,
@@ -121,6 +126,7 @@ pub fn of_role(role: Role) -> &'static [Permission] {
             LogDay,
             ManageMembers,
             ReadTrail,
+            ChangePolicy,
         ],
         Role::Medic => &[
             ReadProduction,

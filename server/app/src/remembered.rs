@@ -9,7 +9,7 @@ use std::{
 
 use gagwright_clearance::{Case, Clearance, clearance_with};
 use gagwright_mechanics::{
-    AssessError, Assessment, FigureDescription, Inputs, Parameter, Technique, techniques,
+    AssessError, Assessment, FigureDescription, Inputs, Parameter, SetLimit, Technique, techniques,
 };
 use jiff::Timestamp;
 
@@ -28,7 +28,8 @@ struct Remembering {
     answers: Mutex<HashMap<String, Assessment>>,
 }
 
-fn find(name: &str) -> Option<&'static dyn Technique> {
+/// The technique of that name, which remembers what it answered.
+pub(crate) fn find(name: &str) -> Option<&'static dyn Technique> {
     static ALL: OnceLock<Vec<Remembering>> = OnceLock::new();
     ALL.get_or_init(|| {
         let remembering = |&technique| Remembering {
@@ -65,8 +66,12 @@ impl Technique for Remembering {
 
     /// Refusals are not kept: they are cheap, and numbers that JSON cannot write only ever lead to one.
     fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
-        let Ok(key) = serde_json::to_string(inputs) else {
-            return self.technique.assess(inputs);
+        self.assess_set(inputs, &[])
+    }
+
+    fn assess_set(&self, inputs: &Inputs, own: &[SetLimit]) -> Result<Assessment, AssessError> {
+        let Ok(key) = serde_json::to_string(&(inputs, own)) else {
+            return self.technique.assess_set(inputs, own);
         };
         let known = |answers: &HashMap<_, Assessment>| answers.get(&key).cloned();
         // A thread that panicked while holding the lock left whole answers behind.
@@ -74,7 +79,7 @@ impl Technique for Remembering {
         if let Some(answer) = kept {
             return Ok(answer);
         }
-        let answer = self.technique.assess(inputs)?;
+        let answer = self.technique.assess_set(inputs, own)?;
         let mut answers = self.answers.lock().unwrap_or_else(PoisonError::into_inner);
         if answers.len() >= KEPT {
             answers.clear();

@@ -10,9 +10,12 @@ use gagwright_mechanics::{Assessment, Facet};
 use serde::{Deserialize, Serialize};
 
 use crate::{
+    delegation::Delegation,
+    earlier::EarlierFacets,
     ids::{HoldId, RecordId, SignOffId},
     plan::{FacetHashes, Hazard, Plan},
     policy::{Policy, Role},
+    resolving::Resolution,
     risk::RiskStanding,
     signoff::{Device, Member, SignOff},
 };
@@ -47,6 +50,15 @@ pub struct Case {
     /// What happened on the day.
     #[serde(default)]
     pub day: DayLog,
+    /// What earlier revisions said, as far as sign-offs on them need.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub earlier: Vec<EarlierFacets>,
+    /// Who may sign in whose stead.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub delegations: Vec<Delegation>,
+    /// Declines on this gag that were resolved in writing.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub resolutions: Vec<Resolution>,
 }
 
 /// A stop anyone may raise.
@@ -256,6 +268,22 @@ pub struct RoleStanding {
     /// Conditions not met yet.
     #[serde(default)]
     pub open_conditions: Vec<String>,
+    /// Whom the signer deputised for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub signed_for: Option<PersonId>,
+    /// Who saw it signed on paper; none: it was signed on the signer's own device.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub witness: Option<PersonId>,
+    /// Until when it is good, if it runs out by itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime, nullable = false))]
+    pub good_until: Option<jiff::Timestamp>,
+    /// What else is to be known, in sentences: changes the role accepted in advance, dissent that was
+    /// resolved.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub notes: Vec<String>,
 }
 
 /// How a role's sign-off stands.

@@ -63,6 +63,13 @@ pub fn diff(before: &Facets, after: &Facets) -> Vec<FacetChange> {
         .collect()
 }
 
+/// Everything that differs between two contents of one facet.
+pub fn diff_values(before: &Value, after: &Value) -> Vec<FieldChange> {
+    let mut fields = Vec::new();
+    compare(String::new(), Some(before), Some(after), &mut fields);
+    fields
+}
+
 fn compare(
     pointer: String,
     before: Option<&Value>,

@@ -10,12 +10,13 @@ use jiff::{SignedDuration, Timestamp};
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::{Case, RoleState},
-    certificates, drawing,
+    certificates, delegation, drawing,
     ids::DeviceId,
-    judge::{Bench, Needed, standing},
+    ink,
+    judge::{Bench, Needed, delegates_need_certificates, standing},
     jws,
     plan::FacetHashes,
-    policy::{Role, RolePolicy},
+    policy::{Attestation, Role, RolePolicy},
     signoff::{Decision, Device, SignOffError, Statement},
     validate::LONG,
     words,
@@ -37,7 +38,10 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignO
     let claimed = jws::read_unverified(jws)?;
     let device = registered(case, claimed.device)?;
     let statement = jws::verify(jws, &device.key)?;
-    if device.person != statement.signer {
+    if let Some(problem) = ink::problem(&statement) {
+        return Err(SignOffError::BadStatement(problem.to_owned()));
+    }
+    if device.person != statement.hand() {
         return Err(not_allowed(format!(
             "the device \"{}\" belongs to someone else",
             device.name
@@ -61,10 +65,13 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignO
     unused(&statement, case)?;
     times(&statement, case, policy, now)?;
     let bench = Bench::new(case, now, hashes);
+    witnessed(&statement, &bench)?;
     let slot = place(&statement, &bench, policy)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
     if statement.decision != Decision::Decline {
-        qualified(statement.signer, &bench, policy)?;
+        if statement.delegation.is_none() || delegates_need_certificates(&bench, policy.role) {
+            qualified(statement.signer, &bench, policy)?;
+        }
         apart(&statement, &bench, slot)?;
     }
     Ok(statement)
@@ -171,6 +178,16 @@ fn wording(statement: &Statement, policy: &RolePolicy) -> Result<(), SignOffErro
         );
         return Err(mismatch("another attestation", detail));
     }
+    if let Some(language) = &statement.language
+        && (language == Attestation::ENGLISH || policy.attestation.in_language(language).is_none())
+    {
+        let detail = format!(
+            "in \"{}\", in which {} has no words; leave language out for English",
+            language.escape_debug(),
+            policy.attestation.id
+        );
+        return Err(mismatch("another language", detail));
+    }
     let bad = |problem: &str| Err(SignOffError::BadStatement(problem.to_owned()));
     if statement
         .mark
@@ -275,13 +292,13 @@ fn place<'a>(
                 "only a performer signs for a slot; leave slot out".to_owned(),
             ));
         }
-        if !bench.holds_role(statement.signer, statement.role) {
-            let title = &policy.title;
-            return Err(not_allowed(format!(
-                "{name} does not hold the role {title}"
-            )));
-        }
+        deputised(statement, bench, policy)?;
         return Ok(None);
+    }
+    if statement.delegation.is_some() {
+        return Err(not_allowed(
+            "consent is one's own and is never delegated; leave delegation out".to_owned(),
+        ));
     }
     let Some(slot) = statement.slot else {
         return Err(SignOffError::BadStatement(
@@ -307,6 +324,48 @@ fn place<'a>(
             format!("the plan has no slot {slot}"),
         )),
     }
+}
+
+/// That the signer holds the role or, where they sign for somebody who does, may.
+fn deputised(
+    statement: &Statement,
+    bench: &Bench<'_>,
+    policy: &RolePolicy,
+) -> Result<(), SignOffError> {
+    let (name, title) = (bench.name(statement.signer), &policy.title);
+    let holds = bench.holds_role(statement.signer, statement.role);
+    if statement.delegation.is_none() {
+        let refused = || not_allowed(format!("{name} does not hold the role {title}"));
+        return holds.then_some(()).ok_or_else(refused);
+    }
+    if holds {
+        return Err(not_allowed(format!(
+            "{name} holds the role {title} and signs in their own name; leave delegation out"
+        )));
+    }
+    let Some(delegation) = bench.delegation(statement) else {
+        return Err(not_allowed(format!("nobody let {name} sign as {title}")));
+    };
+    let say = |person| bench.name(person);
+    match delegation::refusal(bench.case, delegation, bench.now, bench.now, say) {
+        Some(reason) => Err(not_allowed(reason.trim_end_matches('.').to_owned())),
+        None => Ok(()),
+    }
+}
+
+/// That a sign-off on paper was seen by somebody with a hat on this production.
+fn witnessed(statement: &Statement, bench: &Bench<'_>) -> Result<(), SignOffError> {
+    let Some(ink) = &statement.ink else {
+        return Ok(());
+    };
+    let member = bench.member(ink.witness);
+    if member.is_none_or(|member| member.roles.is_empty()) {
+        return Err(not_allowed(format!(
+            "{} holds no role on this production, and so cannot be a witness",
+            bench.name(ink.witness)
+        )));
+    }
+    Ok(())
 }
 
 /// That the signer holds the certificates their role asks for.

@@ -10,6 +10,7 @@ use uuid::Uuid;
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::Case,
+    delegation,
     ids::{DeviceId, SignOffId},
     jws,
     policy::{Attestation, Role},
@@ -56,9 +57,16 @@ pub fn prepare(
     id: SignOffId,
     now: Timestamp,
 ) -> Result<Prepared, SignOffError> {
-    let slot = place_of(case, role, slot, signer)?;
+    let delegation = delegation::in_force(case, signer, role, now)
+        .filter(|_| slot.is_none())
+        .map(|one| one.id);
+    let slot = match delegation {
+        Some(_) => None,
+        None => place_of(case, role, slot, signer)?,
+    };
     let statement = Statement {
         id,
+        delegation,
         ..draft(case, role, slot, signer, now)?
     };
     let policy = case.policy.role(role).ok_or_else(|| signs_nothing(role))?;
@@ -103,8 +111,7 @@ pub(crate) fn place_of(
             "only a performer signs for a slot; leave slot out".to_owned(),
         ));
     }
-    let mut members = case.members.iter();
-    if !members.any(|member| member.person == signer && member.roles.contains(&role)) {
+    if !delegation::holds(&case.members, signer, role) {
         return Err(SignOffError::NotAllowed(format!(
             "you do not hold the role {} on this production",
             role.name()
@@ -151,6 +158,9 @@ pub fn draft(
         conditions: Vec::new(),
         reason: None,
         attestation: policy.attestation.id.clone(),
+        language: None,
+        delegation: None,
+        ink: None,
         signer,
         device: DeviceId(Uuid::nil()),
         signed_at: now,

@@ -2,6 +2,7 @@
 //! with no signal say the same. There is no other way to become cleared.
 
 mod bench;
+mod changes;
 mod day;
 mod day_marks;
 mod events;
@@ -26,7 +27,11 @@ pub use people_today::{is_down, taken};
 pub use required::{age_day, is_minor};
 
 pub(crate) use day::is_past;
-pub(crate) use {bench::Bench, required::Needed, standing::standing};
+pub(crate) use {
+    bench::Bench,
+    required::Needed,
+    standing::{delegates_need_certificates, standing},
+};
 
 use crate::{
     canonical,
@@ -52,7 +57,7 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
         blocks.push(working::refused(error.to_string()));
         Default::default()
     });
-    let bench = Bench::new(case, now, hashes);
+    let bench = Bench::with(case, now, hashes, find);
     blocks.extend(holds::blocks(&bench));
     blocks.extend(incidents::blocks(&bench));
     let (assessment, refused) = working::assess(&bench, find);

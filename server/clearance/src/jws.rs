@@ -62,8 +62,12 @@ fn open(jws: &str) -> Result<Parts<'_>, SignOffError> {
 fn statement(parts: &Parts<'_>) -> Result<Statement, SignOffError> {
     let bad = |problem: String| SignOffError::BadStatement(problem);
     let statement: Statement = parts.payload().map_err(bad)?;
-    if statement.kind != Statement::KIND {
-        return Err(bad(format!("kind must be \"{}\"", Statement::KIND)));
+    let kind = match statement.ink {
+        Some(_) => Statement::INK,
+        None => Statement::KIND,
+    };
+    if statement.kind != kind {
+        return Err(bad(format!("kind must be \"{kind}\"")));
     }
     if statement.device != parts.device {
         return Err(bad("device must be the kid of the header".to_owned()));

@@ -14,7 +14,10 @@ use gagwright_casting::Requirement;
 use gagwright_mechanics::{Facet, models::risk::RiskLevel};
 use serde::{Deserialize, Serialize};
 
-use crate::{facets::Rung, plan::Hazard};
+use crate::{
+    accepted::AcceptedBand, delegation::DelegationRule, facets::Rung, own_limits::OwnLimits,
+    plan::Hazard, resolving::Settling, validate::FieldProblem,
+};
 
 pub(crate) use check_day::problems as day_problems;
 pub use lapses::{LapseEvent, LapseRow};
@@ -85,6 +88,19 @@ pub struct Policy {
     pub after_take: AfterTake,
     /// Who must be told of what went wrong.
     pub tell: Vec<Tell>,
+    /// Which roles may let somebody sign in their stead, and how.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub delegation: BTreeMap<Role, DelegationRule>,
+    /// Small changes that a role accepts in advance.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub bands: Vec<AcceptedBand>,
+    /// What settles a role's decline or its conditions.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub settling: BTreeMap<Role, Settling>,
+    /// The production's own values for limits of habit.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    #[cfg_attr(feature = "openapi", schema(value_type = BTreeMap<String, BTreeMap<String, crate::own_limits::OwnLimit>>))]
+    pub limits: OwnLimits,
 }
 
 impl Policy {
@@ -106,6 +122,12 @@ impl Policy {
         } else {
             Err(PolicyError::Inconsistent(problems))
         }
+    }
+
+    /// Everything that does not fit together, a sentence each, without the final stop.
+    pub fn problems(&self) -> Vec<String> {
+        let problem = |one: FieldProblem| one.problem;
+        self.inconsistencies().into_iter().map(problem).collect()
     }
 
     /// What a role answers for.
@@ -186,8 +208,24 @@ pub struct Required {
 pub struct Attestation {
     /// Versioned id.
     pub id: String,
-    /// The words.
+    /// The words, in English.
     pub text: String,
+    /// The same words in other languages, by language code (RFC 5646).
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub texts: BTreeMap<String, String>,
+}
+
+impl Attestation {
+    /// The language of [`Attestation::text`].
+    pub const ENGLISH: &'static str = "en";
+
+    /// The words in a language, where there are any.
+    pub fn in_language(&self, language: &str) -> Option<&str> {
+        match language {
+            Self::ENGLISH => Some(&self.text),
+            other => self.texts.get(other).map(String::as_str),
+        }
+    }
 }
 
 /// What a technique brings with it.

@@ -8,7 +8,8 @@ use gagwright_casting::{Certificate, GagId, PersonId, ProductionId, SlotId};
 use serde::{Deserialize, Serialize};
 
 use crate::{
-    ids::{DeviceId, SignOffId},
+    ids::{DeviceId, RecordId, SignOffId},
+    ink::Ink,
     plan::FacetHashes,
     policy::Role,
 };
@@ -24,7 +25,7 @@ pub use crate::{
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Statement {
-    /// Always [`Statement::KIND`].
+    /// [`Statement::KIND`] or, with `ink`, [`Statement::INK`].
     pub kind: String,
     /// This sign-off; minted by the device, so a replay is seen.
     pub id: SignOffId,
@@ -58,6 +59,18 @@ pub struct Statement {
     pub reason: Option<String>,
     /// Id of the attestation text shown.
     pub attestation: String,
+    /// The language it was shown in; none: English.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub language: Option<String>,
+    /// The delegation under which a delegate signs; none: the signer holds the hat themselves.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub delegation: Option<RecordId>,
+    /// Who saw it signed on paper; only with [`Statement::INK`], and then `device` is theirs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub ink: Option<Ink>,
     /// Who signs.
     pub signer: PersonId,
     /// The device whose key signs.
@@ -77,8 +90,16 @@ pub struct Statement {
 }
 
 impl Statement {
-    /// The only kind of statement there is.
+    /// A sign-off made on the signer's own device.
     pub const KIND: &'static str = "gagwright/plan-signoff/1";
+
+    /// A sign-off made on paper, recorded by a witness who signs for having seen it.
+    pub const INK: &'static str = "gagwright/ink-signoff/1";
+
+    /// Whose device signs: the signer's or, for one made on paper, the witness's.
+    pub fn hand(&self) -> PersonId {
+        self.ink.as_ref().map_or(self.signer, |ink| ink.witness)
+    }
 }
 
 /// Yes, yes if, or no.

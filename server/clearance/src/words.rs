@@ -67,6 +67,24 @@ impl Hazard {
         Hazard::LockOff,
     ];
 
+    /// The machine name, as in JSON.
+    pub fn name(self) -> &'static str {
+        match self {
+            Hazard::Height => "height",
+            Hazard::Line => "line",
+            Hazard::Gas => "gas",
+            Hazard::Fire => "fire",
+            Hazard::Charge => "charge",
+            Hazard::Glass => "glass",
+            Hazard::Vehicle => "vehicle",
+            Hazard::Weapon => "weapon",
+            Hazard::Water => "water",
+            Hazard::Animal => "animal",
+            Hazard::Minor => "minor",
+            Hazard::LockOff => "lock_off",
+        }
+    }
+
     /// The hazard in running text.
     pub fn words(self) -> &'static str {
         match self {

@@ -30,7 +30,7 @@ pub use assessment::{
     Trace, Zone,
 };
 pub use description::{TechniqueDescription, descriptions};
-pub use limits::{Limits, Policy};
+pub use limits::{Limits, Policy, SetLimit};
 pub use plan_part::Facet;
 pub use registry::{find, techniques};
 pub use technique::{

@@ -1,7 +1,7 @@
 //! Limits that are habit or policy and not physics or law: data that a production may edit. Each technique
 //! brings its own with it, from `seed-data/catalogue/limits`.
 
-use std::{collections::BTreeMap, sync::OnceLock};
+use std::{borrow::Cow, collections::BTreeMap, sync::OnceLock};
 
 use serde::{Deserialize, Serialize};
 
@@ -28,6 +28,17 @@ pub struct Policy {
     /// Who set it: the program's own habit of the trade until a production says otherwise.
     #[serde(default = "common_practice")]
     pub source: Source,
+}
+
+/// A production's own value for one limit of a technique.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SetLimit {
+    /// The name of the check that it limits.
+    pub check: String,
+    /// The value, SI.
+    pub value: f64,
+    /// Who set it and why, as the check's source says it.
+    pub said: String,
 }
 
 /// The policies of one technique, by the check's name.
@@ -61,6 +72,18 @@ impl Limits {
     /// A technique's policies.
     pub fn of(&self, technique: &str) -> Policies {
         self.0.get(technique).cloned().unwrap_or_default()
+    }
+
+    /// The program's own limits with some of one technique's set by a production. What the technique has no
+    /// limit for limits nothing.
+    pub fn set(technique: &str, own: &[SetLimit]) -> Cow<'static, Limits> {
+        let mut limits = Cow::Borrowed(Limits::built_in());
+        for one in own {
+            if let Some(with) = limits.with(technique, &one.check, one.value, &one.said) {
+                limits = Cow::Owned(with);
+            }
+        }
+        limits
     }
 
     /// The same limits with one of them set by a production. None when there is no such limit, or when the

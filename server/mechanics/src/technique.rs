@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use crate::{
     assessment::{Assessment, Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation, over_tolerances},
-    limits::Limits,
+    limits::{Limits, SetLimit},
     plan_part::Facet,
     reading::{Values, read},
     units::Quantity,
@@ -82,6 +82,18 @@ pub trait Technique: Send + Sync {
     /// the wrong kind, or not a parameter of this technique.
     fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
         self.assess_under(inputs, Limits::built_in())
+    }
+
+    /// As [`Technique::assess`], with some limits set by a production. What keeps or computes answers
+    /// elsewhere answers this one too.
+    ///
+    /// # Errors
+    /// As [`Technique::assess`].
+    fn assess_set(&self, inputs: &Inputs, own: &[SetLimit]) -> Result<Assessment, AssessError> {
+        match own {
+            [] => self.assess(inputs),
+            own => self.assess_under(inputs, &Limits::set(self.name(), own)),
+        }
     }
 
     /// As [`Technique::assess`], under a production's own limits.

@@ -1,6 +1,8 @@
 //! Revisions of plans, kept whole in the very bytes their digest was made of. A revision is never
 //! changed; the next one is another row.
 
+use std::collections::BTreeSet;
+
 use diesel::prelude::*;
 use gagwright_casting::{GagId, PersonId, ProductionId};
 use gagwright_clearance::{Plan, plan::FacetHashes};
@@ -178,6 +180,35 @@ pub fn get(conn: &mut Connection, gag: GagId, revision: u32) -> Result<Plan, Sto
         id: format!("revision {revision} of gag {gag}"),
     })?;
     documents::read("the plan of gag", gag, &text)
+}
+
+/// Those revisions of those gags that are there, by gag and number, in one query.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn some(
+    conn: &mut Connection,
+    wanted: &BTreeSet<(GagId, u32)>,
+) -> Result<Vec<Plan>, StoreError> {
+    if wanted.is_empty() {
+        return Ok(Vec::new());
+    }
+    let of: BTreeSet<Id> = wanted.iter().map(|(gag, _)| Id(gag.0)).collect();
+    let numbers: BTreeSet<i64> = wanted.iter().map(|(_, one)| i64::from(*one)).collect();
+    let texts: Vec<(Id, i64, String)> = plans::table
+        .filter(plans::gag.eq_any(of))
+        .filter(plans::revision.eq_any(numbers))
+        .order((plans::gag, plans::revision))
+        .select((plans::gag, plans::revision, plans::document))
+        .load(conn)?;
+    let mut found = Vec::new();
+    for (gag, number, text) in texts {
+        // Each number of one gag was asked of every gag.
+        if wanted.contains(&(GagId(gag.0), revision(number)?)) {
+            found.push(documents::read("the plan of gag", gag.0, &text)?);
+        }
+    }
+    Ok(found)
 }
 
 /// Every revision of a gag, oldest first, without the plans themselves.

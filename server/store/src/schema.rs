@@ -189,6 +189,46 @@ diesel::table! {
 }
 
 diesel::table! {
+    policies (production, version) {
+        production -> Binary,
+        version -> Text,
+        document -> Text,
+        person -> Binary,
+        note -> Text,
+        at -> BigInt,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    delegations (id) {
+        id -> Binary,
+        production -> Binary,
+        document -> Text,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    resolutions (id) {
+        id -> Binary,
+        production -> Binary,
+        gag -> Binary,
+        signoff -> Binary,
+        document -> Text,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
+    photographs (signoff) {
+        signoff -> Binary,
+        media_type -> Text,
+        bytes -> Binary,
+    }
+}
+
+diesel::table! {
     trail_entries (production, position) {
         production -> Binary,
         position -> BigInt,

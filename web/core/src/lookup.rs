@@ -4,7 +4,8 @@
 use std::cell::RefCell;
 
 use gagwright_mechanics::{
-    AssessError, Assessment, Facet, FigureDescription, Inputs, Parameter, ParameterKind, Technique,
+    AssessError, Assessment, Facet, FigureDescription, Inputs, Parameter, ParameterKind, Quantity,
+    SetLimit, Technique,
 };
 use serde::Deserialize;
 use wasm_bindgen::prelude::*;
@@ -14,14 +15,14 @@ extern "C" {
     #[wasm_bindgen(catch)]
     fn outlines() -> Result<String, JsValue>;
     #[wasm_bindgen(catch)]
-    fn assess_for_judge(technique: &str, inputs: &str) -> Result<String, JsValue>;
+    fn assess_for_judge(technique: &str, inputs: &str, own: &str) -> Result<String, JsValue>;
 }
 
 #[derive(Deserialize)]
 struct Outline {
     name: String,
     title: String,
-    parameters: Vec<(String, Facet)>,
+    parameters: Vec<(String, String, Facet, Option<Quantity>)>,
 }
 
 /// A technique of the other package.
@@ -53,19 +54,26 @@ pub fn find(name: &str) -> Option<&'static dyn Technique> {
 }
 
 fn elsewhere(outline: Outline) -> Elsewhere {
-    let parameters = outline.parameters.into_iter().map(|(name, facet)| {
-        let name: &'static str = name.leak();
-        Parameter {
-            name,
-            title: name,
-            facet,
-            // What may be entered is judged where it is computed.
-            kind: ParameterKind::Choice {
+    let parameters = outline.parameters.into_iter();
+    let parameters = parameters.map(|(name, title, facet, quantity)| Parameter {
+        name: name.leak(),
+        title: title.leak(),
+        facet,
+        // What may be entered is judged where it is computed.
+        kind: match quantity {
+            Some(quantity) => ParameterKind::Number {
+                quantity,
+                default: None,
+                min: f64::MIN,
+                max: f64::MAX,
+                tolerance: 0.0,
+            },
+            None => ParameterKind::Choice {
                 options: &[],
                 default: None,
             },
-            help: "",
-        }
+        },
+        help: "",
     });
     Elsewhere {
         name: outline.name.leak(),
@@ -96,12 +104,17 @@ impl Technique for Elsewhere {
     }
 
     fn assess(&self, inputs: &Inputs) -> Result<Assessment, AssessError> {
+        self.assess_set(inputs, &[])
+    }
+
+    fn assess_set(&self, inputs: &Inputs, own: &[SetLimit]) -> Result<Assessment, AssessError> {
         let silent = |problem: String| AssessError::BadValue {
             name: "technique".to_owned(),
             problem,
         };
         let inputs = serde_json::to_string(inputs).map_err(|error| silent(error.to_string()))?;
-        let answer = assess_for_judge(self.name, &inputs)
+        let own = serde_json::to_string(own).map_err(|error| silent(error.to_string()))?;
+        let answer = assess_for_judge(self.name, &inputs, &own)
             .map_err(|_| silent("its computation did not answer; load the app again".to_owned()))?;
         serde_json::from_str::<Result<Assessment, AssessError>>(&answer)
             .map_err(|error| silent(error.to_string()))?

@@ -7,7 +7,9 @@
 
 use std::fmt::Display;
 
-use gagwright_mechanics::{AssessError, Facet, Inputs, Technique, tools};
+use gagwright_mechanics::{
+    AssessError, Facet, Inputs, ParameterKind, Quantity, SetLimit, Technique, tools,
+};
 use serde::{Serialize, de::DeserializeOwned};
 use wasm_bindgen::prelude::*;
 
@@ -26,11 +28,13 @@ pub fn assess(technique: &str, inputs: &str) -> Answer<String> {
     write(&find(technique)?.assess(&inputs).map_err(thrown)?)
 }
 
-/// As [`assess`], for the judge in the other package: the answer or the refusal, as one document.
+/// As [`assess`] with the limits that a production set, for the judge in the other package: the answer or
+/// the refusal, as one document.
 #[wasm_bindgen]
-pub fn assess_for_judge(technique: &str, inputs: &str) -> Answer<String> {
+pub fn assess_for_judge(technique: &str, inputs: &str, own: &str) -> Answer<String> {
     let inputs: Inputs = read(inputs)?;
-    write(&find(technique)?.assess(&inputs))
+    let own: Vec<SetLimit> = read(own)?;
+    write(&find(technique)?.assess_set(&inputs, &own))
 }
 
 /// What the judge must know of a technique besides its answers.
@@ -38,7 +42,7 @@ pub fn assess_for_judge(technique: &str, inputs: &str) -> Answer<String> {
 struct Outline {
     name: &'static str,
     title: &'static str,
-    parameters: Vec<(&'static str, Facet)>,
+    parameters: Vec<(&'static str, &'static str, Facet, Option<Quantity>)>,
 }
 
 /// The outlines of all techniques.
@@ -50,7 +54,13 @@ pub fn outlines() -> Answer<String> {
         parameters: technique
             .parameters()
             .iter()
-            .map(|one| (one.name, one.facet))
+            .map(|one| {
+                let quantity = match one.kind {
+                    ParameterKind::Number { quantity, .. } => Some(quantity),
+                    ParameterKind::Choice { .. } => None,
+                };
+                (one.name, one.title, one.facet, quantity)
+            })
             .collect(),
     };
     let all: Vec<_> = gagwright_mechanics::techniques()

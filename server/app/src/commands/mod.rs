@@ -3,6 +3,7 @@
 //! pure crates; they must not know HTTP, a terminal, a clock or where random bytes come from.
 
 pub mod day;
+pub mod delegations;
 pub mod devices;
 pub mod gags;
 pub mod handed;
@@ -11,10 +12,13 @@ pub mod inputs;
 pub mod marks;
 pub mod members;
 pub mod people;
+pub mod photographs;
 pub mod plans;
+pub mod policies;
 mod problems;
 pub mod productions;
 pub(crate) mod record;
+pub mod resolutions;
 pub mod signoffs;
 pub mod test_shots;
 

@@ -1,7 +1,7 @@
 //! Drafting, receiving and completing sign-offs. A sign-off proves itself: the device's key decides who
 //! signed, so anyone on the production may carry one here from a phone that has no signal.
 
-use gagwright_casting::{GagId, SlotId};
+use gagwright_casting::{GagId, PersonId, SlotId};
 use gagwright_clearance::{
     Decision, Facets, Role, RoleStanding, SignOff, SignOffError, SignOffId, Statement,
     diff::{FacetChange, diff},
@@ -20,7 +20,8 @@ use crate::{
     views::{Draft, SignOffReceipt, gathering},
 };
 
-/// Makes a statement ready for the actor to sign under one of their hats.
+/// Makes a statement ready for the actor to sign under one of their hats, or, for a witness, as somebody
+/// else signs it on paper: the witness's device adds the ink.
 ///
 /// # Errors
 /// Without the hat (or, for a performer, the slot), or when the gag is not on this production.
@@ -31,11 +32,10 @@ pub fn draft(
     gag: GagId,
     role: Role,
     slot: Option<SlotId>,
+    signer: Option<PersonId>,
 ) -> Result<Draft, CommandError> {
     actor.require(Permission::SignOff)?;
-    if role != Role::Performer {
-        actor.require_role(role, Permission::SignOff)?;
-    }
+    let signer = signer.unwrap_or(actor.person);
     let case = gathering::case(conn, actor.production, gag)?;
     let policy = case.policy.role(role).ok_or_else(|| {
         CommandError::invalid(
@@ -46,19 +46,18 @@ pub fn draft(
     })?;
     // The device mints the id; here nobody has signed yet.
     let id = SignOffId(uuid::Uuid::nil());
-    let prepared =
-        prepare(&case, role, slot, actor.person, id, now).map_err(|error| match error {
-            SignOffError::NotAllowed(why) => CommandError::Forbidden {
-                permission: Permission::SignOff,
-                why: Some(why),
-            },
-            SignOffError::BadStatement(_) if slot.is_some() => CommandError::invalid(
-                "/slot",
-                "is given, but only a performer signs for a slot",
-                "leave slot out",
-            ),
-            other => other.into(),
-        })?;
+    let prepared = prepare(&case, role, slot, signer, id, now).map_err(|error| match error {
+        SignOffError::NotAllowed(why) => CommandError::Forbidden {
+            permission: Permission::SignOff,
+            why: Some(why),
+        },
+        SignOffError::BadStatement(_) if slot.is_some() => CommandError::invalid(
+            "/slot",
+            "is given, but only a performer signs for a slot",
+            "leave slot out",
+        ),
+        other => other.into(),
+    })?;
     let changes = match &prepared.previous {
         Some(before) => {
             let facets = facets_at(conn, gag, before.revision)?;
@@ -152,6 +151,11 @@ pub fn submit(
         .fact("revision", json!(statement.revision))
         .fact("plan_digest", json!(statement.plan_digest))
         .fact("policy", json!(case.policy.version))
+        .fact("delegation", json!(statement.delegation))
+        .fact(
+            "witness",
+            json!(statement.ink.as_ref().map(|ink| ink.witness)),
+        )
         .fact("jws", json!(jws))
         .append(conn)?;
     let signoff = SignOff {
@@ -185,8 +189,8 @@ fn standing(roles: Vec<RoleStanding>, statement: &Statement) -> Result<RoleStand
         })
 }
 
-/// Says that a condition of a sign-off is met. Only a holder of the role that set it may, and for a
-/// performer's condition only the performer.
+/// Says that a condition of a sign-off is met. A holder of the role that set it may, and whoever else the
+/// policy names; for a performer's condition only the performer.
 ///
 /// # Errors
 /// Without that hat, when the sign-off set no such condition, or when it was said before.
@@ -218,7 +222,13 @@ pub fn meet_condition(
             });
         }
         Role::Performer => {}
-        role => actor.require_role(role, Permission::SignOff)?,
+        role => {
+            let settling = case.policy.settling.get(&role);
+            let others = settling.into_iter().flat_map(|one| &one.conditions);
+            if !others.into_iter().any(|other| actor.roles.contains(other)) {
+                actor.require_role(role, Permission::SignOff)?;
+            }
+        }
     }
     let place = statement
         .conditions

@@ -267,7 +267,7 @@ fn hats_decide_who_may_do_what() {
     let observer = scene.actor("C11");
     let error = scene
         .store
-        .read(|conn| signoffs::draft(conn, &observer, later(), gag, Role::Medic, None))
+        .read(|conn| signoffs::draft(conn, &observer, later(), gag, Role::Medic, None, None))
         .unwrap_err();
     assert!(matches!(error, CommandError::Forbidden { .. }), "{error}");
     // Stopping work must be open to everyone, the observer too.
@@ -345,7 +345,7 @@ fn one_production_cannot_be_reached_from_another() {
     not_found(
         scene
             .store
-            .read(|conn| signoffs::draft(conn, &outsider, later(), gag, Role::Rigging, None))
+            .read(|conn| signoffs::draft(conn, &outsider, later(), gag, Role::Rigging, None, None))
             .unwrap_err(),
     );
     let by = outsider.clone();

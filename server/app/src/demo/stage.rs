@@ -397,7 +397,7 @@ impl Stage {
             self.register_device(conn, signer, "Phone")?;
         }
         let now = self.tick();
-        let draft = commands::signoffs::draft(conn, &actor, now, gag, role, None)?;
+        let draft = commands::signoffs::draft(conn, &actor, now, gag, role, None, None)?;
         let id = SignOffId(self.mint());
         let Some((device, key)) = self.keys.get(&signer) else {
             return Err(CommandError::NotFound {

@@ -6,8 +6,8 @@ use utoipa_actix_web::{OpenApiFactory, scope, service_config::ServiceConfig};
 
 use super::{
     api::{
-        day, devices, events, gags, handed, holds, invitations, me, members, people, productions,
-        sessions, setup, signoffs, status, techniques, trail,
+        day, delegations, devices, events, gags, handed, holds, invitations, me, members, people,
+        policies, productions, sessions, setup, signoffs, status, techniques, trail,
     },
     openapi,
 };
@@ -48,6 +48,16 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(signoffs::draft::draft_signoff)
         .service(signoffs::submit::submit_signoff)
         .service(signoffs::meet::meet_condition)
+        .service(signoffs::resolve::resolve_decline)
+        .service(signoffs::photograph::keep_photograph)
+        .service(signoffs::photograph::read_photograph)
+        .service(policies::read::read_policy)
+        .service(policies::read::read_policy_version)
+        .service(policies::preview::preview_policy)
+        .service(policies::put::put_policy)
+        .service(delegations::list_delegations)
+        .service(delegations::make_delegation)
+        .service(delegations::end_delegation)
         .service(holds::list::list_holds)
         .service(holds::raise::raise_hold)
         .service(holds::agree::agree_to_release)

@@ -72,6 +72,17 @@ impl Body for Csv {
     }
 }
 
+/// A photograph. Its first bytes say what it is, so any media type will do.
+pub struct Photograph(pub Bytes);
+
+impl Body for Photograph {
+    const LIMIT: usize = gagwright_clearance::ink::LARGEST_PHOTOGRAPH;
+    const MEDIA: Option<&'static str> = None;
+    fn decode(bytes: Bytes) -> Result<Self, Problem> {
+        Ok(Self(bytes))
+    }
+}
+
 /// No body.
 pub struct Nothing;
 

@@ -5,7 +5,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{Person, PersonId, ProductionId};
 use gagwright_clearance::{
-    Case, Device, GagId, Hold, Plan, Reading, RehearsalRun, SignOff, signoff::Member,
+    Case, Delegation, Device, GagId, Hold, Plan, Reading, RehearsalRun, Resolution, SignOff,
+    earlier::{carried, revisions},
+    signoff::Member,
 };
 use gagwright_store::{Connection, gags::GagRow, members::MemberRow, productions::Production};
 
@@ -18,6 +20,8 @@ pub(crate) struct Shared {
     pub(crate) members: Vec<MemberRow>,
     pub(crate) devices: Vec<Device>,
     pub(crate) holds: Vec<Hold>,
+    pub(crate) delegations: Vec<Delegation>,
+    pub(crate) resolutions: BTreeMap<GagId, Vec<Resolution>>,
 }
 
 /// Reads what every case of a production shares.
@@ -44,6 +48,8 @@ pub(crate) fn shared(
             .into_iter()
             .map(|kept| kept.hold)
             .collect(),
+        delegations: gagwright_store::delegations::list(conn, production)?,
+        resolutions: gagwright_store::resolutions::for_production(conn, production)?,
     })
 }
 
@@ -79,6 +85,7 @@ impl Shared {
         signoffs: Vec<SignOff>,
         readings: Vec<Reading>,
         runs: Vec<RehearsalRun>,
+        earlier: Vec<Plan>,
     ) -> Case {
         let holds = self
             .holds
@@ -96,7 +103,7 @@ impl Shared {
         let signers: BTreeSet<PersonId> = signoffs
             .iter()
             .filter_map(|one| gagwright_clearance::signoff::read_unverified(&one.jws).ok())
-            .map(|statement| statement.signer)
+            .map(|statement| statement.hand())
             .collect();
         Case {
             production: self.production.id,
@@ -118,6 +125,9 @@ impl Shared {
                 .collect(),
             policy: self.production.policy.clone(),
             day: Default::default(),
+            earlier: carried(&plan, earlier),
+            delegations: self.delegations.clone(),
+            resolutions: self.resolutions.get(&plan.gag).cloned().unwrap_or_default(),
             plan,
         }
     }
@@ -148,7 +158,10 @@ pub(crate) fn case_with(
     let signoffs = gagwright_store::signoffs::for_gag(conn, gag)?;
     let readings = gagwright_store::readings::for_gag(conn, production, gag)?;
     let runs = gagwright_store::runs::for_gag(conn, gag)?;
-    Ok((row, shared.case(plan, signoffs, readings, runs)))
+    let wanted = revisions(&signoffs, plan.revision);
+    let wanted = wanted.into_iter().map(|one| (gag, one)).collect();
+    let earlier = gagwright_store::plans::some(conn, &wanted)?;
+    Ok((row, shared.case(plan, signoffs, readings, runs, earlier)))
 }
 
 /// Every gag of a production and its case, by code.
@@ -165,6 +178,18 @@ pub(crate) fn all_cases(
     let mut signoffs = gagwright_store::signoffs::for_gags(conn, production)?;
     let mut runs = gagwright_store::runs::for_production(conn, production)?;
     let readings = gagwright_store::readings::for_production(conn, production)?;
+    let wanted = plans
+        .iter()
+        .flat_map(|(gag, plan)| {
+            let here = signoffs.get(gag).map_or(&[][..], Vec::as_slice);
+            let numbers = revisions(here, plan.revision);
+            numbers.into_iter().map(|one| (*gag, one))
+        })
+        .collect();
+    let mut earlier: BTreeMap<GagId, Vec<Plan>> = BTreeMap::new();
+    for plan in gagwright_store::plans::some(conn, &wanted)? {
+        earlier.entry(plan.gag).or_default().push(plan);
+    }
     let mut cases = Vec::new();
     for row in gagwright_store::gags::list(conn, production)? {
         let Some(plan) = plans.remove(&row.id) else {
@@ -180,6 +205,7 @@ pub(crate) fn all_cases(
             signoffs.remove(&row.id).unwrap_or_default(),
             here,
             runs.remove(&row.id).unwrap_or_default(),
+            earlier.remove(&row.id).unwrap_or_default(),
         );
         cases.push((row, case));
     }

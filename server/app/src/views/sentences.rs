@@ -77,6 +77,9 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
                 "approve_with_conditions" => format!(
                     "{signer} signed as {role} on revision {revision} of {code}, with conditions"
                 ),
+                _ if fact("witness").is_some_and(Value::is_string) => {
+                    format!("{signer} signed as {role} on revision {revision} of {code}, in ink")
+                }
                 _ => format!("{signer} signed as {role} on revision {revision} of {code}"),
             }
         }
@@ -86,6 +89,20 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
                 spaced(&text("role"))
             )
         }
+        "policy.changed" => format!(
+            "{who} put version {} of the policy in force",
+            text("version")
+        ),
+        "delegation.made" => format!(
+            "{who} let {} sign as {}",
+            name(fact("to").and_then(Value::as_str)),
+            spaced(&text("role"))
+        ),
+        "delegation.ended" => {
+            format!("{who} ended a delegation of {}", spaced(&text("role")))
+        }
+        "decline.resolved" => format!("{who} resolved a decline on {code} in writing"),
+        "photograph.kept" => format!("{who} handed in the photograph of a sign-off on paper"),
         "hold.raised" => match code.as_str() {
             "" => format!("{who} held the whole production"),
             code => format!("{who} held {code}"),

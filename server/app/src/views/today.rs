@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use gagwright_casting::{Catalogue, PersonId};
-use gagwright_clearance::{Case, Clearance, judge::missing_agreements, owed};
+use gagwright_clearance::{Case, Clearance, delegation, judge::missing_agreements, owed};
 use gagwright_store::{Connection, gags::GagRow};
 use jiff::{Timestamp, civil::Date};
 
@@ -52,7 +52,7 @@ pub fn today(conn: &mut Connection, reader: &Actor, now: Timestamp) -> Result<To
 
     let to_sign = judged
         .iter()
-        .flat_map(|(row, _, answer)| to_sign(reader, row, answer))
+        .flat_map(|(row, case, answer)| to_sign(reader, row, case, answer, now))
         .collect();
     let by_id: BTreeMap<_, GagRef> = judged
         .iter()
@@ -95,8 +95,15 @@ pub(crate) fn gag_ref(row: &GagRow) -> GagRef {
 }
 
 /// Signatures the reader could give now, under any of their hats.
-fn to_sign(reader: &Actor, row: &GagRow, answer: &Clearance) -> Vec<ToSign> {
-    owed(&answer.roles, &answer.cast(), reader.person, &reader.roles)
+fn to_sign(
+    reader: &Actor,
+    row: &GagRow,
+    case: &Case,
+    answer: &Clearance,
+    now: Timestamp,
+) -> Vec<ToSign> {
+    let hats = delegation::hats(case, reader.person, now);
+    owed(&answer.roles, &answer.cast(), reader.person, &hats)
         .into_iter()
         .filter(|one| one.asked)
         .map(|one| ToSign {

@@ -15,6 +15,7 @@ mod lan_support;
 mod live;
 mod refusals;
 mod roster;
+mod rules;
 mod settings;
 mod signing;
 mod starting;

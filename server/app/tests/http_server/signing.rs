@@ -1,6 +1,6 @@
 //! Signing over HTTP with a key that the server never sees.
 
-use gagwright_clearance::{Drawing, Statement, jws, signoff::PublicKey};
+use gagwright_clearance::{DeviceId, Drawing, SignOffId, Statement, jws, signoff::PublicKey};
 use p256::ecdsa::SigningKey;
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -40,12 +40,12 @@ impl<'a> Phone<'a> {
     }
 
     /// Fills a draft in and signs it.
-    fn sign(&self, gag: Uuid, role: &str) -> String {
+    pub fn sign(&self, gag: Uuid, role: &str) -> String {
         self.sign_with(gag, role, None)
     }
 
-    /// As [`Phone::sign`], with the hash of a drawn mark.
-    fn sign_with(&self, gag: Uuid, role: &str, mark: Option<&Drawing>) -> String {
+    /// What would be signed, all but the signature.
+    pub fn draft(&self, gag: Uuid, role: &str) -> Statement {
         let path = format!("/gags/{gag}/signoff-draft?role={role}");
         let draft = self
             .world
@@ -54,19 +54,29 @@ impl<'a> Phone<'a> {
             .token(&self.token)
             .send()
             .expect(200);
-        let mut statement = draft["statement"].clone();
-        statement["id"] = json!(Uuid::now_v7());
-        statement["device"] = json!(self.device);
-        statement["signed_at"] = json!(gagwright::clock::now());
-        statement["decision"] = json!("approve");
-        if let Some(mark) = mark {
-            statement["mark"] = json!(mark.hash());
+        self.complete(serde_json::from_value(draft["statement"].clone()).unwrap())
+    }
+
+    /// A drafted statement with what the device says.
+    pub fn complete(&self, drafted: Statement) -> Statement {
+        Statement {
+            id: SignOffId(Uuid::now_v7()),
+            device: DeviceId(self.device),
+            signed_at: gagwright::clock::now(),
+            ..drafted
         }
-        let statement: Statement = serde_json::from_value(statement).unwrap();
+    }
+
+    /// As [`Phone::sign`], with the hash of a drawn mark.
+    fn sign_with(&self, gag: Uuid, role: &str, mark: Option<&Drawing>) -> String {
+        let statement = Statement {
+            mark: mark.map(Drawing::hash),
+            ..self.draft(gag, role)
+        };
         jws::sign(&statement, &self.key).unwrap()
     }
 
-    fn hand_in(&self, gag: Uuid, jws: &str) -> Got {
+    pub fn hand_in(&self, gag: Uuid, jws: &str) -> Got {
         self.hand_in_body(gag, &json!({ "jws": jws }))
     }
 

@@ -7,13 +7,18 @@ use std::{
 };
 
 use gagwright_casting::{Person, PersonId, SlotId};
+use gagwright_mechanics::Technique;
 use jiff::{Timestamp, civil::Date};
 
-use super::events::{self, Happened};
+use super::{
+    FindTechnique,
+    events::{self, Happened},
+};
 use crate::{
     case::{Case, Names},
+    delegation::{self, Delegation},
     ids::SignOffId,
-    jws,
+    ink, jws,
     plan::FacetHashes,
     policy::{Role, RolePolicy},
     signoff::{Device, Member, SignOff, Statement},
@@ -40,10 +45,21 @@ pub(crate) struct Bench<'a> {
     heard: Vec<Heard<'a>>,
     members: BTreeMap<PersonId, &'a Member>,
     happened: OnceCell<Vec<Happened>>,
+    /// The plan's technique, where it is known: what its numbers are called and measured in.
+    pub technique: Option<&'static dyn Technique>,
 }
 
 impl<'a> Bench<'a> {
     pub fn new(case: &'a Case, now: Timestamp, hashes: FacetHashes) -> Bench<'a> {
+        Bench::with(case, now, hashes, gagwright_mechanics::find)
+    }
+
+    pub fn with(
+        case: &'a Case,
+        now: Timestamp,
+        hashes: FacetHashes,
+        find: FindTechnique,
+    ) -> Bench<'a> {
         let people = case
             .people
             .iter()
@@ -65,6 +81,7 @@ impl<'a> Bench<'a> {
                 .map(|member| (member.person, member))
                 .collect(),
             happened: OnceCell::new(),
+            technique: find(&case.plan.technique),
         }
     }
 
@@ -91,6 +108,31 @@ impl<'a> Bench<'a> {
     pub fn holds_role(&self, person: PersonId, role: Role) -> bool {
         self.member(person)
             .is_some_and(|member| member.roles.contains(&role))
+    }
+
+    /// The delegation that a statement names, if it lets this signer sign as that role.
+    pub fn delegation(&self, statement: &Statement) -> Option<&'a Delegation> {
+        let named = statement.delegation?;
+        let mut all = self.case.delegations.iter();
+        all.find(|one| one.id == named && one.to == statement.signer && one.role == statement.role)
+    }
+
+    /// Why somebody's word under a role does not count now, in a sentence; none: they hold the role, or
+    /// deputise for somebody who does.
+    pub fn unentitled(&self, heard: &Heard<'_>, title: &str) -> Option<String> {
+        let statement = &heard.statement;
+        if statement.delegation.is_none() {
+            let lost = !self.holds_role(statement.signer, statement.role);
+            let name = || self.name(statement.signer);
+            return lost.then(|| format!("{} no longer holds the role {title}.", name()));
+        }
+        let Some(delegation) = self.delegation(statement) else {
+            let name = self.name(statement.signer);
+            return Some(format!("Nobody let {name} sign as {title}."));
+        };
+        let name = |person| self.name(person);
+        let signed = heard.signoff.received_at;
+        delegation::refusal(self.case, delegation, signed, self.now, name)
     }
 
     /// Everyone who holds a role, by name.
@@ -133,7 +175,7 @@ impl<'a> Bench<'a> {
     }
 
     /// The device a sign-off was made on, if its signature verifies with that device's key and the
-    /// device belongs to the signer.
+    /// device belongs to the signer or, for a sign-off on paper, to its witness.
     pub fn device_of(&self, heard: &Heard<'a>) -> Option<&'a Device> {
         *heard.device.get_or_init(|| {
             let statement = &heard.statement;
@@ -143,7 +185,9 @@ impl<'a> Bench<'a> {
                 .iter()
                 .find(|device| device.id == statement.device)?;
             let verified = jws::verify(&heard.signoff.jws, &device.key).ok()?;
-            (verified == *statement && device.person == statement.signer).then_some(device)
+            // On paper the witness's device signs, and nobody is their own witness.
+            let hand = device.person == statement.hand() && ink::problem(statement).is_none();
+            (verified == *statement && hand).then_some(device)
         })
     }
 }

@@ -30,20 +30,35 @@ impl Needed<'_> {
 
     /// The mark as it stands while nobody has signed.
     pub fn unsigned(&self) -> RoleStanding {
-        RoleStanding {
-            role: self.policy.role,
-            title: self.policy.title.clone(),
-            slot: self.slot_id(),
-            because: self.because.clone(),
-            state: RoleState::Missing,
-            signoff: None,
-            signer: None,
-            received_at: None,
-            revision: None,
-            reasons: Vec::new(),
-            changed: Vec::new(),
-            open_conditions: Vec::new(),
-        }
+        let policy = self.policy;
+        unsigned(policy.role, &policy.title, self.slot_id(), &self.because)
+    }
+}
+
+/// A mark as it stands while nobody has signed.
+pub(crate) fn unsigned(
+    role: Role,
+    title: &str,
+    slot: Option<SlotId>,
+    because: &str,
+) -> RoleStanding {
+    RoleStanding {
+        role,
+        title: title.to_owned(),
+        slot,
+        because: because.to_owned(),
+        state: RoleState::Missing,
+        signoff: None,
+        signer: None,
+        received_at: None,
+        revision: None,
+        reasons: Vec::new(),
+        changed: Vec::new(),
+        open_conditions: Vec::new(),
+        signed_for: None,
+        witness: None,
+        good_until: None,
+        notes: Vec::new(),
     }
 }
 

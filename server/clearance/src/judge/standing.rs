@@ -8,14 +8,15 @@ use jiff::{SignedDuration, Timestamp, civil::Date};
 
 use super::{
     bench::{Bench, Heard},
-    events,
-    required::Needed,
+    changes, events,
+    required::{Needed, unsigned},
 };
 use crate::{
     case::{RoleStanding, RoleState},
     certificates,
     plan::FacetHashes,
     policy::{LapseEvent, Policy, Role, RolePolicy},
+    resolving::Resolution,
     signoff::{Decision, Device, Statement},
     words,
 };
@@ -38,6 +39,8 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
     standing.signer = Some(statement.signer);
     standing.received_at = Some(heard.signoff.received_at);
     standing.revision = Some(statement.revision);
+    standing.signed_for = bench.delegation(statement).map(|one| one.from);
+    standing.witness = statement.ink.as_ref().map(|ink| ink.witness);
     if statement.decision == Decision::Decline {
         standing.state = RoleState::Declined;
         standing.reasons.push(format!(
@@ -48,8 +51,9 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
         ));
         return standing;
     }
-    standing.changed = changed(bench, needed.policy, heard);
-    standing.reasons = lapses(bench, needed.policy, (heard, device), &standing.changed);
+    let changed = changes::since(bench, needed.policy, heard);
+    standing.good_until = good_until(needed.policy, heard);
+    standing.reasons = lapses(bench, needed.policy, (heard, device), &changed);
     if unheard_since(bench, role, place, heard) {
         standing.reasons.push(
             "A later sign-off was received whose signature does not verify, so what it says is \
@@ -58,6 +62,9 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
         );
     }
     standing.open_conditions = open_conditions(bench, heard);
+    standing.changed = changed.facets;
+    standing.notes = changed.accepted;
+    standing.notes.extend(dissent(bench, role, place));
     standing.state = match (
         standing.reasons.is_empty(),
         standing.open_conditions.is_empty(),
@@ -71,19 +78,14 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
 
 /// A sign-off for a role that the policy no longer has, or a slot that the plan no longer has.
 pub(crate) fn unasked(bench: &Bench<'_>, statement: &Statement) -> RoleStanding {
+    let title = bench.title(statement.role);
     RoleStanding {
-        role: statement.role,
-        title: bench.title(statement.role),
-        slot: statement.slot,
-        because: "it was signed".to_owned(),
         state: RoleState::Lapsed,
         signoff: Some(statement.id),
         signer: Some(statement.signer),
-        received_at: None,
         revision: Some(statement.revision),
         reasons: vec!["The plan no longer asks for this signature.".to_owned()],
-        changed: Vec::new(),
-        open_conditions: Vec::new(),
+        ..unsigned(statement.role, &title, statement.slot, "it was signed")
     }
 }
 
@@ -98,32 +100,78 @@ fn latest<'b, 'a>(
         .find_map(|heard| bench.device_of(heard).map(|device| (heard, device)))
 }
 
-/// The decline that stands under a role: the latest word said under it or, for a role with the final
-/// say, the latest word of anyone who still holds it, which nobody else can lift for them.
+/// The decline that stands under a role: the latest word said under it; where the policy asks that
+/// declines are resolved in writing, the latest word of whoever declined, until it is; and for a role
+/// with the final say, the latest word of anyone who still holds it, which nobody else can lift for them.
 pub(crate) fn decline<'b, 'a>(
     bench: &'b Bench<'a>,
     role: Role,
     place: Option<(SlotId, PersonId)>,
 ) -> Option<Decider<'b, 'a>> {
     let is_decline = |(heard, _): &Decider<'_, '_>| heard.statement.decision == Decision::Decline;
-    if !bench.case.policy.final_say.contains(&role) {
+    let policy = &bench.case.policy;
+    let final_say = policy.final_say.contains(&role);
+    let in_writing = policy
+        .settling
+        .get(&role)
+        .is_some_and(|settling| !settling.declines.is_empty());
+    if !final_say && !in_writing {
         return latest(bench, role, place).filter(is_decline);
     }
+    let stands = |heard: &Heard<'a>| match final_say {
+        true => bench.unentitled(heard, "").is_none(),
+        false => resolution(bench, heard).is_none(),
+    };
     let mut spoken: BTreeSet<PersonId> = BTreeSet::new();
     let mut newest = true;
     for heard in bench.newest_first(role, place) {
         let Some(device) = bench.device_of(heard) else {
             continue;
         };
-        let signer = heard.statement.signer;
-        let last_word = spoken.insert(signer);
+        let last_word = spoken.insert(heard.statement.signer);
         let decider = (heard, device);
-        if is_decline(&decider) && (newest || (last_word && bench.holds_role(signer, role))) {
+        if is_decline(&decider) && (newest || (last_word && stands(heard))) {
             return Some(decider);
         }
         newest = false;
     }
     None
+}
+
+/// What was written to resolve a decline, by somebody who holds a hat that may.
+fn resolution<'a>(bench: &Bench<'a>, heard: &Heard<'_>) -> Option<&'a Resolution> {
+    let settling = bench.case.policy.settling.get(&heard.statement.role)?;
+    bench
+        .case
+        .resolutions
+        .iter()
+        .find(|one| one.signoff == heard.statement.id && settling.declines.contains(&one.role))
+}
+
+/// Declines that no longer stop anything, with what was written to resolve each: dissent stays on the
+/// record beside the approval that followed.
+fn dissent(bench: &Bench<'_>, role: Role, place: Option<(SlotId, PersonId)>) -> Vec<String> {
+    bench
+        .newest_first(role, place)
+        .filter(|heard| heard.statement.decision == Decision::Decline)
+        .filter(|heard| bench.device_of(heard).is_some())
+        .filter_map(|heard| Some((heard, resolution(bench, heard)?)))
+        .map(|(heard, resolved)| {
+            format!(
+                "{} declined revision {}: {} {} resolved it in writing on {}: {}",
+                bench.name(heard.statement.signer),
+                heard.statement.revision,
+                full_stop(heard.statement.reason.as_deref().unwrap_or_default()),
+                bench.name(resolved.by),
+                words::minute(resolved.at),
+                full_stop(&resolved.text),
+            )
+        })
+        .collect()
+}
+
+fn full_stop(text: &str) -> String {
+    format!("{}.", text.trim().trim_end_matches('.'))
 }
 
 /// Whether something newer was received under the role that cannot be checked: it may have been a
@@ -155,12 +203,7 @@ fn missing(bench: &Bench<'_>, role: Role, place: Option<(SlotId, PersonId)>) -> 
     }
 }
 
-/// Facets the role answers for whose content is not what was signed, in table order.
-fn changed(bench: &Bench<'_>, policy: &RolePolicy, heard: &Heard<'_>) -> Vec<Facet> {
-    changed_facets(bench, policy, &heard.statement.facets)
-}
-
-/// The same, from the hashes signed.
+/// Facets the role answers for whose content is not that of these hashes, in table order.
 pub(crate) fn changed_facets(
     bench: &Bench<'_>,
     policy: &RolePolicy,
@@ -181,20 +224,13 @@ fn lapses(
     bench: &Bench<'_>,
     policy: &RolePolicy,
     (heard, device): Decider<'_, '_>,
-    changed: &[Facet],
+    changed: &changes::Changes,
 ) -> Vec<String> {
     let statement = &heard.statement;
     let received = heard.signoff.received_at;
     let name = bench.name(statement.signer);
     let mut reasons = Vec::new();
-    if !changed.is_empty() {
-        let have = if changed.len() == 1 { "has" } else { "have" };
-        reasons.push(format!(
-            "{} {have} changed since {name} signed revision {}.",
-            words::capital(&words::facets(changed)),
-            statement.revision,
-        ));
-    }
+    reasons.extend(changed.sentences(&name, statement.revision, &policy.title));
     if statement.technique != bench.case.plan.technique {
         reasons.push(format!(
             "The technique has changed since {name} signed revision {}.",
@@ -220,10 +256,12 @@ fn lapses(
         reasons.extend(revoked(device, received));
     }
     // A performer's place is their casting, which `newest_first` has already matched.
-    if policy.role != Role::Performer && !bench.holds_role(statement.signer, policy.role) {
-        reasons.push(format!("{name} no longer holds the role {}.", policy.title));
+    if policy.role != Role::Performer {
+        reasons.extend(bench.unentitled(heard, &policy.title));
     }
-    if table.voids_plan(LapseEvent::Certificate, policy.role) {
+    if table.voids_plan(LapseEvent::Certificate, policy.role)
+        && (statement.delegation.is_none() || delegates_need_certificates(bench, policy.role))
+    {
         let day = bench.case.plan.facets.setting.day;
         reasons.extend(certificate_reasons(bench, policy, statement.signer, day));
     }
@@ -264,6 +302,12 @@ fn good_until(policy: &RolePolicy, heard: &Heard<'_>) -> Option<Timestamp> {
         .min()
 }
 
+/// Whether a delegate needs the certificates that the role asks for.
+pub(crate) fn delegates_need_certificates(bench: &Bench<'_>, role: Role) -> bool {
+    let rule = bench.case.policy.delegation.get(&role);
+    rule.is_none_or(|rule| rule.certificates)
+}
+
 pub(crate) fn certificate_reasons(
     bench: &Bench<'_>,
     policy: &RolePolicy,
@@ -292,7 +336,8 @@ pub(crate) fn certificate_reasons(
     .collect()
 }
 
-/// Conditions that nobody entitled has said are met: only someone who holds the role that set them may.
+/// Conditions that nobody entitled has said are met: someone who holds the role that set them may, and
+/// whoever else the policy says.
 fn open_conditions(bench: &Bench<'_>, heard: &Heard<'_>) -> Vec<String> {
     let statement = &heard.statement;
     if statement.decision != Decision::ApproveWithConditions {
@@ -300,7 +345,13 @@ fn open_conditions(bench: &Bench<'_>, heard: &Heard<'_>) -> Vec<String> {
     }
     let entitled = |person: PersonId| match statement.role {
         Role::Performer => person == statement.signer,
-        role => bench.holds_role(person, role),
+        role => {
+            let settling = bench.case.policy.settling.get(&role);
+            let others = settling.into_iter().flat_map(|one| &one.conditions);
+            std::iter::once(&role)
+                .chain(others)
+                .any(|role| bench.holds_role(person, *role))
+        }
     };
     let met = |condition: &str| {
         heard

@@ -6,7 +6,7 @@ use gagwright_mechanics::{Assessment, Status};
 use super::{FindTechnique, bench::Bench};
 use crate::{
     case::{Block, BlockKind},
-    validate,
+    own_limits, validate,
 };
 
 /// A plan whose contents cannot be judged.
@@ -75,7 +75,8 @@ pub(crate) fn assess(bench: &Bench<'_>, find: FindTechnique) -> (Option<Assessme
             return (None, blocks);
         }
     };
-    match technique.assess(&inputs) {
+    let own = own_limits::set(&case.policy, name, |person| bench.name(person));
+    match technique.assess_set(&inputs, &own) {
         Ok(assessment) => (Some(assessment), blocks),
         Err(error) => {
             blocks.push(refused(format!("{error}.")));

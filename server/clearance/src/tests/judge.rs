@@ -106,7 +106,10 @@ fn a_camera_change_does_not_make_the_medic_sign_again_and_a_mass_change_makes_ri
     assert_eq!(standing.changed, [Facet::Cast]);
     assert_eq!(
         standing.reasons,
-        ["Cast has changed since Žofie Marková signed revision 1."]
+        [
+            "Cast has changed since Žofie Marková signed revision 1.",
+            "The kit of Double for Ines rose 3 kg, from 3 kg to 6 kg; Key rigger answers for it."
+        ]
     );
     assert_eq!(scene.states()[&Role::Medic], RoleState::Lapsed);
     assert_eq!(scene.judged().state, ClearanceState::Lapsed);

@@ -141,7 +141,7 @@ fn a_sign_off_lapses_with_its_signers_role_certificate_device_time_and_words() {
             }),
         ),
         (
-            "Camera has changed",
+            "The policy now has Key rigger answer for camera too, which Žofie Marková did not sign.",
             // The policy now makes rigging answer for more than was signed.
             Box::new(|scene| {
                 let rigging = scene

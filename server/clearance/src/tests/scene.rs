@@ -18,11 +18,12 @@ use crate::{
     case::{
         Case, Clearance, DayLog, Hold, Reading, ReadingKind, RehearsalRun, RoleStanding, RoleState,
     },
+    earlier,
     facets::Rung,
     ids::{DeviceId, HoldId, RecordId, SignOffId},
     judge::{REHEARSED, clearance_with},
     plan::{Facets, Hazard, Plan},
-    policy::{Policy, Role, TechniquePolicy},
+    policy::{Policy, Role, RolePolicy, TechniquePolicy},
     signoff::{
         ConditionMet, Decision, Device, Member, SignOff, SignOffError, Statement, accept, draft,
         sign,
@@ -104,6 +105,8 @@ pub struct Scene {
     pub case: Case,
     pub now: Timestamp,
     next: u128,
+    /// The revisions before this one.
+    past: Vec<Plan>,
 }
 
 impl Scene {
@@ -174,11 +177,15 @@ impl Scene {
                 .collect(),
             policy,
             day: DayLog::default(),
+            earlier: Vec::new(),
+            delegations: Vec::new(),
+            resolutions: Vec::new(),
         };
         let mut scene = Scene {
             case,
             now: time("2026-03-02T09:00:00Z"),
             next: 100,
+            past: Vec::new(),
         };
         scene.rehearsed("bag").rehearsed("bag").rehearsed("half");
         scene
@@ -231,7 +238,7 @@ impl Scene {
 
     /// Signs with the signer's own key, past the door, and records it.
     pub fn hand_in(&mut self, statement: &Statement) -> Result<SignOffId, SignOffError> {
-        let jws = sign(statement, &key_of(statement.signer))?;
+        let jws = sign(statement, &key_of(statement.hand()))?;
         accept(&jws, &self.case, self.now)?;
         self.record(jws);
         Ok(statement.id)
@@ -294,10 +301,26 @@ impl Scene {
 
     pub fn revise(&mut self, change: impl FnOnce(&mut Facets)) -> &mut Scene {
         self.mint();
+        self.past.push(self.case.plan.clone());
         change(&mut self.case.plan.facets);
         self.case.plan.revision += 1;
         self.case.plan.written_at = self.now;
+        self.carry()
+    }
+
+    /// Puts into the case what a server would of earlier revisions.
+    pub fn carry(&mut self) -> &mut Scene {
+        let wanted = earlier::revisions(&self.case.signoffs, self.case.plan.revision);
+        let past = self.past.iter();
+        let past = past.filter(|plan| wanted.contains(&plan.revision)).cloned();
+        self.case.earlier = earlier::carried(&self.case.plan, past);
         self
+    }
+
+    /// One role's policy, to change.
+    pub fn role(&mut self, role: Role) -> &mut RolePolicy {
+        let mut roles = self.case.policy.roles.iter_mut();
+        roles.find(|one| one.role == role).unwrap()
     }
 
     pub fn height(&mut self, metres: f64) -> &mut Scene {

@@ -128,6 +128,9 @@ pub fn statement(
         signed_at: at(20),
         good_until: None,
         mark: None,
+        language: None,
+        delegation: None,
+        ink: None,
     }
 }
 

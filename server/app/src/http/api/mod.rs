@@ -1,6 +1,7 @@
 //! Handlers, one verb a file: decode, one call to a command or a view, encode.
 
 pub mod day;
+pub mod delegations;
 pub mod devices;
 pub mod events;
 pub mod gags;
@@ -10,6 +11,7 @@ pub mod invitations;
 pub mod me;
 pub mod members;
 pub mod people;
+pub mod policies;
 pub mod productions;
 pub mod sessions;
 pub mod setup;

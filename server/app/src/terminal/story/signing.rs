@@ -301,7 +301,7 @@ fn refusals(teller: &mut Teller, store: &Store, stage: Stage, gag: GagId) -> Res
     let performer = store.read(|conn| stage.by_code(conn, "P01"))?;
     let now = stage.now;
     let refused = store.read(|conn| {
-        commands::signoffs::draft(conn, &performer, now, gag, Role::Coordinator, None)
+        commands::signoffs::draft(conn, &performer, now, gag, Role::Coordinator, None, None)
     });
     tell_refusal(
         teller,

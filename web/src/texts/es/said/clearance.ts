@@ -82,6 +82,68 @@ export const clearance: Record<string, string> = {
     '{facets}: han cambiado desde que {who} firmó la revisión {n}.',
   'The technique has changed since {who} signed revision {n}.':
     'La técnica ha cambiado desde que {who} firmó la revisión {n}.',
+  // What changed since, and what a role accepts in advance.
+  '{what} rose {by}, from {old} to {new}; {role} answers for it.':
+    '{what}: sube {by}, de {old} a {new}; responde {role}.',
+  '{what} fell {by}, from {old} to {new}; {role} answers for it.':
+    '{what}: baja {by}, de {old} a {new}; responde {role}.',
+  '{what} is new: {value}; {role} answers for it.': '{what}, nuevo: {value}; responde {role}.',
+  '{what}, {value} before, was taken out; {role} answers for it.':
+    '{what}, antes {value}, se quitó; responde {role}.',
+  '{what} is {new} and was {old}; {role} answers for it.': '{what}: ahora {new}, antes {old}; responde {role}.',
+  'The tolerance of {what} changed; {role} answers for it.':
+    'Cambió la tolerancia de {what}; responde {role}.',
+  'The kit of {slot}': 'Equipo de {slot}',
+  'Somebody else is cast as {slot}; {role} answers for it.':
+    'Otra persona hace de {slot}; responde {role}.',
+  'Changed in the {facet}: {parts}.': 'Cambiado en {facet}: {parts}.',
+  '{#n} more changes are on the page.': '{n} cambios más están en la página.',
+  '{what} moved {by} %, inside the {most} % that {role} accepts.':
+    '{what}: cambia un {by} %, dentro del {most} % que acepta {role}.',
+  '{what} moved {by}, inside the {most} that {role} accepts.':
+    '{what}: cambia {by}, dentro de los {most} que acepta {role}.',
+  'The policy now has {role} answer for {facets} too, which {who} did not sign.':
+    'La norma pide ahora que {role} responda también de {facets}, que {who} no firmó.',
+  // Delegates and dissent.
+  'The policy lets nobody sign for {role}.': 'La norma no deja que nadie firme por {role}.',
+  '{from}, for whom {to} signed, no longer holds the role {role}.':
+    '{from}, por quien firmó {to}, ya no tiene el cargo de {role}.',
+  '{from} did not let {to} sign for this gag.': '{from} no dejó que {to} firmara en esta acción.',
+  '{from} ended on {when} that {to} may sign as {role}.':
+    '{from} terminó el {when} la delegación por la que {to} firmaba como {role}.',
+  '{to} may sign for {from} only from {when}.': '{to} solo puede firmar por {from} desde el {when}.',
+  '{to} could sign for {from} until {when}.': '{to} podía firmar por {from} hasta el {when}.',
+  '{to} performs in this gag, and so signs for nobody on it.':
+    '{to} actúa en esta acción, así que no firma por nadie en ella.',
+  'Nobody let {who} sign as {role}.': 'Nadie dejó que {who} firmara como {role}.',
+  '{who} declined revision {n}: {why} {by} resolved it in writing on {when}: {text}':
+    '{who} no dio su conformidad a la revisión {n}: {why} {by} lo resolvió por escrito el {when}: {text}',
+  'It would no longer be asked.': 'Ya no se pediría.',
+  // Parts of a plan by name.
+  steps: 'pasos',
+  summary: 'resumen',
+  hazards: 'peligros',
+  abort: 'abortar',
+  method: 'método',
+  equipment: 'material',
+  rescue: 'rescate',
+  charges: 'cargas',
+  suppression: 'extinción',
+  slots: 'puestos',
+  cover: 'cobertura',
+  ambulance: 'ambulancia',
+  hospital: 'hospital',
+  positions: 'posiciones',
+  notes: 'notas',
+  bands: 'márgenes',
+  'stop on': 'motivos de parada',
+  rungs: 'escalones',
+  scene: 'escena',
+  location: 'lugar',
+  unit: 'unidad',
+  day: 'día',
+  call: 'citación',
+  parameters: 'parámetros',
   '{who} signed the words "{old}"; the policy now asks for "{new}".':
     '{who} firmó el texto «{old}»; la norma pide ahora «{new}».',
   "{who}'s sign-off was good until {when}.": 'La firma de {who} valía hasta el {when}.',

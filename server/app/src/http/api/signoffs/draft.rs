@@ -1,7 +1,7 @@
 //! A statement made ready for signing.
 
 use actix_web::{get, web::Query};
-use gagwright_casting::SlotId;
+use gagwright_casting::{PersonId, SlotId};
 use gagwright_clearance::{GagId, Role};
 use serde::Deserialize;
 use utoipa::IntoParams;
@@ -31,11 +31,15 @@ pub struct Under {
     /// The performer's slot; only with `performer`.
     #[param(value_type = Option<Uuid>)]
     slot: Option<SlotId>,
+    /// Who signs on paper, when the caller is their witness.
+    #[param(value_type = Option<Uuid>)]
+    signer: Option<PersonId>,
 }
 
 /// Draft a sign-off
 ///
-/// Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
+/// Needs `sign_off`, and the hat itself or a delegation from somebody who holds it. A witness of a sign-off on
+/// paper names its `signer`, and adds `ink` and its `kind`. The device fills in `id`, `device`, `signed_at` and the
 /// decision, then signs the statement's RFC 8785 bytes.
 #[utoipa::path(
     tag = "sign-offs",
@@ -49,10 +53,10 @@ pub async fn draft_signoff(
     gag: At<GagId>,
     asked: Query<Under>,
 ) -> Answer {
-    let Under { role, slot } = asked.into_inner();
+    let Under { role, slot, signer } = asked.into_inner();
     let draft = read(&app, move |conn| {
         let actor = caller.on_gag(conn, *gag, Permission::SignOff)?;
-        signoffs::draft(conn, &actor, clock::now(), *gag, role, slot)
+        signoffs::draft(conn, &actor, clock::now(), *gag, role, slot, signer)
     })
     .await?;
     answer::ok(&draft)

@@ -2,4 +2,6 @@
 
 pub mod draft;
 pub mod meet;
+pub mod photograph;
+pub mod resolve;
 pub mod submit;

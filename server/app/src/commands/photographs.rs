@@ -1,0 +1,102 @@
+//! Keeping the photograph of a sign-off made on paper, and showing it to those who may see it. It is
+//! personal: what was signed holds only its hash, and verifies without it.
+
+use gagwright_clearance::{
+    SignOffId, Statement,
+    ink::{LARGEST_PHOTOGRAPH, media_type},
+    signoff,
+};
+use gagwright_store::{Connection, photographs::Photograph};
+use gagwright_trail::Hash;
+use jiff::Timestamp;
+use serde_json::json;
+
+use super::{Actor, CommandError, Entropy, record};
+use crate::permissions::Permission;
+
+/// Keeps a photograph. One that is kept already is taken again and changes nothing.
+///
+/// # Errors
+/// When the sign-off was not made on paper, or the photograph is not the one its witness signed for.
+pub fn keep(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    id: SignOffId,
+    bytes: Vec<u8>,
+    entropy: Entropy<'_>,
+) -> Result<(), CommandError> {
+    actor.require(Permission::ReadProduction)?;
+    let (statement, gag) = statement(conn, actor, id)?;
+    let Some(ink) = &statement.ink else {
+        return Err(CommandError::Conflict {
+            what: "photograph",
+            detail: "this sign-off was not made on paper".into(),
+        });
+    };
+    let refused = |problem: &str, fix: &str| Err(CommandError::invalid("", problem, fix));
+    let Some(media_type) = media_type(&bytes) else {
+        return refused(
+            "is neither a JPEG nor a PNG",
+            "send the photograph as one of the two",
+        );
+    };
+    if bytes.len() > LARGEST_PHOTOGRAPH {
+        return refused("is larger than 4 MiB", "take it again with fewer pixels");
+    }
+    let hash = Hash::of(&bytes).to_hex();
+    if hash != ink.photograph {
+        return refused(
+            "is not the photograph that the witness signed for",
+            "send the very file whose SHA-256 the statement has in ink.photograph",
+        );
+    }
+    if gagwright_store::photographs::is_kept(conn, id)? {
+        return Ok(());
+    }
+    record::Leaf::new("photograph.kept", now, Some(actor))
+        .about(gag)
+        .fact("signoff", json!(id))
+        .fact("bytes", json!(bytes.len()))
+        .personal(json!({ "photograph": hash }), entropy)
+        .append(conn)?;
+    let photograph = Photograph {
+        media_type: media_type.to_owned(),
+        bytes,
+    };
+    gagwright_store::photographs::insert(conn, id, &photograph)?;
+    Ok(())
+}
+
+/// The photograph, for the signer, the witness, and those who may read personal data.
+///
+/// # Errors
+/// For anyone else, and when none is kept.
+pub fn read(
+    conn: &mut Connection,
+    actor: &Actor,
+    id: SignOffId,
+) -> Result<Photograph, CommandError> {
+    let (statement, _) = statement(conn, actor, id)?;
+    if statement.signer != actor.person && statement.hand() != actor.person {
+        actor.require(Permission::ReadPersonal)?;
+    }
+    gagwright_store::photographs::get(conn, id)?.ok_or_else(|| CommandError::NotFound {
+        what: "photograph of sign-off",
+        id: id.to_string(),
+    })
+}
+
+fn statement(
+    conn: &mut Connection,
+    actor: &Actor,
+    id: SignOffId,
+) -> Result<(Statement, gagwright_clearance::GagId), CommandError> {
+    let unknown = || CommandError::NotFound {
+        what: "sign-off",
+        id: id.to_string(),
+    };
+    let (found, gag) = gagwright_store::signoffs::get(conn, id)?.ok_or_else(unknown)?;
+    record::gag(conn, actor.production, gag).map_err(|_| unknown())?;
+    Ok((signoff::read_unverified(&found.jws)?, gag))
+}

@@ -1,0 +1,218 @@
+//! Delegates, told as scenes.
+
+use gagwright_casting::GagId;
+use jiff::SignedDuration;
+use uuid::Uuid;
+
+use super::{Delegation, DelegationRule, hats, in_force, problems};
+use crate::{
+    case::RoleState,
+    draft::prepare,
+    ids::{RecordId, SignOffId},
+    policy::Role,
+    scene::{Scene, certificate, device_of, person_of},
+    signoff::{SignOffError, Statement},
+};
+
+/// Rigging lets the first assistant director, who has the certificate, sign for two days.
+fn scene() -> Scene {
+    let mut scene = Scene::new();
+    scene.everyone_signs();
+    scene
+        .member(Role::FirstAd)
+        .certificates
+        .push(certificate("rope_access_3"));
+    let delegation = delegation(&scene);
+    scene.case.delegations.push(delegation);
+    scene
+}
+
+fn delegation(scene: &Scene) -> Delegation {
+    Delegation {
+        id: RecordId(Uuid::from_u128(77)),
+        from: person_of(Role::Rigging),
+        to: person_of(Role::FirstAd),
+        role: Role::Rigging,
+        gags: Vec::new(),
+        starts: scene.now,
+        until: scene
+            .now
+            .checked_add(SignedDuration::from_hours(48))
+            .unwrap(),
+        limits: "the harbour only".to_owned(),
+        made_at: scene.now,
+        ended_at: None,
+    }
+}
+
+fn statement(scene: &mut Scene) -> Result<Statement, SignOffError> {
+    let signer = person_of(Role::FirstAd);
+    let id = SignOffId(Uuid::from_u128(scene.mint() + 9_000));
+    let prepared = prepare(&scene.case, Role::Rigging, None, signer, id, scene.now)?;
+    Ok(Statement {
+        device: device_of(signer),
+        ..prepared.statement
+    })
+}
+
+/// A scene in which the delegate has signed revision 2.
+fn signed() -> Scene {
+    let mut scene = scene();
+    scene.height(9.0);
+    let statement = statement(&mut scene).unwrap();
+    assert_eq!(statement.delegation, Some(RecordId(Uuid::from_u128(77))));
+    scene.hand_in(&statement).unwrap();
+    scene
+}
+
+#[test]
+fn a_delegate_signs_in_the_stead_of_the_holder_and_is_named() {
+    let scene = signed();
+    let rigging = scene.standing(Role::Rigging);
+    assert_eq!(rigging.state, RoleState::Standing);
+    assert_eq!(rigging.signer, Some(person_of(Role::FirstAd)));
+    assert_eq!(rigging.signed_for, Some(person_of(Role::Rigging)));
+    let hats = hats(&scene.case, person_of(Role::FirstAd), scene.now);
+    assert!(hats.contains(&Role::Rigging) && hats.contains(&Role::FirstAd));
+}
+
+#[test]
+fn without_naming_a_delegation_nobody_signs_under_a_hat_they_do_not_hold() {
+    let mut scene = scene();
+    let mut bare = statement(&mut scene).unwrap();
+    bare.delegation = None;
+    let refused = scene.hand_in(&bare).unwrap_err().to_string();
+    assert_eq!(refused, "Radmila Ilić does not hold the role Key rigger");
+    bare.delegation = Some(RecordId(Uuid::from_u128(78)));
+    let refused = scene.hand_in(&bare).unwrap_err().to_string();
+    assert_eq!(refused, "nobody let Radmila Ilić sign as Key rigger");
+}
+
+#[test]
+fn what_was_signed_lapses_when_the_delegation_ends_and_the_reason_is_named() {
+    type Change = fn(&mut Scene);
+    let cases: [(Change, &str); 6] = [
+        (
+            |scene| scene.case.delegations[0].ended_at = Some(scene.now),
+            "Žofie Marková ended on 2026-03-02",
+        ),
+        (
+            |scene| {
+                scene.later(SignedDuration::from_hours(49));
+            },
+            "Radmila Ilić could sign for Žofie Marková until 2026-03-04",
+        ),
+        (
+            |scene| scene.member(Role::Rigging).roles.clear(),
+            "Žofie Marková, for whom Radmila Ilić signed, no longer holds the role Key rigger.",
+        ),
+        (
+            |scene| scene.case.delegations[0].gags = vec![GagId(Uuid::from_u128(5))],
+            "Žofie Marková did not let Radmila Ilić sign for this gag.",
+        ),
+        (
+            |scene| {
+                scene.case.policy.delegation.remove(&Role::Rigging);
+            },
+            "The policy lets nobody sign for Key rigger.",
+        ),
+        (
+            |scene| scene.member(Role::FirstAd).certificates.clear(),
+            "Radmila Ilić needs a certificate to sign as Key rigger",
+        ),
+    ];
+    for (change, says) in cases {
+        let mut scene = signed();
+        change(&mut scene);
+        let rigging = scene.standing(Role::Rigging);
+        assert_eq!(rigging.state, RoleState::Lapsed, "{says}");
+        assert!(
+            rigging.reasons.iter().any(|one| one.contains(says)),
+            "{says}: {:?}",
+            rigging.reasons
+        );
+    }
+}
+
+#[test]
+fn the_policy_may_do_without_the_certificate() {
+    let mut scene = signed();
+    let rule = DelegationRule {
+        longest_days: 14,
+        certificates: false,
+    };
+    scene.case.policy.delegation.insert(Role::Rigging, rule);
+    scene.member(Role::FirstAd).certificates.clear();
+    assert_eq!(scene.states()[&Role::Rigging], RoleState::Standing);
+}
+
+#[test]
+fn nobody_deputises_on_a_gag_they_perform() {
+    let mut scene = scene();
+    scene.case.delegations[0].to = person_of(Role::Performer);
+    let performer = person_of(Role::Performer);
+    assert_eq!(
+        in_force(&scene.case, performer, Role::Rigging, scene.now),
+        None
+    );
+    assert!(!hats(&scene.case, performer, scene.now).contains(&Role::Rigging));
+}
+
+#[test]
+fn hats_kept_apart_are_kept_apart_for_a_delegate_too() {
+    let mut scene = scene();
+    // Fire and effects are kept apart; the effects supervisor may sign for fire.
+    let effects = person_of(Role::Effects);
+    scene
+        .member(Role::Effects)
+        .certificates
+        .push(certificate("fire_safety_officer"));
+    let mut lent = delegation(&scene);
+    (lent.role, lent.from, lent.to) = (Role::Fire, person_of(Role::Fire), effects);
+    scene.case.delegations = vec![lent];
+    scene.revise(|facets| {
+        facets.action.hazards.insert(crate::Hazard::Fire);
+    });
+    scene.signs(Role::Effects);
+    let id = SignOffId(Uuid::from_u128(9_500));
+    let prepared = prepare(&scene.case, Role::Fire, None, effects, id, scene.now).unwrap();
+    let statement = Statement {
+        device: device_of(effects),
+        ..prepared.statement
+    };
+    let refused = scene.hand_in(&statement).unwrap_err().to_string();
+    assert!(refused.contains("the policy keeps"), "{refused}");
+}
+
+#[test]
+fn a_delegation_that_may_not_be_says_why() {
+    let scene = scene();
+    let good = delegation(&scene);
+    let check = |change: &dyn Fn(&mut Delegation)| {
+        let mut one = good.clone();
+        change(&mut one);
+        problems(&one, &scene.case.policy, &scene.case.members, scene.now)
+            .into_iter()
+            .map(|(field, problem, _)| format!("{field} {problem}"))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(check(&|_| {}), Vec::<String>::new());
+    // A delegate holds nothing of their own to hand on.
+    let on = check(&|one| (one.from, one.to) = (one.to, person_of(Role::Camera)));
+    assert_eq!(on, ["/role you do not hold the role Key rigger yourself"]);
+    for role in super::NEVER {
+        let found = check(&|one| (one.role, one.from) = (role, person_of(Role::Performer)));
+        assert!(found[0].contains("lets nobody sign"), "{role:?}: {found:?}");
+    }
+    let long = check(&|one| {
+        one.until = one
+            .starts
+            .checked_add(SignedDuration::from_hours(15 * 24))
+            .unwrap();
+    });
+    assert_eq!(long, ["/until is more than 14 days after it starts"]);
+    let past = check(&|one| one.until = one.starts);
+    assert_eq!(past, ["/until is past, or before it starts"]);
+    let own = check(&|one| one.to = one.from);
+    assert_eq!(own, ["/to is yourself"]);
+}

@@ -1,0 +1,74 @@
+//! Photographs of sign-offs made on paper. Personal, so each can be deleted; must not know who may see one.
+
+use diesel::prelude::*;
+use gagwright_clearance::SignOffId;
+
+use crate::{Connection, StoreError, columns::Id, guard, schema::photographs};
+
+/// A photograph of a page.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Photograph {
+    /// `image/jpeg` or `image/png`.
+    pub media_type: String,
+    /// The file.
+    pub bytes: Vec<u8>,
+}
+
+#[derive(Insertable)]
+#[diesel(table_name = photographs)]
+struct NewRow<'a> {
+    signoff: Id,
+    media_type: &'a str,
+    bytes: &'a [u8],
+}
+
+/// Whether a sign-off's photograph is kept.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn is_kept(conn: &mut Connection, id: SignOffId) -> Result<bool, StoreError> {
+    let known: i64 = photographs::table
+        .filter(photographs::signoff.eq(Id(id.0)))
+        .count()
+        .get_result(conn)?;
+    Ok(known > 0)
+}
+
+/// Keeps the photograph of a sign-off.
+///
+/// # Errors
+/// [`StoreError::Conflict`] when it has one, or there is no such sign-off.
+pub fn insert(
+    conn: &mut Connection,
+    id: SignOffId,
+    photograph: &Photograph,
+) -> Result<(), StoreError> {
+    let row = NewRow {
+        signoff: Id(id.0),
+        media_type: &photograph.media_type,
+        bytes: &photograph.bytes,
+    };
+    guard::insert(
+        conn,
+        "photograph",
+        "this sign-off has one already",
+        |conn| {
+            diesel::insert_into(photographs::table)
+                .values(&row)
+                .execute(conn)
+        },
+    )
+}
+
+/// The photograph of a sign-off.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn get(conn: &mut Connection, id: SignOffId) -> Result<Option<Photograph>, StoreError> {
+    let found: Option<(String, Vec<u8>)> = photographs::table
+        .find(Id(id.0))
+        .select((photographs::media_type, photographs::bytes))
+        .first(conn)
+        .optional()?;
+    Ok(found.map(|(media_type, bytes)| Photograph { media_type, bytes }))
+}
