@@ -10,8 +10,8 @@ use std::{collections::BTreeSet, fmt::Display};
 
 use gagwright_casting::{Catalogue, Context, Person, PersonId, Slot, SlotId};
 use gagwright_clearance::{
-    Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, diff,
-    draft::prepare, handed, jws, signoff::PublicKey,
+    Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, delegation,
+    diff, draft::prepare, handed, jws, signoff::PublicKey,
 };
 use gagwright_mechanics::{
     Quantity,
@@ -86,6 +86,14 @@ pub fn owed(clearance: &str, person: &str, hats: &str) -> Answer<String> {
     let cast: Vec<_> = slots.iter().map(|one| (one.slot, one.person)).collect();
     let person = id("person", person)?;
     write(&gagwright_clearance::owed(&roles, &cast, person, &hats))
+}
+
+/// The hats under which a person may sign on a gag now: their own, and those of whom they deputise for.
+#[wasm_bindgen]
+pub fn hats(case: &str, person: &str, now: &str) -> Answer<String> {
+    let case: Case = read("case", case)?;
+    let person = id("person", person)?;
+    write(&delegation::hats(&case, person, moment(now)?))
 }
 
 /// A statement made ready for a person to sign under a hat (a performer's for their slot), with the words

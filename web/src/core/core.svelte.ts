@@ -46,6 +46,7 @@ interface Package {
   judge_slot(slot: string, person: string, context: string): string;
   clearance(one: string, now: string): string;
   owed(clearance: string, person: string, hats: string): string;
+  hats(one: string, person: string, now: string): string;
   draft_signoff(
     one: string,
     role: string,
@@ -165,6 +166,12 @@ class Core {
   /** The marks that this person may make now under these hats; those the gag waits for are `asked`. */
   owed(clearance: Clearance, person: string, hats: Role[]): Owed[] {
     return JSON.parse(this.#use.owed(JSON.stringify(clearance), person, JSON.stringify(hats)));
+  }
+
+  /** The hats under which this person may sign on a gag now: their own, and those of whom they deputise for. */
+  hats(one: Case, person: string, own: Role[], now: Date): Role[] {
+    if (!one.delegations?.some((each) => each.to === person)) return own;
+    return JSON.parse(this.#use.hats(JSON.stringify(one), person, now.toISOString()));
   }
 
   /** What would be signed, made here from the case alone. Throws with the reason when it may not be. */

@@ -16,6 +16,8 @@ export interface Choice {
   reason: string;
   /** What the signer drew, where they drew something. */
   drawing?: Drawing;
+  /** The language in which the words were shown; none: English. */
+  language?: string;
 }
 
 /** The draft with what only the device and its owner can say. */
@@ -37,6 +39,7 @@ export async function completeStatement(
     statement.conditions = choice.conditions.map((one) => one.trim()).filter(Boolean);
   }
   if (choice.decision === 'decline') statement.reason = choice.reason.trim();
+  if (choice.language) statement.language = choice.language;
   if (choice.drawing) statement.mark = await hashOf(choice.drawing);
   return statement;
 }

@@ -29,7 +29,9 @@ export interface WriteLabel {
     | 'condition'
     | 'person'
     | 'members'
-    | 'invitation';
+    | 'invitation'
+    | 'delegation'
+    | 'resolution';
   /** The gag it is about, if it is about one. */
   gag?: string;
   /** A few words that tell it from others: a gag's code, a role, a name. */

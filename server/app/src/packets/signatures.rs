@@ -95,10 +95,27 @@ fn asked(
         attestation: policy
             .map(|one| one.attestation.text.clone())
             .unwrap_or_default(),
-        sentences: role.reasons.clone(),
+        sentences: sentences(role, names),
         conditions: role.open_conditions.clone(),
         ..SignOffPart::default()
     }
+}
+
+/// How it was signed where that is not the usual way, why it does not stand, and what else is to be known.
+fn sentences(role: &RoleStanding, names: &BTreeMap<PersonId, String>) -> Vec<String> {
+    let name = |id: PersonId| {
+        names
+            .get(&id)
+            .map_or("somebody no longer here", String::as_str)
+    };
+    let ink = role
+        .witness
+        .map(|id| format!("In ink, seen by {}.", name(id)));
+    let lent = role
+        .signed_for
+        .map(|id| format!("Signed for {}.", name(id)));
+    let told = role.reasons.iter().chain(&role.notes).cloned();
+    ink.into_iter().chain(lent).chain(told).collect()
 }
 
 /// Who is expected to sign: the one cast, or the only holder of the hat.

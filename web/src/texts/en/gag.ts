@@ -108,4 +108,11 @@ export const signOffs = {
   verified: 'Signature verified on this device',
   notVerified: (why: string) => `Signature does not verify: ${why}`,
   unknownDevice: 'The device that signed is not in what this phone has.',
+  signedFor: (who: string) => `Signed for ${who}`,
+  whatChanged: (revision: number) => `What changed since revision ${revision}`,
+  resolve: 'Resolve the decline in writing',
+  resolved: 'Resolved in writing:',
+  resolveText: 'What was agreed',
+  resolveHelp: 'The decline stays on the record. Then the role signs again.',
+  ink: 'Record a signature made on paper',
 };

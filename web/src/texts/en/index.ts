@@ -13,6 +13,7 @@ import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts
 import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
+import { delegates, ink, policy } from './policy.ts';
 import { risk } from './risk.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
@@ -48,6 +49,9 @@ export const en = {
   edit,
   hand,
   people,
+  policy,
+  delegates,
+  ink,
   roster,
   trail,
   settings,

@@ -114,4 +114,11 @@ export const signOffs: Texts['signOffs'] = {
   verified: 'Firma verificada en este dispositivo',
   notVerified: (why) => `La firma no se verifica: ${why}`,
   unknownDevice: 'El dispositivo que firmó no está entre los que conoce este teléfono.',
+  signedFor: (who) => `En lugar de ${who}`,
+  whatChanged: (revision) => `Qué ha cambiado desde la revisión ${revision}`,
+  resolve: 'Resolver por escrito la firma denegada',
+  resolved: 'Resuelto por escrito:',
+  resolveText: 'Qué se acordó',
+  resolveHelp: 'La firma denegada queda registrada. Después, el cargo firma de nuevo.',
+  ink: 'Anotar una firma hecha en papel',
 };

@@ -14,6 +14,7 @@ import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts
 import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
+import { delegates, ink, policy } from './policy.ts';
 import { risk } from './risk.ts';
 import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
@@ -49,6 +50,9 @@ export const es: Texts = {
   edit,
   hand,
   people,
+  policy,
+  delegates,
+  ink,
   roster,
   trail,
   settings,

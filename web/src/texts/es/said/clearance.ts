@@ -90,12 +90,12 @@ export const clearance: Record<string, string> = {
   '{what} is new: {value}; {role} answers for it.': '{what}, nuevo: {value}; responde {role}.',
   '{what}, {value} before, was taken out; {role} answers for it.':
     '{what}, antes {value}, se quitó; responde {role}.',
-  '{what} is {new} and was {old}; {role} answers for it.': '{what}: ahora {new}, antes {old}; responde {role}.',
+  '{what} is {new} and was {old}; {role} answers for it.':
+    '{what}: ahora {new}, antes {old}; responde {role}.',
   'The tolerance of {what} changed; {role} answers for it.':
     'Cambió la tolerancia de {what}; responde {role}.',
   'The kit of {slot}': 'Equipo de {slot}',
-  'Somebody else is cast as {slot}; {role} answers for it.':
-    'Otra persona hace de {slot}; responde {role}.',
+  'Somebody else is cast as {slot}; {role} answers for it.': 'Otra persona hace de {slot}; responde {role}.',
   'Changed in the {facet}: {parts}.': 'Cambiado en {facet}: {parts}.',
   '{#n} more changes are on the page.': '{n} cambios más están en la página.',
   '{what} moved {by} %, inside the {most} % that {role} accepts.':

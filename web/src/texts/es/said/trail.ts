@@ -16,11 +16,11 @@ export const trail: Record<string, string> = {
   '{who} signed as {role} on revision {n} of {code}': '{who} firmó como {role} la revisión {n} de {code}',
   '{who} said that a condition of {role} on {code} is met':
     '{who} dijo que se cumple una condición de {role} en {code}',
-  '{who} put version {version} of the policy in force': '{who} puso en vigor la versión {version} de la norma',
+  '{who} put version {version} of the policy in force':
+    '{who} puso en vigor la versión {version} de la norma',
   '{who} let {person} sign as {role}': '{who} dejó que {person} firme como {role}',
   '{who} ended a delegation of {role}': '{who} terminó una delegación de {role}',
-  '{who} resolved a decline on {code} in writing':
-    '{who} resolvió por escrito una firma denegada en {code}',
+  '{who} resolved a decline on {code} in writing': '{who} resolvió por escrito una firma denegada en {code}',
   '{who} handed in the photograph of a sign-off on paper':
     '{who} entregó la fotografía de una firma en papel',
   '{who} signed as {role} on revision {n} of {code}, in ink':
