@@ -154,7 +154,8 @@ export interface paths {
         };
         /**
          * Draft a sign-off
-         * @description Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
+         * @description Needs `sign_off`, and the hat itself or a delegation from somebody who holds it. A witness of a sign-off on
+         *     paper names its `signer`, and adds `ink` and its `kind`. The device fills in `id`, `device`, `signed_at` and the
          *     decision, then signs the statement's RFC 8785 bytes.
          */
         get: operations["draft_signoff"];
@@ -355,6 +356,51 @@ export interface paths {
         get: operations["read_changes"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/delegations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List delegations
+         * @description Needs `read_production`. Newest first, those that have ended or run out included.
+         */
+        get: operations["list_delegations"];
+        put?: never;
+        /**
+         * Let somebody sign in your stead
+         * @description Needs `sign_off`, and the role itself: a delegate cannot hand on what was lent to them. The policy says
+         *     which roles may, and for how long at most.
+         */
+        post: operations["make_delegation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/delegations/{delegation}/end": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * End a delegation
+         * @description Needs `sign_off`; for whoever made it, and the coordinator. What was signed under it lapses, saying so.
+         */
+        post: operations["end_delegation"];
         delete?: never;
         options?: never;
         head?: never;
@@ -604,6 +650,72 @@ export interface paths {
          */
         put: operations["put_person"];
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/policies/{version}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a policy that was in force
+         * @description Needs `read_production`.
+         */
+        get: operations["read_policy_version"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/policy": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the policy in force
+         * @description Needs `read_production`. The ETag is the version, for `If-Match` when putting another in force.
+         */
+        get: operations["read_policy"];
+        /**
+         * Put a policy in force
+         * @description Needs `change_policy`, and `If-Match` with the version in force. Sign-offs are judged by it from then on:
+         *     those that no longer meet it lapse and say why, and no others.
+         */
+        put: operations["put_policy"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/policy-preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Preview a policy
+         * @description Needs `read_production`. Stores nothing: every problem of the policy sent, and what it would change now on
+         *     every gag.
+         */
+        post: operations["preview_policy"];
         delete?: never;
         options?: never;
         head?: never;
@@ -890,6 +1002,52 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/signoffs/{signoff}/photograph": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * See the photograph of a sign-off on paper
+         * @description For its signer, its witness, and those with `read_personal`.
+         */
+        get: operations["read_photograph"];
+        /**
+         * Keep the photograph of a sign-off on paper
+         * @description Needs to be a member of the production: its witness signed for its SHA-256, so anyone on it may bring it.
+         *     A JPEG or PNG of at most 4 MiB.
+         */
+        put: operations["keep_photograph"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/signoffs/{signoff}/resolutions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Resolve a decline in writing
+         * @description Needs `sign_off`, and a role that the policy names for it. The decline stays on the record; anyone who
+         *     holds the role it was made under may sign again.
+         */
+        post: operations["resolve_decline"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/status": {
         parameters: {
             query?: never;
@@ -1086,6 +1244,25 @@ export interface components {
             /** @description A password of at least 12 characters; where the address has an account already, its password. */
             password: string;
         };
+        /** @description How far one parameter, or every parameter of one quantity, may move before a role signs again. */
+        AcceptedBand: {
+            /** @description The role that accepts it. */
+            role: components["schemas"]["Role"];
+            /** @description The parameter, by its machine name in whichever technique has it. */
+            parameter?: string;
+            /** @description Or every parameter of this quantity. */
+            quantity?: components["schemas"]["Quantity"];
+            /**
+             * Format: double
+             * @description Up to this share of the value signed: 0.02 is two per cent.
+             */
+            relative?: number;
+            /**
+             * Format: double
+             * @description Or up to this much, SI.
+             */
+            absolute?: number;
+        };
         /** @description An account by its names. */
         AccountRef: {
             /**
@@ -1167,8 +1344,12 @@ export interface components {
         Attestation: {
             /** @description Versioned id. */
             id: string;
-            /** @description The words. */
+            /** @description The words, in English. */
             text: string;
+            /** @description The same words in other languages, by language code (RFC 5646). */
+            texts?: {
+                [key: string]: string;
+            };
         };
         /** @description A run of days on which someone can or cannot work. */
         Availability: {
@@ -1401,6 +1582,12 @@ export interface components {
             policy: components["schemas"]["Policy"];
             /** @description What happened on the day. */
             day?: components["schemas"]["DayLog"];
+            /** @description What earlier revisions said, as far as sign-offs on them need. */
+            earlier?: components["schemas"]["EarlierFacets"][];
+            /** @description Who may sign in whose stead. */
+            delegations?: components["schemas"]["Delegation"][];
+            /** @description Declines on this gag that were resolved in writing. */
+            resolutions?: components["schemas"]["Resolution"][];
         };
         /** @description Who performs. */
         Cast: {
@@ -1592,6 +1779,17 @@ export interface components {
             blocking: boolean;
             /** @description One sentence for a person: what was found, and what would change it. */
             detail: string;
+        };
+        /** @description What becomes of one check, where the policy sets a limit. */
+        CheckEffect: {
+            /** @description The check's machine name. */
+            check: string;
+            /** @description What people read. */
+            title: string;
+            /** @description How it stands now. */
+            before: components["schemas"]["Status"];
+            /** @description How it would stand. */
+            after: components["schemas"]["Status"];
         };
         /** @description One option of a choice parameter. */
         Choice: {
@@ -1939,6 +2137,51 @@ export interface components {
          * @enum {string}
          */
         Decision: "approve" | "approve_with_conditions" | "decline";
+        /** @description One delegation: `to` may sign as `role` in the stead of `from`. */
+        Delegation: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description The holder of the role. */
+            from: components["schemas"]["PersonId"];
+            /** @description Who signs in their stead. */
+            to: components["schemas"]["PersonId"];
+            /** @description The role. */
+            role: components["schemas"]["Role"];
+            /** @description The gags it is for; empty: all of them. */
+            gags?: string[];
+            /**
+             * Format: date-time
+             * @description From when.
+             */
+            starts: string;
+            /**
+             * Format: date-time
+             * @description Until when.
+             */
+            until: string;
+            /** @description Its limits in words: "the night unit only". */
+            limits?: string;
+            /**
+             * Format: date-time
+             * @description When it was made, server time.
+             */
+            made_at: string;
+            /**
+             * Format: date-time
+             * @description When it was ended before its time, if it was.
+             */
+            ended_at?: string | null;
+        };
+        /** @description What the policy allows the holders of one role to hand on. */
+        DelegationRule: {
+            /**
+             * Format: int32
+             * @description The longest that one delegation may run, days.
+             */
+            longest_days: number;
+            /** @description Whether the delegate needs the certificates that the role asks for. */
+            certificates: boolean;
+        };
         /** @description How somebody signs in to the demo. */
         DemoSignIn: {
             /** @description Address. */
@@ -2032,6 +2275,16 @@ export interface components {
          *     1000 by 1000. A stroke of one point is a dot.
          */
         Drawing: number[][];
+        /** @description Facets of one earlier revision. */
+        EarlierFacets: {
+            /**
+             * Format: int32
+             * @description The revision.
+             */
+            revision: number;
+            /** @description Its contents, only those that the plan no longer has. */
+            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", unknown>>;
+        };
         /** @description Fire, glass and charges. */
         Effects: {
             /** @description What burns, breaks or bangs. */
@@ -2317,6 +2570,13 @@ export interface components {
          * @enum {string}
          */
         Fitness: "fit" | "limits" | "unfit";
+        /** @description What another policy would change on one gag. */
+        GagEffects: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagRef"];
+            /** @description What would change on it. */
+            effects: components["schemas"]["PolicyEffects"];
+        };
         /** @description Which gag a page is about. */
         GagHead: {
             /** @description Which. */
@@ -2647,6 +2907,13 @@ export interface components {
             /** @description The path, hex, from the leaf up. */
             path: string[];
         };
+        /** @description What a witness signs for. */
+        Ink: {
+            /** @description Who saw it signed. */
+            witness: components["schemas"]["PersonId"];
+            /** @description SHA-256 of the photograph of the page, lower-case hex. */
+            photograph: string;
+        };
         /** @description One entered value: `{"value": 30.0, "tolerance": 0.2}` or the name of an option. */
         InputValue: {
             /**
@@ -2699,6 +2966,44 @@ export interface components {
              * @description Until when.
              */
             expires_at: string;
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
+        Items_Delegation: {
+            /** @description The list. */
+            items: {
+                /** @description Which. */
+                id: components["schemas"]["RecordId"];
+                /** @description The holder of the role. */
+                from: components["schemas"]["PersonId"];
+                /** @description Who signs in their stead. */
+                to: components["schemas"]["PersonId"];
+                /** @description The role. */
+                role: components["schemas"]["Role"];
+                /** @description The gags it is for; empty: all of them. */
+                gags?: string[];
+                /**
+                 * Format: date-time
+                 * @description From when.
+                 */
+                starts: string;
+                /**
+                 * Format: date-time
+                 * @description Until when.
+                 */
+                until: string;
+                /** @description Its limits in words: "the night unit only". */
+                limits?: string;
+                /**
+                 * Format: date-time
+                 * @description When it was made, server time.
+                 */
+                made_at: string;
+                /**
+                 * Format: date-time
+                 * @description When it was ended before its time, if it was.
+                 */
+                ended_at?: string | null;
+            }[];
         };
         /** @description A list, always in an object so that members can be added beside it later. */
         Items_DeviceSummary: {
@@ -3197,6 +3502,29 @@ export interface components {
             /** @description Whether value or interval differ. */
             moved: boolean;
         };
+        /** @description A delegation to be made. */
+        NewDelegation: {
+            /** @description Which; minted by the device. */
+            id: components["schemas"]["RecordId"];
+            /** @description Who signs in the caller's stead. */
+            to: components["schemas"]["PersonId"];
+            /** @description The role, which the caller holds. */
+            role: components["schemas"]["Role"];
+            /** @description The gags it is for; empty: all of them. */
+            gags?: string[];
+            /**
+             * Format: date-time
+             * @description From when.
+             */
+            starts: string;
+            /**
+             * Format: date-time
+             * @description Until when.
+             */
+            until: string;
+            /** @description Its limits in words. */
+            limits?: string;
+        };
         /** @description A device that will sign. */
         NewDevice: {
             /** @description Minted by the device (UUIDv7). */
@@ -3229,6 +3557,13 @@ export interface components {
             reason?: string;
             hazard?: components["schemas"]["Hazard"] | null;
         };
+        /** @description Another policy, and why. */
+        NewPolicy: {
+            /** @description The whole policy, under a version that no policy had. */
+            policy: components["schemas"]["Policy"];
+            /** @description Why it changes. */
+            note?: string;
+        };
         /** @description A reading of the conditions. */
         NewReading: {
             /** @description Minted by whoever logs it (UUIDv7). */
@@ -3247,6 +3582,13 @@ export interface components {
             at: string;
             /** @description Where. */
             place?: string;
+        };
+        /** @description What was agreed about a decline. */
+        NewResolution: {
+            /** @description Which; minted by the device. */
+            id: components["schemas"]["RecordId"];
+            /** @description What was agreed, in words. */
+            text: string;
         };
         /** @description What a new revision is made of. */
         NewRevision: {
@@ -3350,6 +3692,18 @@ export interface components {
             /** @description Why, in a sentence. */
             why: string;
         };
+        /** @description A production's own value for one limit. */
+        OwnLimit: {
+            /**
+             * Format: double
+             * @description The value, SI.
+             */
+            value: number;
+            /** @description Why the production sets another, in a sentence. */
+            because: string;
+            /** @description Who set it; the server fills it in when the policy comes into force. */
+            by?: components["schemas"]["PersonId"];
+        };
         /** @description One sign-in that still counts. */
         OwnSignIn: {
             /**
@@ -3430,7 +3784,7 @@ export interface components {
          * @description Something a person may be allowed to do on one production.
          * @enum {string}
          */
-        Permission: "read_production" | "read_personal" | "read_medical" | "edit_people" | "edit_plans" | "sign_off" | "raise_hold" | "release_hold" | "log_day" | "manage_members" | "read_trail";
+        Permission: "read_production" | "read_personal" | "read_medical" | "edit_people" | "edit_plans" | "sign_off" | "raise_hold" | "release_hold" | "log_day" | "manage_members" | "read_trail" | "change_policy";
         /** @description A performer or crew member. */
         Person: {
             /** @description Who. */
@@ -3627,6 +3981,77 @@ export interface components {
             after_take: components["schemas"]["AfterTake"];
             /** @description Who must be told of what went wrong. */
             tell: components["schemas"]["Tell"][];
+            /** @description Which roles may let somebody sign in their stead, and how. */
+            delegation?: Partial<Record<"coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer", components["schemas"]["DelegationRule"]>>;
+            /** @description Small changes that a role accepts in advance. */
+            bands?: components["schemas"]["AcceptedBand"][];
+            /** @description What settles a role's decline or its conditions. */
+            settling?: Partial<Record<"coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer", components["schemas"]["Settling"]>>;
+            /** @description The production's own values for limits of habit. */
+            limits?: {
+                [key: string]: {
+                    [key: string]: components["schemas"]["OwnLimit"];
+                };
+            };
+        };
+        /** @description What becomes of one sign-off, or of the need for one. */
+        PolicyEffect: {
+            /** @description The role. */
+            role: components["schemas"]["Role"];
+            /** @description What people read for it. */
+            title: string;
+            slot?: components["schemas"]["SlotId"] | null;
+            before?: components["schemas"]["RoleState"] | null;
+            after?: components["schemas"]["RoleState"] | null;
+            signer?: components["schemas"]["PersonId"] | null;
+            /** @description Why it would not stand, in sentences. */
+            reasons: string[];
+        };
+        /** @description What a policy would change on one gag. */
+        PolicyEffects: {
+            /** @description Sign-offs, in the judge's order. */
+            roles: components["schemas"]["PolicyEffect"][];
+            /** @description Checks. */
+            checks: components["schemas"]["CheckEffect"][];
+        };
+        /** @description The policy in force. */
+        PolicyPage: {
+            /** @description The policy. */
+            policy: components["schemas"]["Policy"];
+            /** @description Every version that was in force, newest first. */
+            versions: components["schemas"]["PolicyVersion"][];
+            /** @description Whether the reader may put another in force. */
+            may_change: boolean;
+        };
+        /** @description A policy looked at before it comes into force. */
+        PolicyPreview: {
+            /** @description What keeps it from coming into force; pointers into the policy. */
+            problems: components["schemas"]["FieldProblem"][];
+            /** @description What it would change now, gag by gag. */
+            gags: components["schemas"]["GagEffects"][];
+        };
+        /** @description A policy that was put in force. */
+        PolicyVersion: {
+            /** @description Its version. */
+            version: string;
+            by: components["schemas"]["PersonRef"] | null;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string | null;
+            /** @description Why. */
+            note: string;
+            /**
+             * Format: int64
+             * @description Its leaf in the trail.
+             */
+            leaf: number | null;
+            /**
+             * Format: int32
+             * @description How many gags have a plan that was written under it.
+             */
+            plans: number;
         };
         /** @description What the next shot may do. */
         Prediction: {
@@ -4072,6 +4497,24 @@ export interface components {
              */
             drilled_seconds?: number | null;
         };
+        /** @description A decline resolved in writing. */
+        Resolution: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description The decline. */
+            signoff: components["schemas"]["SignOffId"];
+            /** @description Who resolved it. */
+            by: components["schemas"]["PersonId"];
+            /** @description Under which hat. */
+            role: components["schemas"]["Role"];
+            /** @description What was agreed, in words. */
+            text: string;
+            /**
+             * Format: date-time
+             * @description When, server time.
+             */
+            at: string;
+        };
         /** @description That somebody stood down may perform again. */
         Returned: {
             /**
@@ -4182,6 +4625,20 @@ export interface components {
             changed?: components["schemas"]["Facet"][];
             /** @description Conditions not met yet. */
             open_conditions?: string[];
+            /** @description Whom the signer deputised for. */
+            signed_for?: components["schemas"]["PersonId"];
+            /** @description Who saw it signed on paper; none: it was signed on the signer's own device. */
+            witness?: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description Until when it is good, if it runs out by itself.
+             */
+            good_until?: string;
+            /**
+             * @description What else is to be known, in sentences: changes the role accepted in advance, dissent that was
+             *     resolved.
+             */
+            notes?: string[];
         };
         /**
          * @description How a role's sign-off stands.
@@ -4300,6 +4757,20 @@ export interface components {
             parameters?: {
                 [key: string]: components["schemas"]["InputValue"];
             };
+        };
+        /** @description Who may settle what one role said. */
+        Settling: {
+            /**
+             * @description Roles whose holders may resolve a decline in writing, after which anyone who holds the role may
+             *     sign. Empty: only whoever declined can say otherwise.
+             * @default []
+             */
+            declines: components["schemas"]["Role"][];
+            /**
+             * @description Roles whose holders may say that a condition is met, beside the role that set it.
+             * @default []
+             */
+            conditions: components["schemas"]["Role"][];
         };
         /** @description The first account and production. */
         Setup: {
@@ -4714,7 +5185,7 @@ export interface components {
         Standing: "published" | "from_memory" | "common_practice" | "production" | "plan";
         /** @description What is signed. Its RFC 8785 bytes are the JWS payload. */
         Statement: {
-            /** @description Always [`Statement::KIND`]. */
+            /** @description [`Statement::KIND`] or, with `ink`, [`Statement::INK`]. */
             kind: string;
             /** @description This sign-off; minted by the device, so a replay is seen. */
             id: components["schemas"]["SignOffId"];
@@ -4745,6 +5216,12 @@ export interface components {
             reason?: string;
             /** @description Id of the attestation text shown. */
             attestation: string;
+            /** @description The language it was shown in; none: English. */
+            language?: string;
+            /** @description The delegation under which a delegate signs; none: the signer holds the hat themselves. */
+            delegation?: components["schemas"]["RecordId"];
+            /** @description Who saw it signed on paper; only with [`Statement::INK`], and then `device` is theirs. */
+            ink?: components["schemas"]["Ink"];
             /** @description Who signs. */
             signer: components["schemas"]["PersonId"];
             /** @description The device whose key signs. */
@@ -5275,6 +5752,8 @@ export interface operations {
                 role: "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer";
                 /** @description The performer's slot; only with `performer`. */
                 slot?: string;
+                /** @description Who signs on paper, when the caller is their witness. */
+                signer?: string;
             };
             header?: never;
             path: {
@@ -5575,6 +6054,93 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Changes"];
+                };
+            };
+        };
+    };
+    list_delegations: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The delegations */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_Delegation"];
+                };
+            };
+        };
+    };
+    make_delegation: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewDelegation"];
+            };
+        };
+        responses: {
+            /** @description The delegation */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Delegation"];
+                };
+            };
+        };
+    };
+    end_delegation: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The delegation */
+                delegation: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The delegation, ended */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Delegation"];
                 };
             };
         };
@@ -6046,6 +6612,116 @@ export interface operations {
             };
         };
     };
+    read_policy_version: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The policy's version */
+                version: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The policy */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Policy"];
+                };
+            };
+        };
+    };
+    read_policy: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The policy */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PolicyPage"];
+                };
+            };
+        };
+    };
+    put_policy: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version in force, in quotes */
+                "If-Match": string;
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPolicy"];
+            };
+        };
+        responses: {
+            /** @description The policy, now in force */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PolicyPage"];
+                };
+            };
+        };
+    };
+    preview_policy: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Policy"];
+            };
+        };
+        responses: {
+            /** @description What it would change */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PolicyPreview"];
+                };
+            };
+        };
+    };
     export_roster: {
         parameters: {
             query?: never;
@@ -6421,6 +7097,93 @@ export interface operations {
         requestBody: {
             content: {
                 "application/json": components["schemas"]["Met"];
+            };
+        };
+        responses: {
+            /** @description How the role stands now */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RoleStanding"];
+                };
+            };
+        };
+    };
+    read_photograph: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The sign-off */
+                signoff: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The photograph, JPEG or PNG */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": unknown;
+                };
+            };
+        };
+    };
+    keep_photograph: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The sign-off */
+                signoff: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/octet-stream": number[];
+            };
+        };
+        responses: {
+            /** @description Kept */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    resolve_decline: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The decline */
+                signoff: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewResolution"];
             };
         };
         responses: {

@@ -59,6 +59,7 @@ export const PERMISSIONS = [
   'log_day',
   'manage_members',
   'read_trail',
+  'change_policy',
 ] as const;
 
 export const SEVERITIES = [
