@@ -327,6 +327,7 @@ fn migrate_brings_a_database_up_once_and_help_teaches() {
         "verify",
         "migrate",
         "describe-api",
+        "policy",
         "handbook",
         "spread",
         "sensitivity",
@@ -381,4 +382,39 @@ fn questions_about_a_plan_are_answered_in_the_terminal() {
     let words = ["solve", "high-fall", "drop_height", "impact_speed=90 m/s"];
     let none = gagwright(folder.path(), &words);
     assert_eq!(none.status.code(), Some(1), "no such fall");
+}
+
+#[test]
+fn a_policy_of_ones_own_is_checked_with_every_problem_and_its_place() {
+    let folder = tempfile::tempdir().unwrap();
+    let printed = gagwright(folder.path(), &["policy"]);
+    assert!(printed.status.success());
+    let mut policy = json(&printed);
+    let file = folder.path().join("ours.json");
+    std::fs::write(&file, policy.to_string()).unwrap();
+    let sound = gagwright(folder.path(), &["policy", "ours.json"]);
+    assert!(sound.status.success(), "{}", text(&sound.stderr));
+
+    policy["delegation"]["performer"] =
+        serde_json::json!({ "longest_days": 0, "certificates": true });
+    policy["owners"].as_object_mut().unwrap().remove("fire");
+    std::fs::write(&file, policy.to_string()).unwrap();
+    let refused = gagwright(folder.path(), &["policy", "ours.json", "--json"]);
+    assert_eq!(refused.status.code(), Some(1));
+    let found = listed(&refused.stdout);
+    for pointer in [
+        "/delegation/performer",
+        "/delegation/performer/longest_days",
+        "/owners/fire",
+    ] {
+        assert!(
+            found.iter().any(|one| one["pointer"] == pointer),
+            "{pointer}: {found:?}"
+        );
+    }
+    assert!(text(&refused.stderr).contains("cannot come into force"));
+}
+
+fn listed(bytes: &[u8]) -> Vec<Value> {
+    serde_json::from_slice(bytes).unwrap()
 }

@@ -26,7 +26,7 @@ pub struct Owed {
     /// Whether the gag waits for it to be signed: it is missing or has lapsed. One that was declined or
     /// set conditions has been answered, and may be answered again.
     pub asked: bool,
-    /// Why, in a sentence.
+    /// Why, in a sentence or two.
     pub why: String,
 }
 
@@ -55,9 +55,18 @@ pub fn owed(
             slot: one.slot,
             state: one.state,
             asked: matches!(one.state, RoleState::Missing | RoleState::Lapsed),
-            why: one.reasons.first().unwrap_or(&one.because).clone(),
+            why: why(one),
         })
         .collect()
+}
+
+/// What fell and what changed, as far as a line of a list can say it.
+fn why(one: &RoleStanding) -> String {
+    match one.reasons.as_slice() {
+        [] => one.because.clone(),
+        [only] => only.clone(),
+        [first, second, ..] => format!("{first} {second}"),
+    }
 }
 
 #[cfg(test)]

@@ -104,6 +104,12 @@ pub(crate) enum Subcommand {
         gagwright migrate --database postgres://gagwright@db/gagwright --json"
     )]
     Migrate(MigrateArguments),
+    /// Check a production's own policy, or print the one that comes with the program
+    #[command(
+        after_help = "Examples:\n  gagwright policy > ours.json     to begin from\n  \
+        gagwright policy ours.json       everything that is wrong with it, and what would mend it"
+    )]
+    Policy(PolicyArguments),
     /// Print the API's description (OpenAPI 3.1), for programs that talk to the server
     #[command(after_help = "Example:\n  gagwright describe-api > openapi.json\n\n\
         A running server gives the same at /api/v1/openapi.json, and shows it at /api/docs/.")]
@@ -283,6 +289,15 @@ pub(crate) struct VerifyArguments {
     /// The log's public key as you got it from somewhere you trust, name+hash+key
     #[arg(long, value_name = "KEY")]
     pub(crate) log_key: Option<String>,
+    /// Answer in JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct PolicyArguments {
+    /// The policy, JSON; without one the program's own is printed
+    pub(crate) file: Option<PathBuf>,
     /// Answer in JSON
     #[arg(long)]
     pub(crate) json: bool,

@@ -12,6 +12,7 @@ mod import;
 mod matching;
 mod migrate;
 mod packet;
+mod policy;
 mod serve;
 mod story;
 mod table;
@@ -59,6 +60,7 @@ fn run_subcommand(subcommand: Option<Subcommand>) -> Result<(), Fault> {
         Some(Subcommand::Verify(arguments)) => verify::run(&arguments),
         Some(Subcommand::Migrate(arguments)) => migrate::run(&arguments),
         Some(Subcommand::DescribeApi) => describe_api::run(),
+        Some(Subcommand::Policy(arguments)) => policy::run(&arguments),
         Some(Subcommand::Handbook(arguments)) => handbook::run(&arguments),
     }
 }

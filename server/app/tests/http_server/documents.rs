@@ -67,6 +67,16 @@ GET /productions/{production}/trail/proof
 GET /productions/{production}/trail/consistency
 GET /productions/{production}/trail/export
 GET /productions/{production}/events
+GET /productions/{production}/delegations
+GET /productions/{production}/policies/{version}
+GET /productions/{production}/policy
+GET /signoffs/{signoff}/photograph
+POST /productions/{production}/delegations
+POST /productions/{production}/delegations/{delegation}/end
+POST /productions/{production}/policy-preview
+POST /signoffs/{signoff}/resolutions
+PUT /productions/{production}/policy
+PUT /signoffs/{signoff}/photograph
 ";
 
 #[test]

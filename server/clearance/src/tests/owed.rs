@@ -64,3 +64,22 @@ fn consent_is_owed_by_who_is_cast_with_or_without_the_hat_and_by_nobody_else() {
     scene.signs(Role::Performer);
     assert_eq!(of(&scene, Role::Performer, &[Role::Performer]), []);
 }
+
+#[test]
+fn a_mark_that_fell_says_what_changed() {
+    let mut scene = Scene::cleared();
+    scene.height(9.0);
+    let judged = scene.judged();
+    let rigger = person_of(Role::Rigging);
+    let owed = owed(
+        &judged.roles,
+        &judged.cast(),
+        rigger,
+        &[Role::Rigging].into(),
+    );
+    assert_eq!(
+        owed[0].why,
+        "Action has changed since Žofie Marková signed revision 1. Height fell 1 m, from 10 m to 9 m; \
+         Key rigger answers for it."
+    );
+}

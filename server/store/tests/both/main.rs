@@ -12,5 +12,6 @@ mod keeping;
 mod opening;
 mod queries;
 mod record;
+mod rules;
 mod sign_ins;
 mod writing;

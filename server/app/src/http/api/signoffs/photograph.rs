@@ -1,6 +1,6 @@
 //! The photograph of a sign-off made on paper.
 
-use actix_web::{HttpResponse, get, http::header, put};
+use actix_web::{HttpResponse, get, put};
 use gagwright_clearance::SignOffId;
 
 use crate::{
@@ -71,6 +71,5 @@ pub async fn read_photograph(app: App, caller: Caller, signoff: At<SignOffId>) -
     .await?;
     Ok(HttpResponse::Ok()
         .content_type(found.media_type)
-        .insert_header((header::CACHE_CONTROL, "private, no-store"))
         .body(found.bytes))
 }
