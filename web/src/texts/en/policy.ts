@@ -59,7 +59,7 @@ export const policy = {
   problems: 'It cannot come into force like this',
   nothing: 'Nothing would lapse, and nobody would be asked anew.',
   wouldChange: 'What would change now',
-  effect: (before: string, after: string) => `${before} → ${after}`,
+  effect: (before: string, after: string) => `${before}, then ${after}`,
   notAsked: 'not asked',
   put: 'Put it in force',
   done: 'It is in force.',

@@ -60,7 +60,7 @@ export const policy: Texts['policy'] = {
   problems: 'Así no puede entrar en vigor',
   nothing: 'No caería ninguna firma y no se pediría ninguna más.',
   wouldChange: 'Lo que cambiaría ahora',
-  effect: (before, after) => `${before} → ${after}`,
+  effect: (before, after) => `${before}, luego ${after}`,
   notAsked: 'no se pide',
   put: 'Ponerla en vigor',
   done: 'Está en vigor.',
