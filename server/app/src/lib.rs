@@ -16,6 +16,7 @@ pub mod permissions;
 pub mod private_file;
 pub mod remembered;
 pub mod terminal;
+pub mod threads;
 pub mod tokens;
 pub mod trail_file;
 pub mod views;

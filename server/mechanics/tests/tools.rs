@@ -11,8 +11,8 @@ use common::{Generator, close, plausible};
 use gagwright_mechanics::{
     AssessError, InputValue, Inputs, ParameterKind, Quantity, Technique, find, techniques,
     tools::{
-        CalibrateRequest, CompareRequest, SensitivityRequest, SolveRequest, SpreadRequest,
-        TestShot, calibrate, compare, sensitivity, solve_for, spread,
+        CalibrateRequest, CompareRequest, Runner, SensitivityRequest, SolveRequest, SpreadRequest,
+        TestShot, calibrate, compare, sensitivity, solve_for, spread, spread_on,
     },
 };
 
@@ -168,6 +168,38 @@ fn spread_is_the_same_for_the_same_seed_and_no_other() {
         request.draws = draws;
         let error = spread(technique, &request).unwrap_err().to_string();
         assert!(error.starts_with("draws: "), "{error}");
+    }
+}
+
+/// Runs blocks from the last to the first on three threads, and one of them twice.
+struct Backwards;
+
+impl Runner for Backwards {
+    fn width(&self) -> usize {
+        3
+    }
+
+    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync)) {
+        std::thread::scope(|scope| {
+            for thread in 0..3 {
+                scope.spawn(move || {
+                    (0..count).rev().filter(|i| i % 3 == thread).for_each(block);
+                });
+            }
+        });
+        block(0);
+    }
+}
+
+/// Nobody can tell from an answer who worked it out: the same bytes, for every technique.
+#[test]
+fn spread_is_the_same_whoever_runs_it() {
+    for technique in techniques() {
+        let request = asked(plausible(technique.name()), 100);
+        let alone = spread(*technique, &request).unwrap();
+        let shared = spread_on(&Backwards, *technique, &request).unwrap();
+        let text = |found| serde_json::to_string(found).unwrap();
+        assert_eq!(text(&alone), text(&shared), "{}", technique.name());
     }
 }
 

@@ -13,7 +13,7 @@ use super::{
     say, say_json,
     table::{Align, Table, WIDTH, paragraph},
 };
-use crate::words;
+use crate::{threads::AllCores, words};
 
 pub(crate) fn spread(arguments: &SpreadArguments) -> Result<(), Fault> {
     let technique = technique(&arguments.technique)?;
@@ -22,7 +22,8 @@ pub(crate) fn spread(arguments: &SpreadArguments) -> Result<(), Fault> {
         draws: arguments.draws,
         seed: arguments.seed,
     };
-    let found = tools::spread(technique, &request).map_err(|error| refusal(technique, &error))?;
+    let found = tools::spread_on(&AllCores, technique, &request)
+        .map_err(|error| refusal(technique, &error))?;
     if arguments.json {
         return say_json(&found);
     }

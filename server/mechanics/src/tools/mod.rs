@@ -18,7 +18,9 @@ pub use calibrate::{
 pub use compare::{Change, CompareRequest, Comparison, Interval, MovedCheck, MovedFigure, compare};
 pub use sensitivity::{Bar, Sensitivity, SensitivityRequest, sensitivity};
 pub use solve::{Solution, SolveRequest, solve_for};
-pub use spread::{Crossing, Spread, SpreadFigure, SpreadRequest, spread};
+pub use spread::{
+    Crossing, InPlace, Runner, Spread, SpreadFigure, SpreadRequest, spread, spread_on,
+};
 
 use crate::{
     evaluation::Computed,

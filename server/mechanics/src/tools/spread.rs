@@ -2,7 +2,11 @@
 //!
 //! Each toleranced input is drawn from a normal distribution about its value, its tolerance counting as
 //! two standard deviations, cut at the parameter's range; inputs are independent. Draws are made column by
-//! column, then states are computed row by row.
+//! column, then states are computed row by row, in blocks that a [`Runner`] may share out: the answer has the
+//! same bytes whoever runs them.
+
+use core::ops::Range;
+use std::sync::OnceLock;
 
 use serde::{Deserialize, Serialize};
 
@@ -101,12 +105,45 @@ pub struct Crossing {
     pub unknown: f64,
 }
 
+/// Who runs the blocks of a long computation. This crate starts no thread; a server hands in one that does.
+pub trait Runner {
+    /// How many blocks it runs at once.
+    fn width(&self) -> usize;
+    /// Calls `block` with each number below `count` once, in any order, and returns when all are done.
+    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync));
+}
+
+/// Runs everything where it is called.
+pub struct InPlace;
+
+impl Runner for InPlace {
+    fn width(&self) -> usize {
+        1
+    }
+
+    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync)) {
+        (0..count).for_each(block);
+    }
+}
+
 /// Draws states and tells how figures spread and how often limits are crossed. A limit that is itself an
 /// input stays at its stated value.
 ///
 /// # Errors
 /// Names the field and what would be right.
 pub fn spread(technique: &dyn Technique, request: &SpreadRequest) -> Result<Spread, AssessError> {
+    spread_on(&InPlace, technique, request)
+}
+
+/// As [`spread`], with the states shared out by a runner.
+///
+/// # Errors
+/// As [`spread`].
+pub fn spread_on(
+    runner: &dyn Runner,
+    technique: &dyn Technique,
+    request: &SpreadRequest,
+) -> Result<Spread, AssessError> {
     if !(FEWEST..=MOST).contains(&request.draws) {
         return Err(refused(
             "draws",
@@ -118,7 +155,7 @@ pub fn spread(technique: &dyn Technique, request: &SpreadRequest) -> Result<Spre
     }
     let values = read(technique.name(), technique.parameters(), &request.inputs)?;
     let checks = technique.assess(&request.inputs)?.checks;
-    let drawn = Drawn::new(technique, &values, request);
+    let drawn = Drawn::new(runner, technique, &values, request);
     let figures = technique
         .figures()
         .iter()
@@ -153,6 +190,37 @@ pub fn spread(technique: &dyn Technique, request: &SpreadRequest) -> Result<Spre
     })
 }
 
+/// The figures of some of the rows, as columns. A technique's own memory of runs is made anew for each block,
+/// and changes no figure.
+fn compute_rows(
+    technique: &dyn Technique,
+    values: &Values,
+    columns: &[(usize, Vec<f64>)],
+    rows: Range<usize>,
+) -> Vec<Vec<f64>> {
+    let compute = technique.prepare(values);
+    let descriptions = technique.figures();
+    let mut figures = vec![vec![f64::NAN; rows.len()]; descriptions.len()];
+    let mut state = values.clone();
+    for (place, draw) in rows.enumerate() {
+        for (index, column) in columns {
+            state.set(*index, column[draw]);
+        }
+        // A technique sets its figures in the same order nearly every time.
+        let mut next = 0;
+        for (name, value) in compute(&state).iter() {
+            let found = (next..descriptions.len())
+                .chain(0..next.min(descriptions.len()))
+                .find(|at| descriptions[*at].name == name);
+            if let Some(at) = found {
+                figures[at][place] = value;
+                next = at + 1;
+            }
+        }
+    }
+    figures
+}
+
 /// The draws: columns of the inputs that move, and of every figure. A figure that a state does not give
 /// is not a number there.
 struct Drawn {
@@ -164,7 +232,12 @@ struct Drawn {
 }
 
 impl Drawn {
-    fn new(technique: &dyn Technique, values: &Values, request: &SpreadRequest) -> Drawn {
+    fn new(
+        runner: &dyn Runner,
+        technique: &dyn Technique,
+        values: &Values,
+        request: &SpreadRequest,
+    ) -> Drawn {
         let draws = request.draws as usize;
         let parameters = technique.parameters();
         let mut columns: Vec<(usize, Vec<f64>)> = Vec::new();
@@ -181,28 +254,32 @@ impl Drawn {
             }
             columns.push((index, column));
         }
-        let compute = technique.prepare(values);
         let descriptions = technique.figures();
-        let mut figures = vec![vec![f64::NAN; draws]; descriptions.len()];
-        let mut state = values.clone();
-        for draw in 0..draws {
-            for (index, column) in &columns {
-                state.set(*index, column[draw]);
-            }
-            // A technique sets its figures in the same order nearly every time.
-            let mut next = 0;
-            for (name, value) in compute(&state).iter() {
-                let found = (next..descriptions.len())
-                    .chain(0..next.min(descriptions.len()))
-                    .find(|at| descriptions[*at].name == name);
-                if let Some(at) = found {
-                    figures[at][draw] = value;
-                    next = at + 1;
-                }
+        // Some more blocks than are run at once, so that none waits long for the last.
+        let blocks = match runner.width() {
+            0 | 1 => 1,
+            width => (4 * width).min(draws),
+        };
+        let from = |block: usize| draws * block / blocks;
+        let found: Vec<OnceLock<Vec<Vec<f64>>>> = (0..blocks).map(|_| OnceLock::new()).collect();
+        runner.run(blocks, &|block| {
+            let rows = from(block)..from(block + 1);
+            let figures = compute_rows(technique, values, &columns, rows);
+            // A block that is run again gives the same again.
+            let _ = found[block].set(figures);
+        });
+        let mut figures = vec![Vec::with_capacity(draws); descriptions.len()];
+        for (block, found) in found.into_iter().enumerate() {
+            let part = found.into_inner().unwrap_or_else(|| {
+                let rows = from(block)..from(block + 1);
+                compute_rows(technique, values, &columns, rows)
+            });
+            for (whole, part) in figures.iter_mut().zip(part) {
+                whole.extend(part);
             }
         }
         Drawn {
-            stated: compute(values),
+            stated: technique.prepare(values)(values),
             inputs: columns
                 .into_iter()
                 .map(|(index, column)| (parameters[index].name, column))

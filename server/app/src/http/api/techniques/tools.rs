@@ -14,14 +14,17 @@ use serde::{Serialize, de::DeserializeOwned};
 use tokio::sync::Semaphore;
 
 use super::technique;
-use crate::http::{
-    answer::{self, Answer},
-    caller::Caller,
-    extract::At,
-    openapi::WriteRefusals,
-    problem::{Problem, escape},
-    state::off_thread,
-    writing::{Json, Plain},
+use crate::{
+    http::{
+        answer::{self, Answer},
+        caller::Caller,
+        extract::At,
+        openapi::WriteRefusals,
+        problem::{Problem, escape},
+        state::off_thread,
+        writing::{Json, Plain},
+    },
+    threads::AllCores,
 };
 
 /// How many are worked out at once; the rest wait their turn.
@@ -40,7 +43,8 @@ static TURNS: Semaphore = Semaphore::const_new(2);
 #[post("/techniques/{technique}/spread")]
 pub async fn spread(_: Caller, name: At<String>, body: Plain<Json<SpreadRequest>>) -> Answer {
     work(&name, body, |technique, asked| {
-        tools::spread(technique, asked).map_err(|error| refusal(technique, &error, "", "/draws"))
+        tools::spread_on(&AllCores, technique, asked)
+            .map_err(|error| refusal(technique, &error, "", "/draws"))
     })
     .await
 }
