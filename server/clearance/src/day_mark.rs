@@ -20,7 +20,7 @@ use crate::{
     compact::{self, Parts},
     ids::{DeviceId, RecordId, SignOffId},
     jws,
-    plan::FacetHashes,
+    plan::{FacetHashes, Plan},
     policy::Role,
     signoff::{Decision, PublicKey, SignOffError},
     words,
@@ -166,7 +166,12 @@ pub fn serials(case: &Case) -> Vec<String> {
 
 /// Who is cast in which slot.
 pub fn cast(case: &Case) -> BTreeMap<SlotId, PersonId> {
-    let slots = case.plan.facets.cast.slots.iter();
+    cast_of(&case.plan)
+}
+
+/// Who is cast in which slot of a revision.
+pub fn cast_of(plan: &Plan) -> BTreeMap<SlotId, PersonId> {
+    let slots = plan.facets.cast.slots.iter();
     slots
         .filter_map(|slot| Some((slot.id, slot.person?)))
         .collect()

@@ -18,6 +18,7 @@ mod store;
 mod writer;
 
 pub mod accounts;
+pub mod day_records;
 pub mod delegations;
 pub mod devices;
 pub mod drawn_marks;

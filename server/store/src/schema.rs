@@ -189,6 +189,17 @@ diesel::table! {
 }
 
 diesel::table! {
+    day_records (id) {
+        id -> Binary,
+        production -> Binary,
+        gag -> Nullable<Binary>,
+        kind -> Text,
+        document -> Text,
+        leaf -> BigInt,
+    }
+}
+
+diesel::table! {
     policies (production, version) {
         production -> Binary,
         version -> Text,

@@ -10,8 +10,8 @@ use std::{collections::BTreeSet, fmt::Display};
 
 use gagwright_casting::{Catalogue, Context, Person, PersonId, Slot, SlotId};
 use gagwright_clearance::{
-    Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, delegation,
-    diff, draft::prepare, handed, jws, signoff::PublicKey,
+    Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, day_mark,
+    delegation, diff, draft::prepare, handed, jws, signoff::PublicKey,
 };
 use gagwright_mechanics::{
     Quantity,
@@ -120,6 +120,24 @@ pub fn risk_level(severity: &str, probability: &str) -> Answer<String> {
     let severity: Severity = id("severity", severity)?;
     let probability: Probability = id("probability", probability)?;
     write(&risk::level(severity, probability))
+}
+
+/// A statement about the day made ready for a person to sign under a hat (a performer's for their slot),
+/// with the words signed and the place.
+#[wasm_bindgen]
+pub fn draft_day(
+    case: &str,
+    role: &str,
+    slot: Option<String>,
+    person: &str,
+    signoff: &str,
+    now: &str,
+) -> Answer<String> {
+    let case: Case = read("case", case)?;
+    let role: Role = id("role", role)?;
+    let slot: Option<SlotId> = slot.map(|slot| id("slot", &slot)).transpose()?;
+    let (person, signoff) = (id("person", person)?, id("signoff", signoff)?);
+    write(&day_mark::prepare(&case, role, slot, person, signoff, moment(now)?).map_err(thrown)?)
 }
 
 /// What differs between two contents of a plan, by facet.

@@ -25,6 +25,20 @@ export type TechniqueDescription = Shapes['TechniqueDescription'];
 export type Trace = Shapes['Trace'];
 export type Zone = Shapes['Zone'];
 
+// The day
+export type DayBook = Shapes['DayBook'];
+export type DayLog = Shapes['DayLog'];
+export type DayPrepared = Shapes['DayPrepared'];
+export type DayStanding = Shapes['DayStanding'];
+export type DayStatement = Shapes['DayStatement'];
+export type EquipmentState = Shapes['EquipmentState'];
+export type Fitness = Shapes['Fitness'];
+export type Incident = Shapes['Incident'];
+export type ReadingState = Shapes['ReadingState'];
+export type RegisteredItem = Shapes['RegisteredItem'];
+export type Take = Shapes['Take'];
+export type TakeResult = Shapes['TakeResult'];
+
 // The tools that work on every technique
 export type Bar = Shapes['Bar'];
 export type CalibrateRequest = Shapes['CalibrateRequest'];

@@ -8,6 +8,7 @@ import type {
   Catalogue,
   Clearance,
   ConsistencyProof,
+  DayPrepared,
   Device,
   FacetChange,
   FacetHashes,
@@ -56,6 +57,14 @@ interface Package {
     now: string,
   ): string;
   risk_level(severity: string, probability: string): string;
+  draft_day(
+    one: string,
+    role: string,
+    slot: string | undefined,
+    person: string,
+    signoff: string,
+    now: string,
+  ): string;
   diff_facets(a: string, b: string): string;
   facet_hashes(facets: string): string;
   canonical(value: string): string;
@@ -190,6 +199,11 @@ class Core {
 
   riskLevel(severity: Severity, probability: Probability): RiskLevel {
     return JSON.parse(this.#use.risk_level(severity, probability));
+  }
+
+  /** What would be signed for the day, made here from the case alone. Throws with the reason when it may not be. */
+  draftDay(one: Case, role: Role, slot: string | undefined, person: string, signoff: string, now: Date): DayPrepared {
+    return JSON.parse(this.#use.draft_day(JSON.stringify(one), role, slot, person, signoff, now.toISOString()));
   }
 
   diffFacets(a: Facets, b: Facets): FacetChange[] {

@@ -12,6 +12,7 @@ export function fromBase64url(text: string): Uint8Array {
 }
 
 export const SIGN_OFF = 'gagwright-signoff+jws';
+export const DAY_SIGN_OFF = 'gagwright-day-signoff+jws';
 export const HANDED = 'gagwright-handed+jws';
 
 export async function signCompact(

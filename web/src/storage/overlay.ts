@@ -17,6 +17,7 @@ import type {
 } from '../api/types.ts';
 import { payloadOf } from '../sign/jws.ts';
 import type { HandedItem, QueuedWrite } from './database.ts';
+import { copyOfDay, layDay, ofEverything } from './overlay-day.ts';
 
 export interface Overlaid {
   page: GagPage;
@@ -39,7 +40,7 @@ export interface Laid {
 }
 
 /** A write of this phone or of another, in one form. */
-interface Addition {
+export interface Addition {
   key: string;
   kind: string;
   gag: string | undefined;
@@ -103,6 +104,7 @@ function ofHanded(item: HandedItem): Addition[] {
 }
 
 function concerns(one: Addition, page: GagPage): boolean {
+  if (ofEverything(one.kind) && !one.gag) return true;
   return one.gag === page.gag.id || (one.kind === 'hold' && !one.gag);
 }
 
@@ -135,7 +137,7 @@ export function overlay(page: GagPage, laid: Laid): Overlaid {
 }
 
 /** What came of laying one: whether it counts, or what it builds on is not there. */
-type LaidOut = boolean | 'too_early';
+export type LaidOut = boolean | 'too_early';
 
 /** A copy of the case being added to. */
 class Desk {
@@ -149,7 +151,7 @@ class Desk {
   constructor(page: GagPage, laid: Laid) {
     this.#page = page;
     this.#hashes = laid.hashes;
-    const { signoffs, holds, readings, runs, devices } = page.case;
+    const { signoffs, holds, readings, runs, devices, day } = page.case;
     const more = laid.devices.filter((one) => !devices.some((known) => known.id === one.id));
     // A page kept by an earlier version of the app has none.
     this.shots = [...(page.test_shots ?? [])];
@@ -160,6 +162,7 @@ class Desk {
       readings: [...readings],
       runs: [...runs],
       devices: [...devices, ...more],
+      day: copyOfDay(day),
     };
   }
 
@@ -196,7 +199,7 @@ class Desk {
       case 'revision':
         return this.#revise(one);
       default:
-        return false;
+        return layDay(one, this.one, this.#page, this.#hashes);
     }
   }
 

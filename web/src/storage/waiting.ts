@@ -10,7 +10,7 @@ export interface WaitsFor {
 }
 
 /** Kinds whose meaning depends on the plan as it stood when they were written. */
-const ON_THE_PLAN = new Set(['sign_off', 'revision', 'run']);
+const ON_THE_PLAN = new Set(['sign_off', 'revision', 'run', 'briefing', 'day_mark', 'go']);
 
 /** The person whose key signs, in the path of a device or of a person's own pages. */
 function idIn(path: string, after: string): string | undefined {
@@ -25,7 +25,7 @@ function bodyId(write: QueuedWrite): string | undefined {
 
 /** The id of the thing a write makes, as later writes name it in their paths. */
 function makes(write: QueuedWrite): string | undefined {
-  if (write.label.kind === 'sign_off') return signOffId(write);
+  if (write.label.kind === 'sign_off' || write.label.kind === 'day_mark') return signOffId(write);
   return bodyId(write);
 }
 
@@ -52,7 +52,8 @@ export function buildsOn(later: QueuedWrite, earlier: QueuedWrite): boolean {
     return ON_THE_PLAN.has(later.label.kind);
   }
   // The server must know a key before it can check what the key signed.
-  if (earlier.label.kind === 'device' && later.label.kind === 'sign_off') {
+  const signed = later.label.kind === 'sign_off' || later.label.kind === 'day_mark';
+  if (earlier.label.kind === 'device' && signed) {
     return earlier.method === 'POST' && keyOf(later) === bodyId(earlier);
   }
   // Two changes of the same thing: the second was made over the first.

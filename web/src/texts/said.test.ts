@@ -45,6 +45,10 @@ function* ofAssessment(one: Assessment): Generator<string> {
 function* ofClearance(one: Clearance): Generator<string> {
   for (const role of one.roles) yield* [role.title, role.because, ...(role.reasons ?? [])];
   for (const block of one.blocks) yield* [block.reason, block.remedy];
+  for (const block of [...one.day.blocks, ...one.go.why_not]) yield* [block.reason, block.remedy];
+  for (const mark of one.day.marks) yield* mark.reasons ?? [];
+  for (const who of one.day.people) yield who.stood_down ?? '';
+  yield* one.go.open?.lapsed ?? [];
   for (const slot of one.slots)
     for (const finding of slot.verdict?.findings ?? []) yield* [finding.reason, finding.cure?.what ?? ''];
 }
@@ -159,6 +163,34 @@ describe('in Spanish', () => {
           { name: 'low', what: 'From 3 m', good_runs: 2 },
           { name: 'high', what: 'From 9 m', good_runs: 1 },
         ];
+      }),
+      bad((one) => {
+        const id = hold.id;
+        const at = '2026-11-22T09:30:00Z';
+        const person = one.plan.facets.cast.slots?.[0]?.person ?? PERFORMER;
+        one.plan.facets.rigging.equipment = [{ name: 'harness', serial: 'H-12' }];
+        one.plan.facets.conditions.bands = [{ reading: 'wind', max: 6, max_age_minutes: 5 }];
+        one.readings = [{ id, kind: 'wind', value: 3, at, by: PERFORMER, place: 'lip' }];
+        const item = { id, serial: 'H-12', name: 'harness', shock_loads: [{ id, at, what: 'snatched', by: MEDIC }] };
+        one.day = {
+          equipment: [{ ...item, quarantined: { since: at, reason: 'it took a shock load', by: MEDIC } }],
+          briefings: [
+            { id, day: '2026-11-22', place: 'Yard', revision: 1, facets: core.facetHashes(one.plan.facets), at, by: MEDIC, attended: [] },
+          ],
+          signoffs: [],
+          takes: [
+            { id, number: 1, called_at: at, called_by: COORDINATOR, revision: 7, plan_digest: 'x', day: '2026-11-21', place: 'Quay', cast: {} },
+          ],
+          looks: [
+            { id, gag: one.plan.gag, person, day: '2026-11-22', fitness: 'unfit', head_impact: true, at, by: MEDIC },
+          ],
+          stand_downs: [],
+          incidents: [
+            { id, kind: 'near_miss', at, by: MEDIC, what: 'fell' },
+            { id: one.plan.gag, kind: 'incident', gag: one.plan.gag, at, by: MEDIC, what: 'fell' },
+          ],
+          taken: [],
+        };
       }),
     ];
     const all = cases.flatMap((one) => [...ofClearance(one)]);

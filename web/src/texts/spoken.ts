@@ -6,6 +6,7 @@ import type {
   Calibration,
   Clearance,
   Comparison,
+  DayStanding,
   Finding,
   Sensitivity,
   Solution,
@@ -99,5 +100,33 @@ export function spokenClearance(one: Clearance): Clearance {
     blocks: one.blocks.map((block) => ({ ...block, reason: said(block.reason), remedy: said(block.remedy) })),
     assessment: one.assessment && spokenAssessment(one.assessment),
     risks: one.risks?.map((risk) => ({ ...risk, caution: risk.caution && said(risk.caution) })),
+    // A page kept by an earlier version of the app has neither.
+    day: one.day && spokenDay(one.day),
+    go: one.go && {
+      ...one.go,
+      why_not: one.go.why_not.map(spokenBlock),
+      open: one.go.open && { ...one.go.open, lapsed: one.go.open.lapsed.map((why) => said(why)) },
+    },
+  };
+}
+
+const spokenBlock = <T extends { reason: string; remedy: string }>(one: T): T => ({
+  ...one,
+  reason: said(one.reason),
+  remedy: said(one.remedy),
+});
+
+function spokenDay(one: DayStanding): DayStanding {
+  return {
+    ...one,
+    marks: one.marks.map((mark) => ({
+      ...mark,
+      title: said(mark.title),
+      because: said(mark.because),
+      reasons: mark.reasons?.map((why) => said(why)),
+    })),
+    equipment: one.equipment.map((item) => ({ ...item, reason: item.reason && said(item.reason) })),
+    people: one.people.map((who) => ({ ...who, stood_down: who.stood_down && said(who.stood_down) })),
+    blocks: one.blocks.map(spokenBlock),
   };
 }

@@ -11,6 +11,7 @@ pub mod holds;
 pub mod inputs;
 pub mod marks;
 pub mod members;
+pub mod on_the_day;
 pub mod people;
 pub mod photographs;
 pub mod plans;

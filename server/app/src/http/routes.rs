@@ -6,8 +6,8 @@ use utoipa_actix_web::{OpenApiFactory, scope, service_config::ServiceConfig};
 
 use super::{
     api::{
-        day, delegations, devices, events, gags, handed, holds, invitations, me, members, people,
-        policies, productions, sessions, setup, signoffs, status, techniques, trail,
+        day, delegations, devices, events, gags, handed, holds, invitations, me, members, on_the_day,
+        people, policies, productions, sessions, setup, signoffs, status, techniques, trail,
     },
     openapi,
 };
@@ -66,6 +66,22 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(day::test_shot::list_test_shots)
         .service(day::test_shot::log_test_shot)
         .service(handed::carry::bring_handed)
+        .service(on_the_day::equipment::read_day)
+        .service(on_the_day::equipment::put_equipment)
+        .service(on_the_day::equipment::quarantine_equipment)
+        .service(on_the_day::equipment::release_equipment)
+        .service(on_the_day::equipment::record_shock_load)
+        .service(on_the_day::briefings::hold_briefing)
+        .service(on_the_day::marks::draft_day_signoff)
+        .service(on_the_day::marks::submit_day_signoff)
+        .service(on_the_day::takes::call_go)
+        .service(on_the_day::takes::end_take)
+        .service(on_the_day::takes::record_look)
+        .service(on_the_day::stand_downs::stand_down)
+        .service(on_the_day::stand_downs::bring_back)
+        .service(on_the_day::incidents::report_incident)
+        .service(on_the_day::incidents::tell_of_incident)
+        .service(on_the_day::incidents::close_incident)
         .service(people::list::list_people)
         .service(people::read::read_person)
         .service(people::put::put_person)

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
     Case, Clearance, GagId, RoleState, TestShot,
+    case::DayLog,
     judge::{age_day, missing_agreements},
     plan::FacetHashes,
 };
@@ -147,6 +148,7 @@ fn mentioned(
     ids.extend(case.readings.iter().map(|reading| reading.by));
     ids.extend(case.runs.iter().map(|run| run.by));
     ids.extend(test_shots.iter().map(|shot| shot.recorded_by));
+    ids.extend(day_mentions(&case.day));
     for hold in &case.holds {
         ids.extend(hold.raised_by);
         ids.extend(hold.agreements.iter().map(|one| one.person));
@@ -154,6 +156,24 @@ fn mentioned(
     ids.into_iter()
         .filter_map(|id| names.get(&id).map(|name| (id, name.clone())))
         .collect()
+}
+
+/// Everyone whom the day's records name.
+fn day_mentions(day: &DayLog) -> Vec<PersonId> {
+    let mut ids: Vec<PersonId> = Vec::new();
+    for one in &day.briefings {
+        ids.push(one.by);
+        ids.extend(&one.attended);
+    }
+    for one in &day.takes {
+        ids.push(one.called_by);
+        ids.extend(one.cast.values());
+        ids.extend(one.outcome.iter().map(|outcome| outcome.by));
+    }
+    ids.extend(day.looks.iter().flat_map(|one| [one.person, one.by]));
+    ids.extend(day.stand_downs.iter().flat_map(|one| [one.person, one.by]));
+    ids.extend(day.incidents.iter().map(|one| one.by));
+    ids
 }
 
 /// Every gag of the production, by shooting day and code.

@@ -11,6 +11,7 @@ use gagwright_clearance::{
 };
 use gagwright_store::{Connection, gags::GagRow, members::MemberRow, productions::Production};
 
+use super::day_records::{self, DayRecords};
 use crate::commands::CommandError;
 
 /// What every case of a production shares.
@@ -22,6 +23,7 @@ pub(crate) struct Shared {
     pub(crate) holds: Vec<Hold>,
     pub(crate) delegations: Vec<Delegation>,
     pub(crate) resolutions: BTreeMap<GagId, Vec<Resolution>>,
+    pub(crate) day: DayRecords,
 }
 
 /// Reads what every case of a production shares.
@@ -50,6 +52,7 @@ pub(crate) fn shared(
             .collect(),
         delegations: gagwright_store::delegations::list(conn, production)?,
         resolutions: gagwright_store::resolutions::for_production(conn, production)?,
+        day: day_records::read(conn, production)?,
     })
 }
 
@@ -100,10 +103,12 @@ impl Shared {
             .iter()
             .filter_map(|slot| slot.person)
             .collect();
+        let day = self.day.of(&plan, &cast);
         let signers: BTreeSet<PersonId> = signoffs
             .iter()
             .filter_map(|one| gagwright_clearance::signoff::read_unverified(&one.jws).ok())
             .map(|statement| statement.hand())
+            .chain(day_records::signers(&day))
             .collect();
         Case {
             production: self.production.id,
@@ -124,7 +129,7 @@ impl Shared {
                 .cloned()
                 .collect(),
             policy: self.production.policy.clone(),
-            day: Default::default(),
+            day,
             earlier: carried(&plan, earlier),
             delegations: self.delegations.clone(),
             resolutions: self.resolutions.get(&plan.gag).cloned().unwrap_or_default(),

@@ -2,6 +2,8 @@
 //! the pure crates. Views write nothing; they must not know HTTP, a terminal or a clock.
 
 mod accounts;
+mod day_book;
+pub(crate) mod day_records;
 pub(crate) mod gags;
 pub(crate) mod gathering;
 mod matches;
@@ -18,6 +20,7 @@ pub mod withheld;
 pub use accounts::{
     DeviceSummary, MemberAccount, OpenInvitation, device_list, member_accounts, open_invitations,
 };
+pub use day_book::{DayBook, IncidentStanding, OpenTakeOf, day_book};
 pub use gags::{gag_list, gag_page, shown};
 pub use gathering::case;
 pub use matches::matches;

@@ -168,6 +168,73 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
                 name(fact("person").and_then(Value::as_str))
             )
         }
+        "equipment.put" => {
+            let verb = if fact("created") == Some(&Value::Bool(true)) {
+                "entered"
+            } else {
+                "changed"
+            };
+            format!(
+                "{who} {verb} {} on the register of equipment",
+                text("serial")
+            )
+        }
+        "equipment.quarantined" => format!("{who} set {} aside", text("serial")),
+        "equipment.released" => format!("{who} took {} back into use", text("serial")),
+        "equipment.shock_loaded" => format!("{who} recorded a shock load on {}", text("serial")),
+        "briefing.held" => format!("{who} briefed {code} for {}", text("day")),
+        "day.signed" => {
+            let signer = name(fact("signer").and_then(Value::as_str));
+            let role = spaced(&text("role"));
+            let verb = match text("decision").as_str() {
+                "decline" => "declined",
+                _ => "signed",
+            };
+            format!("{signer} {verb} {} as {role} on {code}", text("day"))
+        }
+        "go.called" => {
+            let number = text("number");
+            if fact("stood") == Some(&Value::Bool(true)) {
+                format!("{who} called the go for take {number} of {code}")
+            } else {
+                format!("{who} called a go for take {number} of {code} that did not stand")
+            }
+        }
+        "take.ended" => format!(
+            "{who} recorded take {} of {code} as {}",
+            text("number"),
+            spaced(&text("result"))
+        ),
+        "look.recorded" => {
+            let person = name(fact("person").and_then(Value::as_str));
+            format!("{who} looked at {person} on {code}")
+        }
+        "person.stood_down" => {
+            let person = name(fact("person").and_then(Value::as_str));
+            format!("{who} stood {person} down")
+        }
+        "person.returned" => {
+            let person = name(fact("person").and_then(Value::as_str));
+            format!("{who} brought {person} back")
+        }
+        "incident.reported" => {
+            let kind = match text("kind").as_str() {
+                "near_miss" => "a near miss",
+                _ => "an incident",
+            };
+            match code.as_str() {
+                "" => format!("{who} reported {kind}, which freezes the whole production"),
+                code => format!("{who} reported {kind} on {code}"),
+            }
+        }
+        "incident.told" => match text("who").as_str() {
+            "" | "null" => format!("{who} told somebody of the incident on {code}"),
+            told => format!("{who} told {} of the incident on {code}", spaced(told)),
+        },
+        "incident.closed_by" => format!(
+            "{who} said as {} what was done about the incident on {code}",
+            spaced(&text("role"))
+        ),
         "invitation.accepted" => format!("{who} accepted their invitation"),
         other => format!("{who}: {other}"),
     }

@@ -21,5 +21,6 @@ mod signing;
 mod starting;
 mod support;
 mod test_shots;
+mod the_day;
 mod tools;
 mod writes;

@@ -61,6 +61,20 @@ pub struct RegisteredItem {
     pub shock_loads: Vec<ShockLoad>,
 }
 
+impl RegisteredItem {
+    /// Records a shock load: nobody may use the piece until somebody has inspected it.
+    pub fn shocked(&mut self, shock: ShockLoad) {
+        if self.quarantined.is_none() {
+            self.quarantined = Some(Quarantine {
+                since: shock.at,
+                reason: "it took a shock load".to_owned(),
+                by: shock.by,
+            });
+        }
+        self.shock_loads.push(shock);
+    }
+}
+
 /// Why nobody may use a piece of equipment.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]

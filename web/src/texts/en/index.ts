@@ -10,6 +10,7 @@ import { hand } from './hand.ts';
 import { guide, help } from './help.ts';
 import { needs } from './needs.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
+import { onDay } from './on-the-day.ts';
 import { packets } from './packets.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
@@ -45,6 +46,7 @@ export const en = {
   sign,
   hold,
   dayHelp,
+  onDay,
   day,
   edit,
   hand,

@@ -10,6 +10,7 @@ pub mod holds;
 pub mod invitations;
 pub mod me;
 pub mod members;
+pub mod on_the_day;
 pub mod people;
 pub mod policies;
 pub mod productions;

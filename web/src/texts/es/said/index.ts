@@ -25,6 +25,7 @@ import { roster } from './roster.ts';
 import { runAssist } from './run-assist.ts';
 import { slideIn } from './slide-in.ts';
 import { stairFall } from './stair-fall.ts';
+import { theDay } from './the-day.ts';
 import { towedSurface } from './towed-surface.ts';
 import { trail } from './trail.ts';
 import { vehicleRoll } from './vehicle-roll.ts';
@@ -60,6 +61,7 @@ export const said: Said = {
     mechanics,
     casting,
     clearance,
+    theDay,
     roster,
   ],
   trail: [trail],

@@ -53,7 +53,11 @@ pub struct HeldByCode {
     tag = "holds",
     params(("code" = String, Path, description = "The code printed on the day's brief"), WriteHeaders),
     request_body = HoldByCode,
-    responses((status = 201, description = "Held", body = HeldByCode), OpenRefusals),
+    responses(
+        (status = 201, description = "Held", body = HeldByCode),
+        (status = 200, description = "Held already, by this code and with no more to say", body = HeldByCode),
+        OpenRefusals,
+    ),
     security(())
 )]
 #[post("/hold-codes/{code}/holds", wrap = "from_fn(limits::hold_codes)")]
@@ -67,6 +71,11 @@ pub async fn raise_hold_by_code(
         .commit(&app, move |desk, Json(asked)| {
             let production = production_of(desk.conn, &code)?;
             let gag = gag_of(desk.conn, &production, asked.gag_code.as_deref())?;
+            if asked.reason.trim().is_empty()
+                && let Some(held) = held_already(desk.conn, &production, gag)?
+            {
+                return Reply::ok(&held);
+            }
             let new = NewHold {
                 id: asked.id,
                 gag,
@@ -98,6 +107,24 @@ fn production_of(conn: &mut Connection, code: &str) -> Result<Production, Comman
             id: code.into(),
         }
     })
+}
+
+/// The open hold that this code raised on the same thing: whoever taps again in a hurry is told that it is
+/// held. Somebody who gives a reason is always written down.
+fn held_already(
+    conn: &mut Connection,
+    production: &Production,
+    gag: Option<GagId>,
+) -> Result<Option<HeldByCode>, CommandError> {
+    let held = gagwright_store::holds::list(conn, production.id)?;
+    let mut open = held
+        .into_iter()
+        .map(|kept| kept.hold)
+        .filter(|hold| hold.released_at.is_none() && hold.raised_by.is_none() && hold.gag == gag);
+    Ok(open.next().map(|hold| HeldByCode {
+        id: hold.id,
+        raised_at: hold.raised_at,
+    }))
 }
 
 fn gag_of(

@@ -1,0 +1,232 @@
+//! The production's register of equipment: entering a piece, setting it aside, taking it back after an
+//! inspection, and shock loads, which set it aside by themselves.
+
+use gagwright_clearance::{
+    RecordId, Role,
+    case::{Quarantine, RegisteredItem, ShockLoad},
+};
+use gagwright_store::{Connection, day_records, day_records::Kind};
+use jiff::Timestamp;
+use serde_json::json;
+
+use super::{BackInUse, NewShockLoad, PutItem, SetAside, kept};
+use crate::{
+    commands::{
+        Actor, CommandError, Entropy,
+        problems::{LONG, Problems, SHORT},
+        record::Leaf,
+    },
+    permissions::Permission,
+};
+
+/// Hats that may take a piece back into use: those who build with it, and the engineer.
+const EXAMINERS: [Role; 7] = [
+    Role::Rigging,
+    Role::Engineer,
+    Role::Effects,
+    Role::Vehicles,
+    Role::Armourer,
+    Role::Marine,
+    Role::Animals,
+];
+
+/// Enters a piece of equipment, or changes its entry. What befell it stays.
+///
+/// # Errors
+/// Without [`Permission::LogDay`], for fields that are not valid, or when another piece has the serial.
+pub fn put(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    new: PutItem,
+    entropy: Entropy<'_>,
+) -> Result<RegisteredItem, CommandError> {
+    actor.require(Permission::LogDay)?;
+    let mut problems = Problems::default();
+    problems.required("/serial", &new.serial, SHORT);
+    problems.required("/name", &new.name, SHORT);
+    problems.text("/rating", &new.rating, SHORT);
+    if let Some(load) = new.working_load {
+        problems.number("/working_load", load, 0.0, 1e9, "N");
+    }
+    problems.finish()?;
+    let all: Vec<(_, RegisteredItem)> = day_records::list(conn, actor.production, Kind::Equipment)?;
+    if let Some((_, other)) = all
+        .iter()
+        .find(|(_, one)| one.serial == new.serial && one.id != new.id)
+    {
+        return Err(CommandError::Conflict {
+            what: "serial",
+            detail: format!("{} is on the register as {}", other.serial, other.name),
+        });
+    }
+    let before = all
+        .into_iter()
+        .map(|(_, one)| one)
+        .find(|one| one.id == new.id);
+    let created = before.is_none();
+    let (quarantined, shock_loads) =
+        before.map_or((None, Vec::new()), |one| (one.quarantined, one.shock_loads));
+    let item = RegisteredItem {
+        id: new.id,
+        serial: new.serial,
+        name: new.name,
+        working_load: new.working_load,
+        rating: new.rating,
+        inspected_until: new.inspected_until,
+        quarantined,
+        shock_loads,
+    };
+    let leaf = Leaf::new("equipment.put", now, Some(actor))
+        .fact("item", json!(item.id))
+        .fact("serial", json!(item.serial))
+        .fact("created", json!(created))
+        .fact("working_load", json!(item.working_load))
+        .fact("inspected_until", json!(item.inspected_until))
+        .personal(json!({ "name": item.name, "rating": item.rating }), entropy)
+        .append(conn)?;
+    if created {
+        let production = actor.production;
+        day_records::insert(
+            conn,
+            production,
+            None,
+            Kind::Equipment,
+            item.id,
+            &item,
+            leaf,
+        )?;
+    } else {
+        day_records::update(conn, Kind::Equipment, item.id, &item)?;
+    }
+    Ok(item)
+}
+
+/// Sets a piece aside.
+///
+/// # Errors
+/// Without [`Permission::LogDay`], when it is set aside already, or with no reason.
+pub fn quarantine(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    id: RecordId,
+    new: SetAside,
+    entropy: Entropy<'_>,
+) -> Result<RegisteredItem, CommandError> {
+    actor.require(Permission::LogDay)?;
+    let mut item = find(conn, actor, id)?;
+    let mut problems = Problems::default();
+    problems.required("/reason", &new.reason, LONG);
+    problems.not_in_future("/at", new.at, now);
+    problems.finish()?;
+    if item.quarantined.is_some() {
+        return Err(CommandError::Conflict {
+            what: "quarantine",
+            detail: format!("{} is in quarantine already", item.serial),
+        });
+    }
+    item.quarantined = Some(Quarantine {
+        since: new.at,
+        reason: new.reason.clone(),
+        by: actor.person,
+    });
+    Leaf::new("equipment.quarantined", now, Some(actor))
+        .fact("item", json!(id))
+        .fact("serial", json!(item.serial))
+        .fact("since", json!(new.at))
+        .personal(json!({ "reason": new.reason }), entropy)
+        .append(conn)?;
+    day_records::update(conn, Kind::Equipment, id, &item)?;
+    Ok(item)
+}
+
+/// Takes a piece back into use after an inspection.
+///
+/// # Errors
+/// Without a hat of those who examine, when it is not set aside, or without what was found.
+pub fn release(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    id: RecordId,
+    new: BackInUse,
+    entropy: Entropy<'_>,
+) -> Result<RegisteredItem, CommandError> {
+    actor.require(Permission::LogDay)?;
+    if !EXAMINERS.iter().any(|role| actor.roles.contains(role)) {
+        return Err(CommandError::Forbidden {
+            permission: Permission::LogDay,
+            why: Some("only those who build with it, or the engineer, take it back".to_owned()),
+        });
+    }
+    let mut item = find(conn, actor, id)?;
+    let mut problems = Problems::default();
+    problems.required("/found", &new.found, LONG);
+    problems.finish()?;
+    if item.quarantined.take().is_none() {
+        return Err(CommandError::Conflict {
+            what: "release",
+            detail: format!("{} is not in quarantine", item.serial),
+        });
+    }
+    item.inspected_until = Some(new.inspected_until);
+    Leaf::new("equipment.released", now, Some(actor))
+        .fact("item", json!(id))
+        .fact("serial", json!(item.serial))
+        .fact("inspected_until", json!(new.inspected_until))
+        .personal(json!({ "found": new.found }), entropy)
+        .append(conn)?;
+    day_records::update(conn, Kind::Equipment, id, &item)?;
+    Ok(item)
+}
+
+/// Records a shock load, which sets the piece aside.
+///
+/// # Errors
+/// Without [`Permission::LogDay`], for fields that are not valid, or when it was recorded before.
+pub fn shock_load(
+    conn: &mut Connection,
+    actor: &Actor,
+    now: Timestamp,
+    id: RecordId,
+    new: NewShockLoad,
+    entropy: Entropy<'_>,
+) -> Result<RegisteredItem, CommandError> {
+    actor.require(Permission::LogDay)?;
+    let mut item = find(conn, actor, id)?;
+    let mut problems = Problems::default();
+    problems.required("/what", &new.what, LONG);
+    problems.not_in_future("/at", new.at, now);
+    problems.finish()?;
+    if item.shock_loads.iter().any(|one| one.id == new.id) {
+        return Err(CommandError::Conflict {
+            what: "shock load",
+            detail: "it was recorded before".to_owned(),
+        });
+    }
+    Leaf::new("equipment.shock_loaded", now, Some(actor))
+        .fact("item", json!(id))
+        .fact("serial", json!(item.serial))
+        .fact("shock_load", json!(new.id))
+        .fact("at", json!(new.at))
+        .personal(json!({ "what": new.what }), entropy)
+        .append(conn)?;
+    item.shocked(ShockLoad {
+        id: new.id,
+        at: new.at,
+        what: new.what,
+        by: actor.person,
+    });
+    day_records::update(conn, Kind::Equipment, id, &item)?;
+    Ok(item)
+}
+
+fn find(
+    conn: &mut Connection,
+    actor: &Actor,
+    id: RecordId,
+) -> Result<RegisteredItem, CommandError> {
+    let (_, item) = kept(conn, actor, Kind::Equipment, "piece of equipment", id)?;
+    Ok(item)
+}

@@ -1,0 +1,113 @@
+//! What happened on the day, read once for a production and laid out for each gag's case. Gathers; does not
+//! judge.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use gagwright_casting::{PersonId, ProductionId};
+use gagwright_clearance::{
+    GagId, Plan,
+    case::{Briefing, DayLog, DaySignOff, Incident, Look, RegisteredItem, StandDown, Take, Taken},
+    day_mark, judge,
+};
+use gagwright_store::{Connection, StoreError, day_records, day_records::Kind};
+
+/// Everything recorded on the day of a production.
+#[derive(Default)]
+pub(crate) struct DayRecords {
+    pub(crate) equipment: Vec<RegisteredItem>,
+    briefings: BTreeMap<GagId, Vec<Briefing>>,
+    marks: BTreeMap<GagId, Vec<DaySignOff>>,
+    pub(crate) takes: BTreeMap<GagId, Vec<Take>>,
+    looks: Vec<Look>,
+    pub(crate) stand_downs: Vec<StandDown>,
+    pub(crate) incidents: Vec<Incident>,
+    /// What takes put whom through, by gag: counted by the plan as it is now.
+    taken: BTreeMap<GagId, Vec<Taken>>,
+}
+
+/// Reads it all.
+pub(crate) fn read(
+    conn: &mut Connection,
+    production: ProductionId,
+) -> Result<DayRecords, StoreError> {
+    let takes = by_gag(day_records::list(conn, production, Kind::Take)?);
+    let mut taken = BTreeMap::new();
+    if !takes.is_empty() {
+        for plan in gagwright_store::plans::current_for_production(conn, production)? {
+            if let Some(takes) = takes.get(&plan.gag) {
+                taken.insert(plan.gag, judge::taken(&plan, takes));
+            }
+        }
+    }
+    Ok(DayRecords {
+        equipment: alone(day_records::list(conn, production, Kind::Equipment)?),
+        briefings: by_gag(day_records::list(conn, production, Kind::Briefing)?),
+        marks: by_gag(day_records::list(conn, production, Kind::Mark)?),
+        takes,
+        looks: alone(day_records::list(conn, production, Kind::Look)?),
+        stand_downs: alone(day_records::list(conn, production, Kind::StandDown)?),
+        incidents: alone(day_records::list(conn, production, Kind::Incident)?),
+        taken,
+    })
+}
+
+fn alone<T>(kept: Vec<day_records::Kept<T>>) -> Vec<T> {
+    kept.into_iter().map(|(_, record)| record).collect()
+}
+
+fn by_gag<T>(kept: Vec<day_records::Kept<T>>) -> BTreeMap<GagId, Vec<T>> {
+    let mut gags: BTreeMap<GagId, Vec<T>> = BTreeMap::new();
+    for (gag, record) in kept {
+        if let Some(gag) = gag {
+            gags.entry(gag).or_default().push(record);
+        }
+    }
+    gags
+}
+
+impl DayRecords {
+    /// What bears on one gag.
+    pub(crate) fn of(&self, plan: &Plan, cast: &BTreeSet<PersonId>) -> DayLog {
+        let gag = plan.gag;
+        let listed = &plan.facets.rigging.equipment;
+        let used = |one: &&RegisteredItem| listed.iter().any(|item| item.serial == one.serial);
+        let elsewhere = self.taken.iter().filter(|(other, _)| **other != gag);
+        DayLog {
+            equipment: self.equipment.iter().filter(used).cloned().collect(),
+            briefings: self.briefings.get(&gag).cloned().unwrap_or_default(),
+            signoffs: self.marks.get(&gag).cloned().unwrap_or_default(),
+            takes: self.takes.get(&gag).cloned().unwrap_or_default(),
+            looks: self
+                .looks
+                .iter()
+                .filter(|one| cast.contains(&one.person))
+                .cloned()
+                .collect(),
+            stand_downs: self
+                .stand_downs
+                .iter()
+                .filter(|one| cast.contains(&one.person))
+                .cloned()
+                .collect(),
+            incidents: self
+                .incidents
+                .iter()
+                .filter(|one| one.gag.is_none_or(|other| other == gag))
+                .cloned()
+                .collect(),
+            taken: elsewhere
+                .flat_map(|(_, taken)| taken)
+                .filter(|one| cast.contains(&one.person))
+                .cloned()
+                .collect(),
+        }
+    }
+}
+
+/// Who signed the day.
+pub(crate) fn signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
+    log.signoffs
+        .iter()
+        .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
+        .map(|statement| statement.signer)
+}

@@ -1,0 +1,205 @@
+//! The day over HTTP: the register, a briefing, a mark, a go with its take and the medic's look, a stand-down
+//! and a near miss, each recorded once and judged on the gag's own page.
+
+use gagwright_clearance::day_mark::{self, DayStatement};
+use serde_json::{Value, json};
+use uuid::Uuid;
+
+use crate::{
+    signing::Phone,
+    support::{Got, World},
+};
+
+fn now() -> Value {
+    json!(gagwright::clock::now())
+}
+
+fn today() -> String {
+    gagwright_clearance::words::day_of(gagwright::clock::now()).to_string()
+}
+
+fn post(world: &World, token: &str, path: &str, body: &Value) -> Got {
+    let call = world.server.call("POST", path).token(token).once();
+    call.json(body).send()
+}
+
+fn page(world: &World, gag: Uuid) -> Value {
+    let path = format!("/gags/{gag}");
+    world.call("GET", &path).send().expect(200)
+}
+
+/// A gag with a harness, and its performer.
+fn scene(world: &World) -> (Uuid, Uuid) {
+    let (gag, page) = world.gag("G07");
+    let performer = world.person("P21", "Iolana Kealoha", "iolana@example.test");
+    let mut facets = page["plan"]["facets"].clone();
+    facets["setting"]["location"] = json!("Silo yard");
+    facets["cast"]["slots"] = json!([{
+        "id": Uuid::now_v7(), "name": "Double for Ines", "requirements": [], "person": performer,
+        "kit_mass": 0.0,
+    }]);
+    facets["rigging"]["equipment"] = json!([{ "name": "harness", "serial": "H-12" }]);
+    let body = json!({ "technique": "high-fall", "facets": facets, "note": "cast" });
+    let path = format!("/gags/{gag}/plans");
+    let call = world.call("POST", &path).once().header("if-match", "\"1\"");
+    call.json(&body).send().expect(201);
+    (gag, performer)
+}
+
+fn has(blocks: &Value, kind: &str) -> bool {
+    let blocks = blocks.as_array().unwrap();
+    blocks.iter().any(|one| one["kind"] == kind)
+}
+
+#[test]
+fn equipment_is_registered_set_aside_and_taken_back() {
+    let world = World::new();
+    let (gag, _) = scene(&world);
+    let item = Uuid::now_v7();
+    let put = json!({ "id": item, "serial": "H-12", "name": "harness", "inspected_until": "2031-01-31" });
+    let path = world.at("/equipment");
+    let kept = post(&world, &world.coordinator, &path, &put).expect(201);
+    assert_eq!(kept["shock_loads"], json!([]));
+    let twin = json!({ "id": Uuid::now_v7(), "serial": "H-12", "name": "another" });
+    post(&world, &world.coordinator, &path, &twin).refused(409, "conflict");
+
+    let shock = json!({ "id": Uuid::now_v7(), "what": "the line snatched", "at": now() });
+    let at = |what: &str| world.at(&format!("/equipment/{item}/{what}"));
+    let kept = post(&world, &world.coordinator, &at("shock-loads"), &shock).expect(201);
+    assert_eq!(kept["quarantined"]["reason"], "it took a shock load");
+    let one = &page(&world, gag)["clearance"]["day"]["equipment"][0];
+    assert_eq!(one["state"], "quarantined");
+    let aside = json!({ "reason": "frayed", "at": now() });
+    post(&world, &world.coordinator, &at("quarantine"), &aside).refused(409, "conflict");
+
+    let back = json!({ "found": "no damage", "inspected_until": "2031-02-28" });
+    post(&world, &world.coordinator, &at("release"), &back).refused(403, "forbidden");
+    let (_, rigger) = world.member("C04", "Žofie Marková", "zofie@example.test", &["rigging"]);
+    let kept = post(&world, &rigger, &at("release"), &back).expect(201);
+    assert_eq!(kept["quarantined"], Value::Null);
+    assert_eq!(page(&world, gag)["clearance"]["day"]["equipment"][0]["state"], "ready");
+    let book = world.call("GET", &world.at("/day")).send().expect(200);
+    assert_eq!(book["equipment"][0]["shock_loads"][0]["what"], "the line snatched");
+}
+
+#[test]
+fn a_day_is_briefed_signed_and_its_go_is_recorded_with_what_spoke_against_it() {
+    let world = World::new();
+    let (gag, performer) = scene(&world);
+    let briefing = json!({
+        "id": Uuid::now_v7(), "day": today(), "place": "Silo yard", "revision": 2, "at": now(),
+        "attended": [performer], "points": "the abort word",
+    });
+    let path = format!("/gags/{gag}/briefings");
+    post(&world, &world.coordinator, &path, &briefing).expect(201);
+    let judged = page(&world, gag)["clearance"].clone();
+    assert_eq!(judged["day"]["briefing"]["missed"], json!([]));
+    assert_eq!(judged["day"]["day"], today());
+
+    let medic = world.medic();
+    let phone = Phone::register(&world, &medic, 9);
+    let path = format!("/gags/{gag}/day-signoff-draft?role=medic");
+    let draft = world.server.call("GET", &path).token(&medic).send().expect(200);
+    assert_eq!(draft["place"], "Silo yard");
+    let mut statement: DayStatement = serde_json::from_value(draft["statement"].clone()).unwrap();
+    statement.id.0 = Uuid::now_v7();
+    statement.device.0 = phone.device;
+    let jws = day_mark::sign(&statement, &phone.key).unwrap();
+    let path = format!("/gags/{gag}/day-signoffs");
+    let taken = post(&world, &medic, &path, &json!({ "jws": jws })).expect(201);
+    assert_eq!(taken["state"], "standing", "{taken}");
+    post(&world, &world.coordinator, &path, &json!({ "jws": jws })).expect(200);
+
+    let take = Uuid::now_v7();
+    let digest = page(&world, gag)["clearance"]["plan_digest"].clone();
+    let go = json!({
+        "id": take, "number": 1, "at": now(), "revision": 2, "plan_digest": digest, "day": today(),
+        "place": "Silo yard",
+    });
+    let path = format!("/gags/{gag}/takes");
+    post(&world, &medic, &path, &go).refused(403, "forbidden");
+    let kept = post(&world, &world.coordinator, &path, &go).expect(201);
+    // Hardly anybody has signed: it is written down, with why it did not stand.
+    assert_eq!(kept["judged"]["stood"], false);
+    assert!(!kept["judged"]["why_not"].as_array().unwrap().is_empty());
+    assert_eq!(page(&world, gag)["clearance"]["go"]["open"]["number"], 1);
+
+    let end = json!({ "result": "good", "note": "clean", "at": now() });
+    let path = format!("/gags/{gag}/takes/{take}/outcome");
+    post(&world, &world.coordinator, &path, &end).expect(201);
+    post(&world, &world.coordinator, &path, &end).refused(409, "conflict");
+    assert!(has(&page(&world, gag)["clearance"]["go"]["why_not"], "look"));
+
+    let look = json!({
+        "id": Uuid::now_v7(), "take": take, "person": performer, "day": today(),
+        "fitness": "fit", "head_impact": true, "at": now(),
+    });
+    let path = format!("/gags/{gag}/looks");
+    post(&world, &world.coordinator, &path, &look).refused(403, "forbidden");
+    post(&world, &medic, &path, &look).expect(201);
+    let judged = page(&world, gag)["clearance"].clone();
+    assert!(has(&judged["go"]["why_not"], "stood_down"));
+    let marks = judged["day"]["marks"].as_array().unwrap();
+    let own = marks.iter().find(|one| one["role"] == "medic").unwrap();
+    assert_eq!(own["state"], "lapsed");
+
+    // What was found in a body stands nowhere in the trail in the clear.
+    let trail = world.call("GET", &world.at("/trail?limit=1")).send().expect(200);
+    assert!(!trail["items"][0]["entry"]["facts"].to_string().contains("fit"), "{trail}");
+}
+
+#[test]
+fn anyone_stands_themselves_down_and_a_near_miss_freezes_until_it_is_closed() {
+    let world = World::new();
+    let (gag, performer) = scene(&world);
+    let down = Uuid::now_v7();
+    let body = json!({ "id": down, "person": performer, "from": now() });
+    let (_, observer) = world.member("C30", "Nanami Aoki", "nanami@example.test", &["observer"]);
+    let path = world.at("/stand-downs");
+    post(&world, &observer, &path, &body).refused(403, "forbidden");
+    post(&world, &world.coordinator, &path, &body).expect(201);
+    assert!(has(&page(&world, gag)["clearance"]["day"]["blocks"], "stood_down"));
+    let path = world.at(&format!("/stand-downs/{down}/return"));
+    world.call("POST", &path).once().send().expect(201);
+    assert!(!has(&page(&world, gag)["clearance"]["day"]["blocks"], "stood_down"));
+
+    let incident = Uuid::now_v7();
+    let body = json!({ "id": incident, "kind": "near_miss", "gag": gag, "at": now(), "what": "a shackle fell" });
+    post(&world, &observer, &world.at("/incidents"), &body).expect(201);
+    let judged = page(&world, gag)["clearance"].clone();
+    assert_eq!(judged["state"], "held");
+    assert_eq!(judged["blocks"][0]["kind"], "incident");
+    let at = |what: &str| world.at(&format!("/incidents/{incident}/{what}"));
+    for who in ["coordinator", "first_ad", "production"] {
+        let told = json!({ "who": who, "at": now() });
+        post(&world, &world.coordinator, &at("told"), &told).expect(201);
+    }
+    let closing = |role: &str| json!({ "role": role, "action": "all shackles moused" });
+    post(&world, &world.coordinator, &at("closings"), &closing("coordinator")).expect(201);
+    let (_, producer) = world.member("C15", "Kwabena Sarpong", "kwabena@example.test", &["production"]);
+    let closed = post(&world, &producer, &at("closings"), &closing("production")).expect(201);
+    assert!(closed["closed_at"].is_string());
+    assert!(!has(&page(&world, gag)["clearance"]["blocks"], "incident"));
+}
+
+#[test]
+fn a_second_tap_on_the_hold_code_is_told_that_it_is_held() {
+    let world = World::new();
+    let (gag, _) = scene(&world);
+    let production = world.call("GET", &world.at("")).send().expect(200);
+    let code = production["hold_code"].as_str().unwrap().to_owned();
+    let hold = |reason: &str| {
+        let body = json!({ "id": Uuid::now_v7(), "gag_code": "G07", "reason": reason });
+        let path = format!("/hold-codes/{code}/holds");
+        world.server.call("POST", &path).once().json(&body).send()
+    };
+    let first = hold("").expect(201);
+    let again = hold("").expect(200);
+    assert_eq!(first, again);
+    // Somebody who says why is always written down.
+    let told = hold("the wind").expect(201);
+    assert_ne!(told["id"], first["id"]);
+    let judged = page(&world, gag)["clearance"].clone();
+    let holds = judged["blocks"].as_array().unwrap().iter();
+    assert_eq!(holds.filter(|one| one["kind"] == "hold").count(), 2);
+}
