@@ -202,8 +202,17 @@ class Core {
   }
 
   /** What would be signed for the day, made here from the case alone. Throws with the reason when it may not be. */
-  draftDay(one: Case, role: Role, slot: string | undefined, person: string, signoff: string, now: Date): DayPrepared {
-    return JSON.parse(this.#use.draft_day(JSON.stringify(one), role, slot, person, signoff, now.toISOString()));
+  draftDay(
+    one: Case,
+    role: Role,
+    slot: string | undefined,
+    person: string,
+    signoff: string,
+    now: Date,
+  ): DayPrepared {
+    return JSON.parse(
+      this.#use.draft_day(JSON.stringify(one), role, slot, person, signoff, now.toISOString()),
+    );
   }
 
   diffFacets(a: Facets, b: Facets): FacetChange[] {

@@ -62,7 +62,9 @@ export function layDay(
     case 'go': {
       const { at: called_at, ...rest } = body;
       const cast = Object.fromEntries(
-        (into.plan.facets.cast.slots ?? []).filter((slot) => slot.person).map((slot) => [slot.id, slot.person]),
+        (into.plan.facets.cast.slots ?? [])
+          .filter((slot) => slot.person)
+          .map((slot) => [slot.id, slot.person]),
       );
       return added(day.takes, { ...rest, called_at, called_by: by, cast, judged: null, outcome: null });
     }
@@ -90,7 +92,10 @@ export function layDay(
       return changed(day.incidents, idIn(one.path, 'incidents'), (incident) => {
         const closings = incident.closings ?? [];
         if (closings.some((known) => known.role === body.role && known.person === by)) return undefined;
-        return { ...incident, closings: [...closings, { ...body, person: by, at } as (typeof closings)[number]] };
+        return {
+          ...incident,
+          closings: [...closings, { ...body, person: by, at } as (typeof closings)[number]],
+        };
       });
     case 'quarantine':
       return changed(day.equipment, idIn(one.path, 'equipment'), (item) =>
@@ -100,7 +105,9 @@ export function layDay(
       );
     case 'back_in_use':
       return changed(day.equipment, idIn(one.path, 'equipment'), (item) =>
-        item.quarantined ? { ...item, quarantined: null, inspected_until: String(body.inspected_until) } : undefined,
+        item.quarantined
+          ? { ...item, quarantined: null, inspected_until: String(body.inspected_until) }
+          : undefined,
       );
     case 'shock_load':
       return changed(day.equipment, idIn(one.path, 'equipment'), (item) => {

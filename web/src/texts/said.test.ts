@@ -171,18 +171,51 @@ describe('in Spanish', () => {
         one.plan.facets.rigging.equipment = [{ name: 'harness', serial: 'H-12' }];
         one.plan.facets.conditions.bands = [{ reading: 'wind', max: 6, max_age_minutes: 5 }];
         one.readings = [{ id, kind: 'wind', value: 3, at, by: PERFORMER, place: 'lip' }];
-        const item = { id, serial: 'H-12', name: 'harness', shock_loads: [{ id, at, what: 'snatched', by: MEDIC }] };
+        const item = {
+          id,
+          serial: 'H-12',
+          name: 'harness',
+          shock_loads: [{ id, at, what: 'snatched', by: MEDIC }],
+        };
         one.day = {
           equipment: [{ ...item, quarantined: { since: at, reason: 'it took a shock load', by: MEDIC } }],
           briefings: [
-            { id, day: '2026-11-22', place: 'Yard', revision: 1, facets: core.facetHashes(one.plan.facets), at, by: MEDIC, attended: [] },
+            {
+              id,
+              day: '2026-11-22',
+              place: 'Yard',
+              revision: 1,
+              facets: core.facetHashes(one.plan.facets),
+              at,
+              by: MEDIC,
+              attended: [],
+            },
           ],
           signoffs: [],
           takes: [
-            { id, number: 1, called_at: at, called_by: COORDINATOR, revision: 7, plan_digest: 'x', day: '2026-11-21', place: 'Quay', cast: {} },
+            {
+              id,
+              number: 1,
+              called_at: at,
+              called_by: COORDINATOR,
+              revision: 7,
+              plan_digest: 'x',
+              day: '2026-11-21',
+              place: 'Quay',
+              cast: {},
+            },
           ],
           looks: [
-            { id, gag: one.plan.gag, person, day: '2026-11-22', fitness: 'unfit', head_impact: true, at, by: MEDIC },
+            {
+              id,
+              gag: one.plan.gag,
+              person,
+              day: '2026-11-22',
+              fitness: 'unfit',
+              head_impact: true,
+              at,
+              by: MEDIC,
+            },
           ],
           stand_downs: [],
           incidents: [

@@ -20,8 +20,7 @@ export const theDay: Record<string, string> = {
     '{who} firmó el día para otros especialistas que los de ahora.',
   '{who} signed for {#one}; this is {#other}.': '{who} firmó para el {one}; hoy es {other}.',
   '{who} signed for another place than "{place}".': '{who} firmó para un lugar distinto de «{place}».',
-  '{what} ({serial}) took a shock load on {when}.':
-    '{what} ({serial}) sufrió una carga de choque el {when}.',
+  '{what} ({serial}) took a shock load on {when}.': '{what} ({serial}) sufrió una carga de choque el {when}.',
   '{reading} was read outside the band, {#value}, on {when}.':
     '{reading}: se midió fuera del margen, {value}, el {when}.',
   'The medic recorded a head impact to {who} on {when}.':

@@ -46,14 +46,16 @@ export const trail: Record<string, string> = {
   '{who} gave {person} the roles: {roles}': '{who} dio a {person} los cargos: {roles}',
   '{who} invited {person}': '{who} invitó a {person}',
   '{who} withdrew the invitation of {person}': '{who} retiró la invitación de {person}',
-  '{who} entered {serial} on the register of equipment': '{who} dio de alta {serial} en el registro de equipo',
+  '{who} entered {serial} on the register of equipment':
+    '{who} dio de alta {serial} en el registro de equipo',
   '{who} changed {serial} on the register of equipment': '{who} cambió {serial} en el registro de equipo',
   '{who} set {serial} aside': '{who} apartó {serial}',
   '{who} took {serial} back into use': '{who} devolvió {serial} al uso',
   '{who} recorded a shock load on {serial}': '{who} anotó una carga de choque en {serial}',
   '{who} briefed {code} for {day}': '{who} hizo la reunión previa de {code} para el {day}',
   '{who} signed {#day} as {role} on {code}': '{who} firmó el día {day} como {role} en {code}',
-  '{who} declined {#day} as {role} on {code}': '{who} no dio su conformidad al día {day} como {role} en {code}',
+  '{who} declined {#day} as {role} on {code}':
+    '{who} no dio su conformidad al día {day} como {role} en {code}',
   '{who} called the go for take {n} of {code}': '{who} dio el adelante a la toma {n} de {code}',
   '{who} called a go for take {n} of {code} that did not stand':
     '{who} dio un adelante a la toma {n} de {code} que no valía',
