@@ -70,7 +70,9 @@ export function layDay(
     }
     case 'take_end':
       return changed(day.takes, idIn(one.path, 'takes'), (take) =>
-        take.outcome ? undefined : { ...take, outcome: { note: '', ...body, by } as typeof take.outcome },
+        take.outcome
+          ? undefined
+          : { ...take, outcome: { note: '', ...body, by } as unknown as typeof take.outcome },
       );
     case 'look':
       return added(day.looks, { ...body, gag: page.gag.id, by });

@@ -26,6 +26,7 @@ const SAME = new Set([
   'app.no',
   'app.demo',
   'day.lux',
+  'onDay.at',
   'gag.plan',
   'words.facet.rigging',
   'words.hazard.animal',

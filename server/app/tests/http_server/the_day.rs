@@ -56,7 +56,8 @@ fn equipment_is_registered_set_aside_and_taken_back() {
     let world = World::new();
     let (gag, _) = scene(&world);
     let item = Uuid::now_v7();
-    let put = json!({ "id": item, "serial": "H-12", "name": "harness", "inspected_until": "2031-01-31" });
+    let put =
+        json!({ "id": item, "serial": "H-12", "name": "harness", "inspected_until": "2031-01-31" });
     let path = world.at("/equipment");
     let kept = post(&world, &world.coordinator, &path, &put).expect(201);
     assert_eq!(kept["shock_loads"], json!([]));
@@ -77,9 +78,15 @@ fn equipment_is_registered_set_aside_and_taken_back() {
     let (_, rigger) = world.member("C04", "Žofie Marková", "zofie@example.test", &["rigging"]);
     let kept = post(&world, &rigger, &at("release"), &back).expect(201);
     assert_eq!(kept["quarantined"], Value::Null);
-    assert_eq!(page(&world, gag)["clearance"]["day"]["equipment"][0]["state"], "ready");
+    assert_eq!(
+        page(&world, gag)["clearance"]["day"]["equipment"][0]["state"],
+        "ready"
+    );
     let book = world.call("GET", &world.at("/day")).send().expect(200);
-    assert_eq!(book["equipment"][0]["shock_loads"][0]["what"], "the line snatched");
+    assert_eq!(
+        book["equipment"][0]["shock_loads"][0]["what"],
+        "the line snatched"
+    );
 }
 
 #[test]
@@ -99,7 +106,12 @@ fn a_day_is_briefed_signed_and_its_go_is_recorded_with_what_spoke_against_it() {
     let medic = world.medic();
     let phone = Phone::register(&world, &medic, 9);
     let path = format!("/gags/{gag}/day-signoff-draft?role=medic");
-    let draft = world.server.call("GET", &path).token(&medic).send().expect(200);
+    let draft = world
+        .server
+        .call("GET", &path)
+        .token(&medic)
+        .send()
+        .expect(200);
     assert_eq!(draft["place"], "Silo yard");
     let mut statement: DayStatement = serde_json::from_value(draft["statement"].clone()).unwrap();
     statement.id.0 = Uuid::now_v7();
@@ -128,7 +140,10 @@ fn a_day_is_briefed_signed_and_its_go_is_recorded_with_what_spoke_against_it() {
     let path = format!("/gags/{gag}/takes/{take}/outcome");
     post(&world, &world.coordinator, &path, &end).expect(201);
     post(&world, &world.coordinator, &path, &end).refused(409, "conflict");
-    assert!(has(&page(&world, gag)["clearance"]["go"]["why_not"], "look"));
+    assert!(has(
+        &page(&world, gag)["clearance"]["go"]["why_not"],
+        "look"
+    ));
 
     let look = json!({
         "id": Uuid::now_v7(), "take": take, "person": performer, "day": today(),
@@ -144,8 +159,16 @@ fn a_day_is_briefed_signed_and_its_go_is_recorded_with_what_spoke_against_it() {
     assert_eq!(own["state"], "lapsed");
 
     // What was found in a body stands nowhere in the trail in the clear.
-    let trail = world.call("GET", &world.at("/trail?limit=1")).send().expect(200);
-    assert!(!trail["items"][0]["entry"]["facts"].to_string().contains("fit"), "{trail}");
+    let trail = world
+        .call("GET", &world.at("/trail?limit=1"))
+        .send()
+        .expect(200);
+    assert!(
+        !trail["items"][0]["entry"]["facts"]
+            .to_string()
+            .contains("fit"),
+        "{trail}"
+    );
 }
 
 #[test]
@@ -158,10 +181,16 @@ fn anyone_stands_themselves_down_and_a_near_miss_freezes_until_it_is_closed() {
     let path = world.at("/stand-downs");
     post(&world, &observer, &path, &body).refused(403, "forbidden");
     post(&world, &world.coordinator, &path, &body).expect(201);
-    assert!(has(&page(&world, gag)["clearance"]["day"]["blocks"], "stood_down"));
+    assert!(has(
+        &page(&world, gag)["clearance"]["day"]["blocks"],
+        "stood_down"
+    ));
     let path = world.at(&format!("/stand-downs/{down}/return"));
     world.call("POST", &path).once().send().expect(201);
-    assert!(!has(&page(&world, gag)["clearance"]["day"]["blocks"], "stood_down"));
+    assert!(!has(
+        &page(&world, gag)["clearance"]["day"]["blocks"],
+        "stood_down"
+    ));
 
     let incident = Uuid::now_v7();
     let body = json!({ "id": incident, "kind": "near_miss", "gag": gag, "at": now(), "what": "a shackle fell" });
@@ -175,8 +204,19 @@ fn anyone_stands_themselves_down_and_a_near_miss_freezes_until_it_is_closed() {
         post(&world, &world.coordinator, &at("told"), &told).expect(201);
     }
     let closing = |role: &str| json!({ "role": role, "action": "all shackles moused" });
-    post(&world, &world.coordinator, &at("closings"), &closing("coordinator")).expect(201);
-    let (_, producer) = world.member("C15", "Kwabena Sarpong", "kwabena@example.test", &["production"]);
+    post(
+        &world,
+        &world.coordinator,
+        &at("closings"),
+        &closing("coordinator"),
+    )
+    .expect(201);
+    let (_, producer) = world.member(
+        "C15",
+        "Kwabena Sarpong",
+        "kwabena@example.test",
+        &["production"],
+    );
     let closed = post(&world, &producer, &at("closings"), &closing("production")).expect(201);
     assert!(closed["closed_at"].is_string());
     assert!(!has(&page(&world, gag)["clearance"]["blocks"], "incident"));

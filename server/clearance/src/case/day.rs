@@ -16,20 +16,28 @@ use crate::{ids::RecordId, plan::FacetHashes, policy::Role};
 #[serde(default)]
 pub struct DayLog {
     /// The production's register, as far as this gag's plan names what is in it.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub equipment: Vec<RegisteredItem>,
     /// Briefings on this gag.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub briefings: Vec<Briefing>,
     /// Every mark for a day ever made on this gag, in trail order.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub signoffs: Vec<DaySignOff>,
     /// Takes of this gag.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub takes: Vec<Take>,
     /// The medic's looks at the people cast, whichever gag each followed.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub looks: Vec<Look>,
     /// Stand-downs of the people cast.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub stand_downs: Vec<StandDown>,
     /// Near misses and incidents on this gag or on the whole production.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub incidents: Vec<Incident>,
     /// What the people cast have taken in the takes of other gags.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
     pub taken: Vec<Taken>,
 }
 
@@ -176,7 +184,7 @@ pub struct Take {
     pub judged: Option<GoJudged>,
     /// How it ended; none: it is open.
     #[serde(default)]
-    pub outcome: Option<Outcome>,
+    pub outcome: Option<TakeOutcome>,
 }
 
 /// How a go was judged when it reached the server: recorded either way, for what was done was done.
@@ -193,7 +201,7 @@ pub struct GoJudged {
 /// How a take ended.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
-pub struct Outcome {
+pub struct TakeOutcome {
     /// In a word.
     pub result: TakeResult,
     /// What was seen.

@@ -9,8 +9,8 @@ use uuid::Uuid;
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::{
-        Briefing, DaySignOff, Fitness, Look, Outcome, ReadingKind, RegisteredItem, RoleStanding,
-        RoleState, ShockLoad, Take, TakeResult,
+        Briefing, DaySignOff, Fitness, Look, ReadingKind, RegisteredItem, RoleStanding, RoleState,
+        ShockLoad, Take, TakeOutcome, TakeResult,
     },
     day_mark::{self, DayStatement},
     facets::{Band, Equipment},
@@ -175,7 +175,7 @@ impl Scene {
         self.mint();
         let at = self.now;
         let take = self.case.day.takes.iter_mut().find(|one| one.id == take);
-        take.unwrap().outcome = Some(Outcome {
+        take.unwrap().outcome = Some(TakeOutcome {
             result,
             note: String::new(),
             at,

@@ -4,7 +4,7 @@
 use gagwright_casting::GagId;
 use gagwright_clearance::{
     RecordId, Role,
-    case::{GoJudged, Look, Outcome, Take},
+    case::{GoJudged, Look, Take, TakeOutcome},
     day_mark,
 };
 use gagwright_store::{Connection, day_records, day_records::Kind};
@@ -166,7 +166,7 @@ pub fn end(
         .fact("at", json!(new.at))
         .personal(json!({ "note": new.note }), entropy)
         .append(conn)?;
-    take.outcome = Some(Outcome {
+    take.outcome = Some(TakeOutcome {
         result: new.result,
         note: new.note,
         at: new.at,

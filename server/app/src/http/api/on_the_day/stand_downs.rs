@@ -65,9 +65,7 @@ pub async fn bring_back(
     write
         .commit(&app, move |desk, Nothing| {
             let actor = caller.on_production(desk.conn, production, Permission::RaiseHold)?;
-            Reply::recorded(&stand_downs::bring_back(
-                desk.conn, &actor, desk.now, id,
-            )?)
+            Reply::recorded(&stand_downs::bring_back(desk.conn, &actor, desk.now, id)?)
         })
         .await
 }
