@@ -6,8 +6,9 @@ use utoipa_actix_web::{OpenApiFactory, scope, service_config::ServiceConfig};
 
 use super::{
     api::{
-        day, delegations, devices, events, gags, handed, holds, invitations, me, members, on_the_day,
-        people, policies, productions, sessions, setup, signoffs, status, techniques, trail,
+        day, delegations, devices, events, gags, handed, holds, invitations, me, members,
+        on_the_day, people, policies, productions, sessions, setup, signoffs, status, techniques,
+        trail,
     },
     openapi,
 };
