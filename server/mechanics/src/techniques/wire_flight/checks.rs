@@ -4,7 +4,7 @@ use super::flight::{self};
 use crate::{
     assessment::{Bound, Check, Source},
     evaluation::Evaluation,
-    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, published},
+    judging::{RESERVE, Rule, Subject, common_practice, from_memory, judge, plan, published},
     units::{Quantity, say},
 };
 
@@ -56,8 +56,16 @@ const ANCHOR: &[&str] = &[
 fn flying_policy() -> Source {
     Source {
         document: "common practice for performer flying".to_owned(),
-        clause: Some("on the characteristic load of ANSI E1.43".to_owned()),
         ..common_practice()
+    }
+}
+
+/// The same for the planned peak, which is what the standard calls the characteristic load. The failure of
+/// a wire is no part of that load.
+fn characteristic() -> Source {
+    Source {
+        clause: Some("on the characteristic load of ANSI E1.43".to_owned()),
+        ..flying_policy()
     }
 }
 
@@ -105,7 +113,7 @@ fn factors(evaluation: &Evaluation) -> Vec<Check> {
             "Design factor in flight",
             "lowest_factor",
             input("wanted_factor", 10.0),
-            flying_policy(),
+            characteristic(),
             WIRE,
             &|value| {
                 format!(
@@ -128,17 +136,21 @@ fn factors(evaluation: &Evaluation) -> Vec<Check> {
                 )
             },
         ),
-        factor(
-            "emergency_factor",
-            "Factor in an emergency stop",
-            "emergency_factor",
-            5.0,
-            flying_policy(),
-            EMERGENCY,
-            &|value| {
+        judge(
+            evaluation,
+            Rule::policy(
+                evaluation,
+                "emergency_factor",
+                "Factor in an emergency stop",
+                Subject::Figure("emergency_factor"),
+                Bound::AtLeast,
+                EMERGENCY,
+            ),
+            |held| {
                 format!(
-                    "{value}: stopped hardest on the way down, the worse wire carries {} of {strength}; a \
+                    "{}: stopped hardest on the way down, the worse wire carries {} of {strength}; a \
                      gentler brake setting raises it.",
+                    say(Quantity::Ratio, held.value),
                     force("emergency_tension")
                 )
             },
@@ -156,7 +168,7 @@ fn factors(evaluation: &Evaluation) -> Vec<Check> {
             &|value| {
                 format!(
                     "{value} on the weaker overhead point, with the wire's pull counted twice over its \
-                     sheave and the emergency stop included."
+                     sheave, and the emergency stop and the failure of the other wire included."
                 )
             },
         ),
@@ -174,7 +186,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             quantity: Quantity::Length,
             bound: Bound::AtMost,
             limit: clear.unwrap_or(0.0),
-            source: common_practice(),
+            source: plan(),
             blocking: true,
             reserve: RESERVE,
             needs: &[
@@ -258,7 +270,10 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
 }
 
 fn rig(evaluation: &Evaluation) -> Vec<Check> {
-    let mass = evaluation.values.number("performer_mass");
+    let mass = evaluation
+        .values
+        .ends_of("performer_mass")
+        .map(|(_, heaviest)| heaviest);
     let felt = evaluation.figure("peak_felt").map(|figure| figure.high);
     let wanted = mass.zip(felt).map_or(0.0, |(mass, felt)| 1.5 * mass * felt);
     let proof = judge(

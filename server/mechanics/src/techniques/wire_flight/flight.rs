@@ -163,11 +163,31 @@ pub(super) fn sheave_gain(values: &Values) -> Option<f64> {
 /// Where planned flight loads the wires most.
 pub(super) fn worst(values: &Values) -> Option<Worst> {
     let bottom = swing_bottom(&pendulum(values)?)?;
-    worst_with(values, &bottom)
+    Some(most_loaded(&places(values, &bottom)?))
 }
 
-/// As [`worst`], with the bottom of the swing that is known already.
-pub(super) fn worst_with(values: &Values, bottom: &Moment) -> Option<Worst> {
+/// Where the wires carry most, counted at their most loaded end.
+pub(super) fn most_loaded(places: &[Worst; 3]) -> Worst {
+    most(places, |place| place.felt * place.sheave_gain)
+}
+
+/// Where the body feels most: what the sheaves take, it does not feel.
+pub(super) fn most_felt(places: &[Worst; 3]) -> Worst {
+    most(places, |place| place.felt)
+}
+
+fn most(places: &[Worst; 3], by: impl Fn(&Worst) -> f64) -> Worst {
+    let mut most = places[0];
+    for other in &places[1..] {
+        if by(other) > by(&most) {
+            most = *other;
+        }
+    }
+    most
+}
+
+/// The places of planned flight where most can come on the wires, with the bottom of the swing.
+pub(super) fn places(values: &Values, bottom: &Moment) -> Option<[Worst; 3]> {
     let ramp = Ramp::of(values)?;
     let gain = sheave_gain(values)?;
     let pendulum = pendulum(values)?;
@@ -191,14 +211,7 @@ pub(super) fn worst_with(values: &Values, bottom: &Moment) -> Option<Worst> {
         felt: start.felt,
         sheave_gain: 1.0,
     };
-    let load = |worst: &Worst| worst.felt * worst.sheave_gain;
-    let mut most = start;
-    for other in [swing, lowered] {
-        if load(&other) > load(&most) {
-            most = other;
-        }
-    }
-    Some(most)
+    Some([start, swing, lowered])
 }
 
 /// Seconds of swinging.

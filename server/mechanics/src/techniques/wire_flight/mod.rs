@@ -123,15 +123,17 @@ fn compute(values: &Values) -> Computed {
     let (left, right) = shares.tensions(mass * GRAVITY);
     out.set("static_tension", left.max(right));
     let mut highest = left.max(right);
-    if let Some(worst) = bottom.and_then(|bottom| flight::worst_with(values, &bottom)) {
+    if let Some(places) = bottom.and_then(|bottom| flight::places(values, &bottom)) {
+        let worst = flight::most_loaded(&places);
         let (left, right) = shares.tensions(mass * worst.felt * worst.sheave_gain);
         let peak = left.max(right);
-        highest = highest.max(peak);
         out.set("peak_tension_left", left);
         out.set("peak_tension_right", right);
-        out.set("peak_felt", worst.felt);
+        out.set("peak_felt", flight::most_felt(&places).felt);
         out.set("lowest_factor_time", worst.time);
-        let alone = one_wire_left(mass, worst.felt, &shares);
+        // All of it grows with what is felt, so the place that loads two wires most loads the one most too.
+        let alone = worst.sheave_gain * one_wire_left(mass, worst.felt, &shares);
+        highest = highest.max(peak).max(alone);
         out.set("one_wire_tension", alone);
         if let Some(strength) = strength {
             out.set("lowest_factor", strength / peak);

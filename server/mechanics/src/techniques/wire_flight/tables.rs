@@ -370,7 +370,8 @@ pub(super) static FIGURES: [FigureDescription; 18] = [
         "anchor_factor",
         "Anchor factor",
         Quantity::Ratio,
-        "Anchor strength over the highest load on an overhead point, emergency stop included.",
+        "Anchor strength over the highest load on an overhead point, an emergency stop and the other wire's \
+         failure included.",
     ),
     figure(
         "wire_strength",

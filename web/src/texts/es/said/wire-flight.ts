@@ -120,8 +120,8 @@ export const wireFlight: Record<string, string> = {
   'Emergency-stop factor': 'Factor en parada de emergencia',
   'Emergency force on the body': 'Fuerza de emergencia en el cuerpo',
   'What the harness puts on the body in that stop.': 'Lo que el arnés carga sobre el cuerpo en esa parada.',
-  'Anchor strength over the highest load on an overhead point, emergency stop included.':
-    'Resistencia del anclaje entre la mayor carga en un punto superior, con la parada de emergencia.',
+  "Anchor strength over the highest load on an overhead point, an emergency stop and the other wire's failure included.":
+    'Resistencia del anclaje entre la mayor carga en un punto superior, con una parada de emergencia y el fallo del otro cable.',
   'Wire strength as rigged': 'Resistencia del cable montado',
   'Minimum breaking strength less what the termination and the smallest sheave cost.':
     'Carga mínima de rotura menos lo que restan el terminal y la polea menor.',
@@ -157,8 +157,8 @@ export const wireFlight: Record<string, string> = {
   'Factor in an emergency stop': 'Factor en una parada de emergencia',
   '{value}: stopped hardest on the way down, the worse wire carries {tension} of {strength}; a gentler brake setting raises it.':
     '{value}: en la parada más fuerte al bajar, el peor cable lleva {tension} de {strength}; un freno más suave lo sube.',
-  "{value} on the weaker overhead point, with the wire's pull counted twice over its sheave and the emergency stop included.":
-    '{value} en el punto superior más débil, contando dos veces el tiro del cable en su polea e incluyendo la parada de emergencia.',
+  "{value} on the weaker overhead point, with the wire's pull counted twice over its sheave, and the emergency stop and the failure of the other wire included.":
+    '{value} en el punto superior más débil, contando dos veces el tiro del cable en su polea e incluyendo la parada de emergencia y el fallo del otro cable.',
   'Reach against the set': 'Alcance frente al decorado',
   'Hands and feet reach {reach} out and the nearest thing stands at {clear}; striking the set is the commonest hurt in flying.':
     'Manos y pies llegan a {reach} y lo más cercano está a {clear}; golpear el decorado es la lesión más común en vuelo.',
