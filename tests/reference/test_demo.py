@@ -111,15 +111,24 @@ def test_the_checkpoint_is_signed_by_the_logs_key(export):
 
 def test_personal_data_is_committed_to_and_not_in_the_leaf(export):
     _, leaves, _ = export
-    commitments = {leaf["entry"]["index"]: leaf["entry"].get("commitment") for leaf in leaves}
+    commitments = {leaf["entry"]["index"]: leaf["entry"].get("commitments", {}) for leaf in leaves}
     text = (DEMO / "trail.jsonl").read_text(encoding="utf-8")
     with sqlite3.connect(DEMO / "story.db") as kept:
-        rows = kept.execute("SELECT position, salt, personal FROM trail_entries WHERE personal IS NOT NULL").fetchall()
+        rows = kept.execute("SELECT position, name, salt, said FROM trail_parts").fetchall()
+        openings = [one for row in kept.execute("SELECT document FROM signoff_openings") for one in json.loads(row[0])]
         names = [json.loads(row[0])["name"] for row in kept.execute("SELECT document FROM people")]
     assert rows and names
-    for index, salt, personal in rows:
-        made = hashlib.sha256(salt + rfc8785.dumps(json.loads(personal))).hexdigest()
-        assert made == commitments[index]
+    for index, name, salt, said in rows:
+        made = hashlib.sha256(salt + rfc8785.dumps(json.loads(said))).hexdigest()
+        assert made == commitments[index].pop(name)
+    assert not any(commitments.values()), "a part that was committed to is not kept"
+    # What signers wrote is not in what they signed, which has a commitment to each text.
+    statements = [json.loads(unpad(jws.split(".")[1])) for jws in signoffs(leaves)]
+    signed = {hash for one in statements for hash in [*one.get("conditions", []), *filter(None, [one.get("reason")])]}
+    made = {hashlib.sha256(bytes.fromhex(one["salt"]) + one["text"].encode()).hexdigest() for one in openings}
+    assert made == signed
+    for one in openings:
+        assert one["text"] not in text
     for name in names:
         assert name not in text
 

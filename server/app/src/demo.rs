@@ -384,7 +384,7 @@ mod tests {
             .collect();
         assert_eq!(stands, ends);
         let trail = store
-            .read(|conn| trail_file::export(conn, coordinator.production))
+            .read(|conn| trail_file::export(conn, coordinator.production, trail_file::Parts::Left))
             .unwrap();
         let verified = gagwright_trail::verify_export(&trail).unwrap();
         assert!(verified.signoffs.len() > 20);

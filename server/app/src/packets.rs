@@ -315,11 +315,10 @@ fn printed(proof: &LeafProof, names: &BTreeMap<PersonId, String>) -> TrailProof 
         checkpoint: proof.checkpoint.clone(),
         log_key: proof.log_key.clone(),
         how_to_verify: vec![
-            "Take the file proof.json out of this PDF (a reader lists it under attachments).".into(),
-            "Run: gagwright verify proof.json --log-key KEY, with the log's key as you got it from \
-             the production, not from this page."
+            "Run: gagwright verify PACKET.pdf --log-key KEY, with this file and the log's key as you got \
+             it from the production, not from this page."
                 .into(),
-            "It hashes the leaf, climbs the path to the root, and checks the signed note over that \
+            "It reads the files this PDF carries (a reader lists them under attachments), hashes the leaf, climbs the path to the root, and checks the signed note over that \
              root (RFC 6962, C2SP signed note)."
                 .into(),
             "The leaf names the plan digest printed on the cover.".into(),

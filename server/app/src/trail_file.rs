@@ -5,7 +5,7 @@ use gagwright_casting::ProductionId;
 use gagwright_store::{Connection, Store, StoreError, meta, trail};
 use gagwright_trail::{
     Entry, Export, Hash, LogKey, VerifyingKey,
-    export::{ExportHeader, ExportedLeaf},
+    export::{ExportHeader, ExportedLeaf, ExportedPart},
 };
 use serde::{Deserialize, Serialize};
 
@@ -133,12 +133,25 @@ pub fn leaf_proof(
     })
 }
 
-/// The whole trail as JSON Lines: header, leaves, signed checkpoint. Personal parts stay at home: only
-/// their salted commitments go out, and every proof is just as good.
+/// Whether an export carries the parts kept beside the leaves, or only the salted commitments to them; every
+/// proof is just as good without.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Parts {
+    /// They stay at home.
+    Left,
+    /// They go with it, so that any gag can be rebuilt at any moment with no server.
+    Taken,
+}
+
+/// The whole trail as JSON Lines: header, leaves, signed checkpoint.
 ///
 /// # Errors
 /// When the store fails or the key is missing.
-pub fn export(conn: &mut Connection, production: ProductionId) -> Result<String, CommandError> {
+pub fn export(
+    conn: &mut Connection,
+    production: ProductionId,
+    parts: Parts,
+) -> Result<String, CommandError> {
     const AT_ONCE: u32 = 1_000;
     let size = trail::size(conn, production)?;
     let mut leaves = Vec::new();
@@ -147,11 +160,17 @@ pub fn export(conn: &mut Connection, production: ProductionId) -> Result<String,
         if stored.is_empty() {
             return Err(StoreError::Corrupt("leaves of the trail are missing".into()).into());
         }
-        leaves.extend(
-            stored
-                .into_iter()
-                .map(|one| ExportedLeaf::new(one.entry, None)),
-        );
+        leaves.extend(stored.into_iter().map(|one| {
+            let mut leaf = ExportedLeaf::bare(one.entry);
+            if parts == Parts::Taken {
+                leaf.parts = one
+                    .parts
+                    .into_iter()
+                    .map(|(name, part)| (name, ExportedPart::new(&part.salt, part.said)))
+                    .collect();
+            }
+            leaf
+        }));
     }
     let header = ExportHeader {
         kind: ExportHeader::KIND.into(),

@@ -15,6 +15,7 @@ use crate::{
     ink,
     judge::{Bench, Needed, delegates_need_certificates, standing},
     jws,
+    opening::{Opening, is_commitment, text_of},
     plan::FacetHashes,
     policy::{Attestation, Role, RolePolicy},
     signoff::{Decision, Device, SignOffError, Statement},
@@ -29,12 +30,17 @@ pub const CLOCK_SLACK: SignedDuration = SignedDuration::from_hours(24);
 /// More conditions than this are a plan of their own.
 const MOST_CONDITIONS: usize = 50;
 
-/// Decides whether a sign-off may be recorded, and gives what it states. The case must hold the
-/// signer's device. Whether its id was used on another gag is for whoever keeps all gags to check.
+/// Decides whether a sign-off may be recorded with the texts that came beside it, and gives what it states.
+/// The case must hold the signer's device. Whether its id was used on another gag is for whoever keeps all gags to check.
 ///
 /// # Errors
 /// Says what is wrong and, where something can be done, what.
-pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignOffError> {
+pub fn accept(
+    jws: &str,
+    openings: &[Opening],
+    case: &Case,
+    now: Timestamp,
+) -> Result<Statement, SignOffError> {
     let claimed = jws::read_unverified(jws)?;
     let device = registered(case, claimed.device)?;
     let statement = jws::verify(jws, &device.key)?;
@@ -62,6 +68,7 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<Statement, SignO
     })?;
     same_content(&statement, case, policy, &hashes)?;
     wording(&statement, policy)?;
+    opened(&statement, openings)?;
     unused(&statement, case)?;
     times(&statement, case, policy, now)?;
     let bench = Bench::new(case, now, hashes);
@@ -196,10 +203,11 @@ fn wording(statement: &Statement, policy: &RolePolicy) -> Result<(), SignOffErro
     {
         return bad("mark must be the SHA-256 of the drawing, in lower-case hex; or leave it out");
     }
-    let said = |text: &str| !text.trim().is_empty() && text.chars().count() <= LONG;
     match (statement.decision, statement.reason.as_deref()) {
-        (Decision::Decline, Some(reason)) if said(reason) => {}
-        (Decision::Decline, _) => return bad("a decline must say why, in reason"),
+        (Decision::Decline, Some(reason)) if is_commitment(reason) => {}
+        (Decision::Decline, _) => {
+            return bad("a decline must say why: reason holds the commitment to the text");
+        }
         (_, None) => {}
         (_, Some(_)) => return bad("only a decline has a reason; leave reason out"),
     }
@@ -216,9 +224,43 @@ fn wording(statement: &Statement, policy: &RolePolicy) -> Result<(), SignOffErro
     let different: BTreeSet<&String> = conditions.iter().collect();
     if conditions.len() > MOST_CONDITIONS
         || different.len() != conditions.len()
-        || !conditions.iter().all(|condition| said(condition))
+        || !conditions.iter().all(|condition| is_commitment(condition))
     {
-        return bad("conditions must be at most 50, all different, none empty");
+        return bad("conditions must be at most 50 commitments to texts, all different");
+    }
+    Ok(())
+}
+
+/// Every commitment comes with the text it stands for, and no text without one.
+fn opened(statement: &Statement, openings: &[Opening]) -> Result<(), SignOffError> {
+    let bad = |problem: String| Err(SignOffError::BadStatement(problem));
+    let wanted: Vec<&String> = statement
+        .conditions
+        .iter()
+        .chain(&statement.reason)
+        .collect();
+    for (at, commitment) in wanted.iter().enumerate() {
+        let what = match at < statement.conditions.len() {
+            true => format!("condition {}", at + 1),
+            false => "reason".to_owned(),
+        };
+        let Some(text) = text_of(commitment, openings) else {
+            return bad(format!(
+                "the text of {what} is not among the openings, or is not what was signed; send each text \
+                 with its salt beside the sign-off"
+            ));
+        };
+        if text.trim().is_empty() || text.chars().count() > LONG {
+            return bad(format!(
+                "the text of {what} must not be empty and have at most {LONG} characters"
+            ));
+        }
+    }
+    let texts: BTreeSet<&str> = openings.iter().map(|one| one.text.as_str()).collect();
+    if openings.len() != wanted.len() || texts.len() != openings.len() {
+        return bad(
+            "openings must hold each text that was signed once, and nothing else".to_owned(),
+        );
     }
     Ok(())
 }

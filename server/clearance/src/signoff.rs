@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use crate::{
     ids::{DeviceId, RecordId, SignOffId},
     ink::Ink,
+    opening::Opening,
     plan::FacetHashes,
     policy::Role,
 };
@@ -50,10 +51,11 @@ pub struct Statement {
     pub slot: Option<SlotId>,
     /// The decision.
     pub decision: Decision,
-    /// What must be met first, with `approve_with_conditions`.
+    /// What must be met first, with `approve_with_conditions`: a commitment to each condition's text (see
+    /// [`Opening`]), lower-case hex.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub conditions: Vec<String>,
-    /// Why, with `decline`.
+    /// Why, with `decline`: a commitment to the text, lower-case hex.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub reason: Option<String>,
@@ -126,16 +128,19 @@ pub struct SignOff {
     pub received_at: jiff::Timestamp,
     /// Its leaf in the trail.
     pub leaf: u64,
-    /// Conditions that have been met since, by text, and who said so.
+    /// Conditions that have been met since, by commitment, and who said so.
     #[serde(default)]
     pub met: Vec<ConditionMet>,
+    /// The texts it commits to, each with its salt; none where there are none or they were erased.
+    #[serde(default)]
+    pub openings: Vec<Opening>,
 }
 
 /// A condition that was met.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
 pub struct ConditionMet {
-    /// The condition's text, as signed.
+    /// The commitment to the condition's text, as signed.
     pub condition: String,
     /// Who says it is met: only a holder of the role that set it.
     pub by: PersonId,

@@ -26,6 +26,7 @@ mod layout;
 mod page;
 mod parts;
 mod pdf;
+mod printed;
 mod sections;
 mod spoken;
 mod text;
@@ -33,6 +34,7 @@ mod text;
 pub use carried::attachments;
 pub use document::PacketDocument;
 pub use error::PacketError;
+pub use printed::{printed, whole};
 
 use serde::{Deserialize, Serialize};
 

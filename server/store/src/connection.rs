@@ -137,7 +137,7 @@ fn prepare_sqlite(connection: &mut SqliteConnection, purpose: Purpose) -> QueryR
     switch_to_wal(connection)?;
     connection.batch_execute(&format!(
         "PRAGMA busy_timeout = {WAIT_FOR_OTHERS_MS}; PRAGMA synchronous = FULL; \
-         PRAGMA foreign_keys = ON; PRAGMA trusted_schema = OFF"
+         PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON; PRAGMA trusted_schema = OFF"
     ))?;
     if purpose == Purpose::Reading {
         connection.batch_execute("PRAGMA query_only = ON")?;

@@ -22,6 +22,7 @@ pub mod day_records;
 pub mod delegations;
 pub mod devices;
 pub mod drawn_marks;
+pub mod erasing;
 pub mod gags;
 pub mod holds;
 pub mod idempotency;

@@ -130,6 +130,13 @@ diesel::table! {
 }
 
 diesel::table! {
+    signoff_openings (signoff) {
+        signoff -> Binary,
+        document -> Text,
+    }
+}
+
+diesel::table! {
     drawn_marks (signoff) {
         signoff -> Binary,
         drawing -> Text,
@@ -244,8 +251,17 @@ diesel::table! {
         production -> Binary,
         position -> BigInt,
         bytes -> Text,
-        salt -> Nullable<Binary>,
-        personal -> Nullable<Text>,
+    }
+}
+
+diesel::table! {
+    trail_parts (production, position, name) {
+        production -> Binary,
+        position -> BigInt,
+        name -> Text,
+        about -> Nullable<Binary>,
+        salt -> Binary,
+        said -> Text,
     }
 }
 
@@ -276,8 +292,14 @@ diesel::joinable!(plans -> gags (gag));
 diesel::joinable!(runs -> gags (gag));
 diesel::joinable!(conditions_met -> signoffs (signoff));
 diesel::joinable!(drawn_marks -> signoffs (signoff));
+diesel::joinable!(signoff_openings -> signoffs (signoff));
 diesel::joinable!(members -> productions (production));
 
-diesel::allow_tables_to_appear_in_same_query!(gags, plans, runs);
-diesel::allow_tables_to_appear_in_same_query!(signoffs, conditions_met, drawn_marks);
+diesel::allow_tables_to_appear_in_same_query!(gags, plans, runs, test_shots);
+diesel::allow_tables_to_appear_in_same_query!(
+    signoffs,
+    conditions_met,
+    drawn_marks,
+    signoff_openings
+);
 diesel::allow_tables_to_appear_in_same_query!(members, productions);

@@ -1,18 +1,20 @@
 //! Sign-offs as received: the signed text is the record, and the columns beside it are only for
-//! finding it. Must not know whether one stands.
+//! finding it. The texts it commits to are kept apart, and can be erased. Must not know whether one stands.
 
 use std::collections::BTreeMap;
 
 use diesel::prelude::*;
 use gagwright_casting::{GagId, PersonId, ProductionId};
-use gagwright_clearance::{DeviceId, SignOff, SignOffId, Statement, signoff::ConditionMet};
+use gagwright_clearance::{
+    DeviceId, Opening, SignOff, SignOffId, Statement, signoff::ConditionMet,
+};
 use jiff::Timestamp;
 
 use crate::{
     Connection, StoreError,
     columns::{Id, Moment, count, stored},
     documents, guard,
-    schema::{conditions_met, signoffs},
+    schema::{conditions_met, signoff_openings, signoffs},
 };
 
 #[derive(Insertable)]
@@ -39,6 +41,13 @@ struct Row {
     jws: String,
     received_at: Moment,
     leaf: i64,
+}
+
+#[derive(Queryable, Selectable, Insertable)]
+#[diesel(table_name = signoff_openings)]
+struct OpeningsRow {
+    signoff: Id,
+    document: String,
 }
 
 #[derive(Queryable, Selectable, Insertable)]
@@ -84,6 +93,15 @@ pub fn insert(
                 .execute(conn)
         },
     )?;
+    if !signoff.openings.is_empty() {
+        let row = OpeningsRow {
+            signoff: Id(statement.id.0),
+            document: documents::write("the openings", &signoff.openings)?,
+        };
+        diesel::insert_into(signoff_openings::table)
+            .values(&row)
+            .execute(conn)?;
+    }
     signoff
         .met
         .iter()
@@ -106,13 +124,18 @@ pub fn for_gag(conn: &mut Connection, gag: GagId) -> Result<Vec<SignOff>, StoreE
         .order((conditions_met::at, conditions_met::condition))
         .select(MetRow::as_select())
         .load(conn)?;
-    Ok(joined(rows, met)?
+    let openings: Vec<OpeningsRow> = signoff_openings::table
+        .inner_join(signoffs::table)
+        .filter(signoffs::gag.eq(Id(gag.0)))
+        .select(OpeningsRow::as_select())
+        .load(conn)?;
+    Ok(joined(rows, met, openings)?
         .into_iter()
         .map(|(_, _, signoff)| signoff)
         .collect())
 }
 
-/// Every sign-off of a production by gag, each gag's in trail order; two queries however many gags.
+/// Every sign-off of a production by gag, each gag's in trail order; three queries however many gags.
 ///
 /// # Errors
 /// When the database cannot be read.
@@ -131,8 +154,13 @@ pub fn for_gags(
         .order((conditions_met::at, conditions_met::condition))
         .select(MetRow::as_select())
         .load(conn)?;
+    let openings: Vec<OpeningsRow> = signoff_openings::table
+        .inner_join(signoffs::table)
+        .filter(signoffs::production.eq(Id(production.0)))
+        .select(OpeningsRow::as_select())
+        .load(conn)?;
     let mut by_gag: BTreeMap<GagId, Vec<SignOff>> = BTreeMap::new();
-    for (_, gag, signoff) in joined(rows, met)? {
+    for (_, gag, signoff) in joined(rows, met, openings)? {
         by_gag.entry(gag).or_default().push(signoff);
     }
     Ok(by_gag)
@@ -171,9 +199,33 @@ pub fn get(conn: &mut Connection, id: SignOffId) -> Result<Option<(SignOff, GagI
         .order((conditions_met::at, conditions_met::condition))
         .select(MetRow::as_select())
         .load(conn)?;
-    Ok(joined(rows, met)?
+    let openings: Vec<OpeningsRow> = signoff_openings::table
+        .find(Id(id.0))
+        .select(OpeningsRow::as_select())
+        .load(conn)?;
+    Ok(joined(rows, met, openings)?
         .pop()
         .map(|(_, gag, signoff)| (signoff, gag)))
+}
+
+/// Erases the texts of every sign-off that somebody made on a production; the commitments stand in what was
+/// signed. Gives how many sign-offs had some.
+///
+/// # Errors
+/// When the database cannot be written.
+pub fn erase_openings(
+    conn: &mut Connection,
+    production: ProductionId,
+    signer: PersonId,
+) -> Result<usize, StoreError> {
+    let theirs = signoffs::table
+        .filter(signoffs::production.eq(Id(production.0)))
+        .filter(signoffs::signer.eq(Id(signer.0)))
+        .select(signoffs::id);
+    Ok(
+        diesel::delete(signoff_openings::table.filter(signoff_openings::signoff.eq_any(theirs)))
+            .execute(conn)?,
+    )
 }
 
 /// Records that a condition was met. One condition is met once.
@@ -197,7 +249,13 @@ pub fn add_met(conn: &mut Connection, id: SignOffId, met: &ConditionMet) -> Resu
 fn joined(
     rows: Vec<Row>,
     met: Vec<MetRow>,
+    openings: Vec<OpeningsRow>,
 ) -> Result<Vec<(SignOffId, GagId, SignOff)>, StoreError> {
+    let mut texts: BTreeMap<Id, Vec<Opening>> = BTreeMap::new();
+    for row in openings {
+        let read = documents::read("the openings of sign-off", row.signoff.0, &row.document)?;
+        texts.insert(row.signoff, read);
+    }
     let mut by_signoff: BTreeMap<Id, Vec<ConditionMet>> = BTreeMap::new();
     for row in met {
         by_signoff
@@ -216,6 +274,7 @@ fn joined(
                 received_at: row.received_at.time()?,
                 leaf: count(row.leaf)?,
                 met: by_signoff.remove(&row.id).unwrap_or_default(),
+                openings: texts.remove(&row.id).unwrap_or_default(),
             };
             Ok((SignOffId(row.id.0), GagId(row.gag.0), signoff))
         })

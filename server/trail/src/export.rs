@@ -49,32 +49,51 @@ pub struct ExportDevice {
     pub key: Value,
 }
 
-/// One leaf's line. It may carry the leaf's personal part; whoever writes the export decides, and one
-/// without them proves everything but what they said.
+/// One leaf's line. It may carry the parts kept beside the leaf; whoever writes the export decides, and
+/// one without them proves everything but what they said.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ExportedLeaf {
     /// The leaf.
     pub entry: Entry,
-    /// The salt of its commitment, hex; absent when the personal part is.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub salt: Option<String>,
-    /// The personal part; absent when it was erased or left out.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub personal: Option<Value>,
+    /// The parts, by name; those that were erased or left out are absent.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub parts: BTreeMap<String, ExportedPart>,
+}
+
+/// One part kept beside a leaf, with what opens the leaf's commitment to it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ExportedPart {
+    /// 32 random bytes, hex.
+    pub salt: String,
+    /// What was committed to.
+    pub said: Value,
+}
+
+impl ExportedPart {
+    /// A part with its salt.
+    pub fn new(salt: &[u8; 32], said: Value) -> ExportedPart {
+        ExportedPart {
+            salt: hex(salt),
+            said,
+        }
+    }
 }
 
 impl ExportedLeaf {
-    /// A leaf's line; salt and personal part where they are still kept.
-    pub fn new(entry: Entry, kept: Option<(&[u8; 32], Value)>) -> ExportedLeaf {
-        let (salt, personal) = kept.map_or((None, None), |(salt, personal)| {
-            (Some(hex(salt)), Some(personal))
-        });
+    /// A leaf's line with none of its parts.
+    pub fn bare(entry: Entry) -> ExportedLeaf {
         ExportedLeaf {
             entry,
-            salt,
-            personal,
+            parts: BTreeMap::new(),
         }
+    }
+
+    /// What its parts said, by name.
+    pub fn said(&self) -> BTreeMap<String, Value> {
+        let said = |(name, part): (&String, &ExportedPart)| (name.clone(), part.said.clone());
+        self.parts.iter().map(said).collect()
     }
 }
 
@@ -165,9 +184,9 @@ pub struct Verified {
     pub first_at: Option<String>,
     /// When the last leaf was accepted.
     pub last_at: Option<String>,
-    /// Leaves whose personal part is here and matches its commitment.
+    /// Personal parts that are here and match their commitments.
     pub personal_kept: u64,
-    /// Leaves whose personal part is not here: erased, or left out of the export.
+    /// Personal parts that are not here: erased, or left out of the export.
     pub personal_erased: u64,
     /// Every sign-off, in order. Their signatures are not checked here.
     pub signoffs: Vec<FoundSignOff>,
@@ -193,6 +212,22 @@ pub fn verify_export(text: &str) -> Result<Verified, ExportError> {
 /// Names the line and what is wrong.
 pub fn verify_export_against(text: &str, trusted: &VerifyingKey) -> Result<Verified, ExportError> {
     verify(text, Some(trusted))
+}
+
+/// The leaves of an export that was verified, with the parts that are in it.
+///
+/// # Errors
+/// Names the line that cannot be read.
+pub fn read_leaves(text: &str) -> Result<Vec<ExportedLeaf>, ExportError> {
+    let lines: Vec<&str> = text.lines().collect();
+    let [_, leaves @ .., _] = lines.as_slice() else {
+        return Err(wrong(1, "lines are missing"));
+    };
+    leaves
+        .iter()
+        .enumerate()
+        .map(|(index, line)| read(index + 2, line, "a leaf"))
+        .collect()
 }
 
 fn verify(text: &str, trusted: Option<&VerifyingKey>) -> Result<Verified, ExportError> {

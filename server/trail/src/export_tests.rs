@@ -24,7 +24,7 @@ fn entry(index: u64, kind: &str, facts: Value) -> Entry {
         gag: None,
         actor: None,
         facts: facts.as_object().unwrap().clone(),
-        commitment: None,
+        commitments: BTreeMap::new(),
     }
 }
 
@@ -52,19 +52,23 @@ fn export_of(leaves: Vec<ExportedLeaf>) -> Export {
 fn sample() -> Export {
     let personal = json!({"name": "Māra Ozola", "mass": 58.5});
     let mut person = entry(1, "person.put", json!({"person": "p1"}));
-    person.commitment = Some(commitment(&[9; 32], &personal).unwrap());
+    person.commitments = [(
+        "person".to_owned(),
+        commitment(&[9; 32], &personal).unwrap(),
+    )]
+    .into();
+    let mut person = ExportedLeaf::bare(person);
+    let part = ExportedPart::new(&[9; 32], personal);
+    person.parts.insert("person".to_owned(), part);
     export_of(vec![
-        ExportedLeaf::new(entry(0, "production.created", json!({})), None),
-        ExportedLeaf::new(person, Some((&[9; 32], personal))),
-        ExportedLeaf::new(
-            entry(
-                2,
-                "device.registered",
-                json!({"device": "d1", "key": {"kty": "EC"}}),
-            ),
-            None,
-        ),
-        ExportedLeaf::new(entry(3, "signoff.made", json!({"jws": JWS})), None),
+        ExportedLeaf::bare(entry(0, "production.created", json!({}))),
+        person,
+        ExportedLeaf::bare(entry(
+            2,
+            "device.registered",
+            json!({"device": "d1", "key": {"kty": "EC"}}),
+        )),
+        ExportedLeaf::bare(entry(3, "signoff.made", json!({"jws": JWS}))),
     ])
 }
 
@@ -112,8 +116,7 @@ fn a_reader_with_a_key_of_their_own_is_told_more() {
 #[test]
 fn erasing_a_person_leaves_every_proof_valid() {
     let mut export = sample();
-    export.leaves[1].salt = None;
-    export.leaves[1].personal = None;
+    export.leaves[1].parts.clear();
     let verified = verify_export(&export.to_jsonl().unwrap()).unwrap();
     assert_eq!(
         (
@@ -138,15 +141,12 @@ fn erasing_a_person_leaves_every_proof_valid() {
 #[test]
 fn a_key_registered_after_the_sign_off_or_only_in_the_header_is_told_apart() {
     let mut export = export_of(vec![
-        ExportedLeaf::new(entry(0, "signoff.made", json!({"jws": JWS})), None),
-        ExportedLeaf::new(
-            entry(
-                1,
-                "device.registered",
-                json!({"device": "d1", "key": {"kty": "EC"}}),
-            ),
-            None,
-        ),
+        ExportedLeaf::bare(entry(0, "signoff.made", json!({"jws": JWS}))),
+        ExportedLeaf::bare(entry(
+            1,
+            "device.registered",
+            json!({"device": "d1", "key": {"kty": "EC"}}),
+        )),
     ]);
     let verified = verify_export(&export.to_jsonl().unwrap()).unwrap();
     assert_eq!(verified.signoffs[0].key, None);
@@ -217,7 +217,7 @@ fn every_kind_of_tampering_names_its_line() {
         (
             refused(|text| text.replacen("\"salt\":\"09", "\"salt\":\"0A", 1)),
             3,
-            "salt must be",
+            "must be 64 lower-case hex digits",
         ),
         (
             refused(|text| text.replacen("\"salt\":\"09", "\"salt\":\"08", 1)),
@@ -238,11 +238,13 @@ fn every_kind_of_tampering_names_its_line() {
 #[test]
 fn personal_data_that_was_never_committed_to_is_refused() {
     let mut export = sample();
-    export.leaves[0].personal = Some(json!({"name": "slipped in"}));
+    let slipped = ExportedPart::new(&[1; 32], json!({"name": "slipped in"}));
+    export.leaves[0].parts.insert("said".to_owned(), slipped);
     let error = verify_export(&export.to_jsonl().unwrap()).unwrap_err();
     assert_eq!(error.line, 2);
     let mut export = sample();
-    export.leaves[1].salt = None;
+    let part = export.leaves[1].parts.get_mut("person").unwrap();
+    part.salt.truncate(62);
     let error = verify_export(&export.to_jsonl().unwrap()).unwrap_err();
     assert!(error.problem.contains("salt"), "{error}");
 }
@@ -251,7 +253,7 @@ fn personal_data_that_was_never_committed_to_is_refused() {
 fn a_leaf_of_another_production_is_refused() {
     let mut foreign = entry(0, "gag.created", json!({}));
     foreign.production = "other".to_owned();
-    let export = export_of(vec![ExportedLeaf::new(foreign, None)]);
+    let export = export_of(vec![ExportedLeaf::bare(foreign)]);
     let error = verify_export(&export.to_jsonl().unwrap()).unwrap_err();
     assert_eq!(
         (error.line, error.problem.contains("another production")),

@@ -1,5 +1,8 @@
 //! What one leaf says. Personal data never enters a leaf in the clear: where it matters, the leaf
-//! carries a salted commitment, so that erasing a person leaves every proof valid.
+//! carries a salted commitment to each part of it, so that erasing a person leaves every proof valid and
+//! every other person's part readable.
+
+use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -33,10 +36,9 @@ pub struct Entry {
     /// Facts that may stand in the clear: ids, revisions, hashes, roles, the JWS of a sign-off.
     #[cfg_attr(feature = "openapi", schema(value_type = std::collections::BTreeMap<String, serde_json::Value>))]
     pub facts: serde_json::Map<String, serde_json::Value>,
-    /// `SHA-256(salt || canonical bytes)` of the personal part, hex; none when there is none.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "openapi", schema(nullable = false))]
-    pub commitment: Option<String>,
+    /// `SHA-256(salt || canonical bytes)` of each part kept beside the leaf, hex, by the part's name.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub commitments: BTreeMap<String, String>,
 }
 
 impl Entry {
@@ -65,8 +67,8 @@ impl Entry {
     }
 }
 
-/// The salted commitment to a personal part: `SHA-256(salt || RFC 8785 bytes)`, lower-case hex. The
-/// salt is 32 random bytes kept beside the personal part and erased with it, so that nobody can later
+/// The salted commitment to a part kept beside a leaf: `SHA-256(salt || RFC 8785 bytes)`, lower-case hex. The
+/// salt is 32 random bytes kept beside that part and erased with it, so that nobody can later
 /// guess what was committed to.
 ///
 /// # Errors
@@ -95,7 +97,7 @@ mod tests {
             gag: Some("02".to_owned()),
             actor: None,
             facts: facts.as_object().unwrap().clone(),
-            commitment: None,
+            commitments: BTreeMap::new(),
         }
     }
 

@@ -14,8 +14,8 @@ pub mod tree;
 pub use canonical::{CanonicalError, canonical_bytes, from_canonical_bytes};
 pub use checkpoint::{Checkpoint, CheckpointError, LogKey, VerifyingKey};
 pub use export::{
-    Export, ExportDevice, ExportError, ExportHeader, ExportedLeaf, FoundSignOff, Verified,
-    verify_export, verify_export_against,
+    Export, ExportDevice, ExportError, ExportHeader, ExportedLeaf, ExportedPart, FoundSignOff,
+    Verified, verify_export, verify_export_against,
 };
 pub use leaf::{Entry, commitment};
 pub use proof::{LeafProof, LeafProofError};

@@ -502,6 +502,28 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/productions/{production}/gags/{gag}/at": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a gag as it stood
+         * @description Needs `read_trail`. Rebuilt from the trail alone, using no leaf that came later: the answer then, who had signed
+         *     what they had read, readings, runs and holds; and which leaves about it came after. Where something was erased since,
+         *     it says what cannot be known any more, and `certain` is false when the answer depends on it.
+         */
+        get: operations["read_gag_at"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/productions/{production}/holds": {
         parameters: {
             query?: never;
@@ -650,7 +672,14 @@ export interface paths {
          */
         put: operations["put_person"];
         post?: never;
-        delete?: never;
+        /**
+         * Erase a person
+         * @description Needs the role `production`. Takes away what the roster says of them, what they wrote, the marks they drew, their
+         *     devices' names, their seat and, where it is no other production's, their account; with the salts of the trail's
+         *     commitments to it, so that nobody can guess at it. Every leaf, proof and signature stays valid. Plans stay as they
+         *     are.
+         */
+        delete: operations["erase_person"];
         options?: never;
         head?: never;
         patch?: never;
@@ -839,8 +868,9 @@ export interface paths {
         };
         /**
          * Export the trail
-         * @description Needs `read_trail`. Personal parts stay here: the file carries commitments to them. `gagwright verify`
-         *     checks it with no server.
+         * @description Needs `read_trail`. Personal parts stay here: the file carries commitments to them. With `parts=true`, which
+         *     needs `read_personal` and `read_medical` too, they go with it, and `gagwright audit` rebuilds any gag at any
+         *     moment from the file. `gagwright verify` checks it with no server.
          */
         get: operations["export_trail"];
         put?: never;
@@ -1627,6 +1657,18 @@ export interface components {
              */
             head_impact_days: number;
         };
+        /** @description A leaf that came after. */
+        AfterThen: {
+            /**
+             * Format: int64
+             * @description Which.
+             */
+            leaf: number;
+            /** @description When it was received. */
+            at: string;
+            /** @description What it says happened. */
+            sentence: string;
+        };
         /** @description Under which hat, and what was the cause. */
         Agree: {
             /** @description The hat. */
@@ -2230,7 +2272,7 @@ export interface components {
         };
         /** @description A condition that was met. */
         ConditionMet: {
-            /** @description The condition's text, as signed. */
+            /** @description The commitment to the condition's text, as signed. */
             condition: string;
             /** @description Who says it is met: only a holder of the role that set it. */
             by: components["schemas"]["PersonId"];
@@ -2642,8 +2684,10 @@ export interface components {
             facts: {
                 [key: string]: unknown;
             };
-            /** @description `SHA-256(salt || canonical bytes)` of the personal part, hex; none when there is none. */
-            commitment?: string;
+            /** @description `SHA-256(salt || canonical bytes)` of each part kept beside the leaf, hex, by the part's name. */
+            commitments?: {
+                [key: string]: string;
+            };
         };
         /** @description One piece of equipment. */
         Equipment: {
@@ -2689,6 +2733,36 @@ export interface components {
          * @enum {string}
          */
         EquipmentState: "ready" | "uninspected" | "quarantined";
+        /** @description What was taken away, and what stays. */
+        ErasedPerson: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: int64
+             * @description The leaf that says so.
+             */
+            leaf: number;
+            /**
+             * Format: int32
+             * @description Parts taken away from beside leaves of the trail.
+             */
+            parts: number;
+            /**
+             * Format: int32
+             * @description Sign-offs whose texts were taken away; their commitments stand.
+             */
+            openings: number;
+            /**
+             * Format: int32
+             * @description Drawn marks taken away.
+             */
+            marks: number;
+            /**
+             * @description Codes of gags whose current plan still casts them or names them in its inputs: plans are the production's
+             *     record and stay; revise these to put somebody else in.
+             */
+            cast_in: string[];
+        };
         /** @description Who looked at a certificate's evidence. */
         EvidenceCheck: {
             /** @description Who looked. */
@@ -3006,6 +3080,54 @@ export interface components {
              * @description Holds not yet released, those on the whole production included.
              */
             open_holds: number;
+        };
+        /** @description A gag as it stood. */
+        GagThen: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            /** @description Its code. */
+            code: string;
+            /** @description Its title; none when it cannot be known any more. */
+            title: string | null;
+            /**
+             * Format: int64
+             * @description The last leaf that was used.
+             */
+            leaf: number;
+            /**
+             * Format: date-time
+             * @description When that leaf was received.
+             */
+            received_at: string;
+            /**
+             * Format: date-time
+             * @description The moment it was judged for.
+             */
+            judged_at: string;
+            /**
+             * Format: int32
+             * @description The revision of the plan that was current.
+             */
+            revision: number;
+            /** @description Whether everything that the answer depends on is known still. */
+            certain: boolean;
+            /** @description What cannot be known any more, in sentences. */
+            unknown: string[];
+            clearance: components["schemas"]["Clearance"] | null;
+            /** @description Everyone who had signed, in the order of the leaves. */
+            signed: components["schemas"]["SignedThen"][];
+            /** @description What had been read of the conditions, in the order of the leaves. */
+            readings: components["schemas"]["Reading"][];
+            /** @description Runs logged, in the order of the leaves. */
+            runs: components["schemas"]["RehearsalRun"][];
+            /** @description Holds on it or on the whole production, in the order of the leaves. */
+            holds: components["schemas"]["Hold"][];
+            /** @description Leaves about it or about the whole production that came after, oldest first; at most 200. */
+            after: components["schemas"]["AfterThen"][];
+            /** @description Names of the people in it. */
+            names: {
+                [key: string]: string;
+            };
         };
         /** @description A charge exactly as the licensed operator gives it. Nothing here is ever computed. */
         GivenCharge: {
@@ -3992,6 +4114,13 @@ export interface components {
             called_at: string;
             /** @description Why the go no longer stands; empty: it does. */
             lapsed: string[];
+        };
+        /** @description A text and the salt of its commitment. It travels beside the sign-off, never in it. */
+        Opening: {
+            /** @description 32 random bytes of the device, lower-case hex. */
+            salt: string;
+            /** @description The text, as its signer wrote it. */
+            text: string;
         };
         /**
          * @description The answer in a word.
@@ -5215,8 +5344,10 @@ export interface components {
              * @description Its leaf in the trail.
              */
             leaf: number;
-            /** @description Conditions that have been met since, by text, and who said so. */
+            /** @description Conditions that have been met since, by commitment, and who said so. */
             met?: components["schemas"]["ConditionMet"][];
+            /** @description The texts it commits to, each with its salt; none where there are none or they were erased. */
+            openings?: components["schemas"]["Opening"][];
         };
         /**
          * Format: uuid
@@ -5245,10 +5376,57 @@ export interface components {
              */
             jws: string;
             /**
+             * @description The texts it commits to, conditions and a reason, each with its salt: they travel beside the sign-off
+             *     and can be erased.
+             */
+            openings?: components["schemas"]["Opening"][];
+            /**
              * @description The mark the signer drew, whose hash the statement has in its `mark`. A sign-off that was carried here
              *     without it counts all the same; the drawing may follow with the same sign-off.
              */
             mark?: components["schemas"]["Drawing"];
+        };
+        /** @description A sign-off as it had been received, and what its signer had read. */
+        SignedThen: {
+            /** @description Which. */
+            signoff: components["schemas"]["SignOffId"];
+            /**
+             * Format: int64
+             * @description Its leaf, which alone says what came before what.
+             */
+            leaf: number;
+            /**
+             * Format: date-time
+             * @description When it was received, by the server's clock.
+             */
+            received_at: string;
+            /**
+             * Format: date-time
+             * @description When it was made, by the device's clock.
+             */
+            signed_at: string;
+            /**
+             * Format: int64
+             * @description Seconds that the device's clock was ahead of the server's when the sign-off was received; none when it was
+             *     behind, because a sign-off made with no signal waits, and that is no fault of a clock.
+             */
+            ahead_seconds: number | null;
+            /** @description Who signed. */
+            signer: components["schemas"]["PersonId"];
+            /** @description Under which hat. */
+            role: components["schemas"]["Role"];
+            slot: components["schemas"]["SlotId"] | null;
+            /** @description What they decided. */
+            decision: components["schemas"]["Decision"];
+            /**
+             * Format: int32
+             * @description The revision they had read.
+             */
+            revision: number;
+            /** @description The facets of it that they signed for. */
+            covers: components["schemas"]["Facet"][];
+            /** @description Conditions and a reason in their own words, while these are kept. */
+            texts: string[];
         };
         /** @description A graded competence. Grade, certificate and recency are three separate facts. */
         Skill: {
@@ -5533,9 +5711,12 @@ export interface components {
             slot?: components["schemas"]["SlotId"];
             /** @description The decision. */
             decision: components["schemas"]["Decision"];
-            /** @description What must be met first, with `approve_with_conditions`. */
+            /**
+             * @description What must be met first, with `approve_with_conditions`: a commitment to each condition's text (see
+             *     [`Opening`]), lower-case hex.
+             */
             conditions?: string[];
-            /** @description Why, with `decline`. */
+            /** @description Why, with `decline`: a commitment to the text, lower-case hex. */
             reason?: string;
             /** @description Id of the attestation text shown. */
             attestation: string;
@@ -6962,6 +7143,36 @@ export interface operations {
             };
         };
     };
+    read_gag_at: {
+        parameters: {
+            query?: {
+                /** @description After this leaf, judged when it was received. */
+                leaf?: number;
+                /** @description At this moment, RFC 3339: after the last leaf received by then. */
+                at?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The gag then */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GagThen"];
+                };
+            };
+        };
+    };
     list_holds: {
         parameters: {
             query?: never;
@@ -7259,6 +7470,37 @@ export interface operations {
             };
         };
     };
+    erase_person: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The person */
+                person: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Erased */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasedPerson"];
+                };
+            };
+        };
+    };
     read_policy_version: {
         parameters: {
             query?: never;
@@ -7533,7 +7775,10 @@ export interface operations {
     };
     export_trail: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description Whether the personal parts go with it; they stay here unless asked for. */
+                parts?: boolean;
+            };
             header?: never;
             path: {
                 /** @description The production */

@@ -123,6 +123,8 @@ export type Statement = Shapes['Statement'];
 // Pages
 export type GagPage = Shapes['GagPage'];
 export type GagSummary = Shapes['GagSummary'];
+export type GagThen = Shapes['GagThen'];
+export type SignedThen = Shapes['SignedThen'];
 export type ImportReport = Shapes['ImportReport'];
 export type ConsistencyProof = Shapes['ConsistencyProof'];
 export type InclusionProof = Shapes['InclusionProof'];

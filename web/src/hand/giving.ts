@@ -7,6 +7,7 @@ import { core } from '../core/core.svelte.ts';
 import { session } from '../session.svelte.ts';
 import { keyFor } from '../sign/device-key.ts';
 import { HANDED, payloadOf, signCompact } from '../sign/jws.ts';
+import type { Opening } from '../sign/openings.ts';
 import type { HandedItem, QueuedWrite } from '../storage/database.ts';
 import { outbox } from '../storage/outbox.svelte.ts';
 import { read } from '../storage/reads.svelte.ts';
@@ -42,7 +43,8 @@ async function wrapped(write: QueuedWrite): Promise<Given> {
   const body = write.body as Record<string, unknown>;
   if (kind === 'sign_off') {
     const jws = String(body.jws);
-    const message = await pack({ kind: 'sign_off', jws, key: write.id });
+    const openings = body.openings as Opening[] | undefined;
+    const message = await pack({ kind: 'sign_off', jws, key: write.id, openings });
     const { device } = payloadOf<Statement>(jws);
     return { kind, about, message, registered: !keyWaits(device) };
   }
@@ -73,7 +75,7 @@ async function passedOn(item: HandedItem, about: string): Promise<Given> {
       ? item.packed
       : await pack(
           item.kind === 'sign_off'
-            ? { kind: 'sign_off', jws: item.jws, key: item.key }
+            ? { kind: 'sign_off', jws: item.jws, key: item.key, openings: item.openings }
             : { kind: 'request', jws: item.jws },
         );
   return { kind: item.kind, about, message, registered: true };
@@ -94,6 +96,6 @@ export async function given(id: string, gag: string): Promise<Given> {
   const signOff = page.value?.case.signoffs.find((one) => payloadOf<Statement>(one.jws).id === id);
   if (!signOff) throw new HandError('not_carried', 'it is not on this phone');
   // Its own id serves as its key: whoever carries it, and however often, sends one thing.
-  const message = await pack({ kind: 'sign_off', jws: signOff.jws, key: id });
+  const message = await pack({ kind: 'sign_off', jws: signOff.jws, key: id, openings: signOff.openings });
   return { kind: 'sign_off', about: code, message, registered: true };
 }

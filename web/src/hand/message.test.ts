@@ -70,6 +70,18 @@ describe('a message', () => {
     );
   });
 
+  it('takes the texts that a sign-off commits to along, and nothing where there are none', async () => {
+    const jws = jwsOf('{"kid":"x"}', '{"reason":"y"}');
+    const key = uuidv7();
+    const openings = [
+      { salt: '07'.repeat(32), text: 'Zoë: no cover\nuntil 14:00' },
+      { salt: 'ab'.repeat(32), text: '00'.repeat(32) },
+    ];
+    const handed = { kind: 'sign_off' as const, jws, key, openings };
+    expect(await unpack(await pack(handed))).toEqual(handed);
+    expect(await unpack(await pack({ ...handed, openings: [] }))).toEqual({ kind: 'sign_off', jws, key });
+  });
+
   it('is refused with any byte changed or missing', async () => {
     const message = await pack({ kind: 'request', jws: jwsOf('{"kid":"x"}', '{"a":"héllo"}') });
     await fc.assert(

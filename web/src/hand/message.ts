@@ -2,12 +2,16 @@
 // wrapping is taken off, and unpacking gives back the very same JWS.
 //
 //   version 1 · kind 1 · SHA-256 of all but itself 32 · [key 16, sign-offs only] · signature 64
-//   · length, varint · ids and hashes · deflate-raw( header · line feed · payload )
+//   · length, varint · ids and hashes · deflate-raw( header · line feed · payload [· line feed · openings] )
+//
+// The openings are the texts that a sign-off commits to, as a JSON array; a sign-off that has none ends with its
+// payload.
 //
 // Ids and hashes are half of a sign-off and do not deflate: each stands as 16 or 32 plain bytes in front, and
 // a control character, which JSON never holds unescaped, keeps its place in the text.
 
 import { base64url, fromBase64url } from '../sign/jws.ts';
+import type { Opening } from '../sign/openings.ts';
 import {
   concat,
   fromHex,
@@ -21,7 +25,9 @@ import {
 } from './bytes.ts';
 
 /** What travels: a sign-off as its own JWS with the key it is sent under, or a request that holds its key. */
-export type Handed = { kind: 'sign_off'; jws: string; key: string } | { kind: 'request'; jws: string };
+export type Handed =
+  | { kind: 'sign_off'; jws: string; key: string; openings?: Opening[] }
+  | { kind: 'request'; jws: string };
 
 const VERSION = 1;
 const SIGN_OFF = 1;
@@ -87,10 +93,12 @@ export async function pack(handed: Handed): Promise<Uint8Array> {
   if (parts.length !== 3) throw new HandError('not_carried', 'it is not a compact JWS');
   const [header, payload, signature] = parts.map(partBytes) as [Uint8Array, Uint8Array, Uint8Array];
   if (signature.length !== 64) throw new HandError('not_carried', 'its signature is not 64 bytes');
-  if (header.length + payload.length > LONGEST)
+  const openings = handed.kind === 'sign_off' && handed.openings?.length ? handed.openings : undefined;
+  const beside = openings ? `\n${JSON.stringify(openings)}` : '';
+  if (header.length + payload.length + beside.length > LONGEST)
     throw new HandError('too_big', `it is longer than ${LONGEST} bytes`);
   const { text, taken } = takeOut(
-    `${new TextDecoder().decode(header)}\n${new TextDecoder().decode(payload)}`,
+    `${new TextDecoder().decode(header)}\n${new TextDecoder().decode(payload)}${beside}`,
   );
   const deflate = new CompressionStream('deflate-raw');
   const rest = concat(
@@ -130,8 +138,27 @@ export async function unpack(message: Uint8Array): Promise<Handed> {
     if (error instanceof HandError) throw error;
     throw new HandError('damaged', 'it does not unpack');
   }
-  const [header = '', payload = ''] = putBack(new TextDecoder().decode(inflated), taken).split('\n');
+  const [header = '', payload = '', beside] = putBack(new TextDecoder().decode(inflated), taken).split('\n');
   const signed = [header, payload].map((part) => base64url(new TextEncoder().encode(part)));
   const jws = [...signed, base64url(signature)].join('.');
-  return kind === SIGN_OFF ? { kind: 'sign_off', jws, key } : { kind: 'request', jws };
+  if (kind === REQUEST) return { kind: 'request', jws };
+  return beside === undefined
+    ? { kind: 'sign_off', jws, key }
+    : { kind: 'sign_off', jws, key, openings: openingsOf(beside) };
+}
+
+function openingsOf(beside: string): Opening[] {
+  let read: unknown;
+  try {
+    read = JSON.parse(beside);
+  } catch {
+    read = undefined;
+  }
+  const whole = (one: unknown): one is Opening => {
+    const { salt, text } = (one ?? {}) as Partial<Opening>;
+    return typeof salt === 'string' && typeof text === 'string';
+  };
+  if (!Array.isArray(read) || !read.every(whole))
+    throw new HandError('damaged', 'the texts beside the sign-off cannot be read');
+  return read.map(({ salt, text }) => ({ salt, text }));
 }

@@ -24,10 +24,9 @@ function gagLine(taken: Taken): Line {
   return { name: t.hand.gag, said: item.gag ? t.hand.unknownGag : t.hand.everything };
 }
 
-function signOffWhat(said: Statement): string {
+function signOffWhat(said: Statement, texts: string[]): string {
   const decision = t.words.decision[said.decision] ?? said.decision;
-  const more = [...(said.conditions ?? []), ...(said.reason ? [said.reason] : [])];
-  return [`${roleTitle(said.role)}: ${decision}`, ...more].join('. ');
+  return [`${roleTitle(said.role)}: ${decision}`, ...texts].join('. ');
 }
 
 function requestWhat({ item, page }: Taken, { body, if_match }: HandedRequest): Line[] {
@@ -110,7 +109,10 @@ export function linesOf(taken: Taken): Line[] {
   const { content, page } = taken;
   const what =
     content.kind === 'sign_off'
-      ? [{ name: t.hand.what, said: signOffWhat(content.statement) }, ...signOffPlan(page, content.statement)]
+      ? [
+          { name: t.hand.what, said: signOffWhat(content.statement, content.texts) },
+          ...signOffPlan(page, content.statement),
+        ]
       : requestWhat(taken, content.request);
   return [
     gagLine(taken),

@@ -6,6 +6,7 @@ import type { Device, GagPage, Statement } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { moment } from '../format.ts';
 import { payloadOf } from '../sign/jws.ts';
+import { type Opening, textOf } from '../sign/openings.ts';
 import type { HandedItem } from '../storage/database.ts';
 import { said, t } from '../texts/index.ts';
 import { HandError } from './bytes.ts';
@@ -29,7 +30,9 @@ export interface Taken {
   madeAt: string;
   /** The gag as this phone has it. */
   page: GagPage | undefined;
-  content: { kind: 'sign_off'; statement: Statement } | { kind: 'request'; request: HandedRequest };
+  content:
+    | { kind: 'sign_off'; statement: Statement; texts: string[] }
+    | { kind: 'request'; request: HandedRequest };
 }
 
 const PATHS: [RegExp, HandedItem['kind']][] = [
@@ -85,7 +88,7 @@ function claimOf(handed: Handed): Claim {
         device: stated.device,
         madeAt: stated.signed_at,
         gag: stated.gag,
-        content: { kind: 'sign_off', statement: stated },
+        content: { kind: 'sign_off', statement: stated, texts: [] },
         verify: (device) => {
           if (device.person !== stated.signer) throw new Error(t.hand.why.owner);
           if (device.revoked_at) throw new Error(t.hand.why.revoked(moment(device.revoked_at)));
@@ -139,6 +142,13 @@ export async function checkAgain(
   return verdict.state === 'bad' ? { from, why: verdict.why } : { from };
 }
 
+/** What its signer wrote, each text where it is the one that was signed. */
+async function textsOf(statement: Statement, openings: readonly Opening[] | undefined): Promise<string[]> {
+  const signed = [...(statement.conditions ?? []), ...(statement.reason ? [statement.reason] : [])];
+  const texts = await Promise.all(signed.map((one) => textOf(one, openings)));
+  return texts.map((text) => text ?? t.signOffs.erased);
+}
+
 /** Throws a `HandError` for what is no message; says of a message whether it verifies. */
 export async function taken(
   message: Uint8Array,
@@ -148,6 +158,9 @@ export async function taken(
 ): Promise<Taken> {
   const handed = await unpack(message);
   const claim = claimOf(handed);
+  const openings = handed.kind === 'sign_off' ? handed.openings : undefined;
+  if (claim.content.kind === 'sign_off')
+    claim.content.texts = await textsOf(claim.content.statement, openings);
   const page = claim.gag ? await known.page(claim.gag) : undefined;
   const name = await known.nameOf(claim.production, claim.person, page);
   const device = await known.device(claim.device, claim.production, page);
@@ -161,6 +174,7 @@ export async function taken(
     kind: claim.kind,
     jws: handed.jws,
     verified: verdict.state === 'holds',
+    ...(openings ? { openings } : {}),
     packed: message,
     received_at: now,
     from: name,

@@ -23,7 +23,7 @@ const draft: Statement = {
 
 it('is signed by the witness for the signer, and names the photograph by its hash', async () => {
   const photograph = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]);
-  const made = await inked(
+  const { statement: made } = await inked(
     draft,
     { decision: 'approve', conditions: [], reason: '' },
     'witness',

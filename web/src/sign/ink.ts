@@ -9,6 +9,7 @@ import { type Outcome, outbox } from '../storage/outbox.svelte.ts';
 import { uuidv7 } from '../storage/uuid.ts';
 import { keyFor } from './device-key.ts';
 import { signCompact } from './jws.ts';
+import type { Opening } from './openings.ts';
 import { type Choice, completeStatement } from './sign-off.ts';
 
 /** The largest photograph that is kept. */
@@ -33,13 +34,10 @@ export async function inked(
   device: string,
   photograph: ArrayBuffer,
   now: Date,
-): Promise<Statement> {
-  const statement = await completeStatement(draft, choice, device, now);
-  return {
-    ...statement,
-    kind: 'gagwright/ink-signoff/1',
-    ink: { witness, photograph: await sha256(photograph) },
-  };
+): Promise<{ statement: Statement; openings: Opening[] }> {
+  const { statement, openings } = await completeStatement(draft, choice, device, now);
+  const ink = { witness, photograph: await sha256(photograph) };
+  return { statement: { ...statement, kind: 'gagwright/ink-signoff/1', ink }, openings };
 }
 
 /** Signs as the witness. Gives the sign-off's id, for which the photograph is then sent. */
@@ -52,11 +50,11 @@ export async function witness(
 ): Promise<{ id: string; outcome: Outcome }> {
   const { production, gag } = draft.statement;
   const key = await keyFor(production, person);
-  const statement = await inked(draft.statement, choice, person, key.device, photograph, serverNow());
+  const { statement, openings } = await inked(draft.statement, choice, person, key.device, photograph, serverNow());
   const jws = await signCompact(core.canonical(statement), key.device, key.pair.privateKey);
   const outcome = await outbox.post({
     path: at('/gags/{gag}/signoffs', { gag }),
-    body: { jws },
+    body: openings.length > 0 ? { jws, openings } : { jws },
     label: { kind: 'sign_off', gag, about },
   });
   return { id: statement.id, outcome };

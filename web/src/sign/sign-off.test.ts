@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Statement } from '../api/types.ts';
 import { hashOf } from './drawing.ts';
+import { textOf } from './openings.ts';
 import { completeStatement } from './sign-off.ts';
 
 const draft: Statement = {
@@ -22,7 +23,7 @@ const draft: Statement = {
 const now = new Date('2026-12-04T15:00:00Z');
 
 it('fills in what only the device can say and leaves the rest as drafted', async () => {
-  const made = await completeStatement(
+  const { statement: made, openings } = await completeStatement(
     draft,
     { decision: 'approve', conditions: [], reason: '' },
     'device',
@@ -36,6 +37,7 @@ it('fills in what only the device can say and leaves the rest as drafted', async
     device: 'device',
     signed_at: '2026-12-04T15:00:00.000Z',
   });
+  expect(openings).toEqual([]);
   expect(made.id).not.toBe('drafted');
   expect(made).not.toHaveProperty('conditions');
   expect(made).not.toHaveProperty('reason');
@@ -44,34 +46,38 @@ it('fills in what only the device can say and leaves the rest as drafted', async
 it('carries conditions only with an approval that has them', async () => {
   const conditions = ['  Second ambulance by 14:00 ', '', '   '];
   const choice = { conditions, reason: 'left over' };
-  const conditional = await completeStatement(
+  const { statement: conditional, openings } = await completeStatement(
     draft,
     { ...choice, decision: 'approve_with_conditions' },
     'd',
     now,
   );
-  expect(conditional.conditions).toEqual(['Second ambulance by 14:00']);
+  expect(openings.map((one) => one.text)).toEqual(['Second ambulance by 14:00']);
+  expect(conditional.conditions).toHaveLength(1);
+  expect(await textOf(conditional.conditions?.[0] ?? '', openings)).toBe('Second ambulance by 14:00');
+  expect(JSON.stringify(conditional)).not.toContain('ambulance');
   expect(conditional).not.toHaveProperty('reason');
-  expect(await completeStatement(draft, { ...choice, decision: 'approve' }, 'd', now)).not.toHaveProperty(
-    'conditions',
-  );
+  const yes = await completeStatement(draft, { ...choice, decision: 'approve' }, 'd', now);
+  expect(yes.statement).not.toHaveProperty('conditions');
+  expect(yes.openings).toEqual([]);
 });
 
 it('carries a reason only with a decline', async () => {
-  const made = await completeStatement(
+  const { statement: made, openings } = await completeStatement(
     draft,
     { decision: 'decline', conditions: ['x'], reason: ' No cover ' },
     'd',
     now,
   );
-  expect(made.reason).toBe('No cover');
+  expect(await textOf(made.reason ?? '', openings)).toBe('No cover');
   expect(made).not.toHaveProperty('conditions');
 });
 
 it('binds what was drawn by its hash, and says nothing of a mark where nothing was drawn', async () => {
   const choice = { decision: 'approve' as const, conditions: [], reason: '' };
-  expect(await completeStatement(draft, choice, 'd', now)).not.toHaveProperty('mark');
+  const plain = await completeStatement(draft, choice, 'd', now);
+  expect(plain.statement).not.toHaveProperty('mark');
   const drawing = [[1, 2, 3, 4]];
-  const made = await completeStatement(draft, { ...choice, drawing }, 'd', now);
+  const { statement: made } = await completeStatement(draft, { ...choice, drawing }, 'd', now);
   expect(made.mark).toBe(await hashOf(drawing));
 });

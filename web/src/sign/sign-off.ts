@@ -9,6 +9,7 @@ import { uuidv7 } from '../storage/uuid.ts';
 import { keyFor } from './device-key.ts';
 import { type Drawing, hashOf } from './drawing.ts';
 import { signCompact } from './jws.ts';
+import { committed, type Opening } from './openings.ts';
 
 export interface Choice {
   decision: Decision;
@@ -26,7 +27,7 @@ export async function completeStatement(
   choice: Choice,
   device: string,
   now: Date,
-): Promise<Statement> {
+): Promise<{ statement: Statement; openings: Opening[] }> {
   const { conditions: _conditions, reason: _reason, mark: _mark, ...rest } = draft;
   const statement: Statement = {
     ...rest,
@@ -35,24 +36,35 @@ export async function completeStatement(
     decision: choice.decision,
     signed_at: now.toISOString(),
   };
+  const openings: Opening[] = [];
+  const commit = async (text: string) => {
+    const { opening, commitment } = await committed(text.trim());
+    openings.push(opening);
+    return commitment;
+  };
   if (choice.decision === 'approve_with_conditions') {
-    statement.conditions = choice.conditions.map((one) => one.trim()).filter(Boolean);
+    statement.conditions = [];
+    for (const one of choice.conditions) if (one.trim()) statement.conditions.push(await commit(one));
   }
-  if (choice.decision === 'decline') statement.reason = choice.reason.trim();
+  if (choice.decision === 'decline') statement.reason = await commit(choice.reason);
   if (choice.language) statement.language = choice.language;
   if (choice.drawing) statement.mark = await hashOf(choice.drawing);
-  return statement;
+  return { statement, openings };
 }
 
 export async function signOff(draft: Draft, choice: Choice, about: string): Promise<Outcome> {
   const { production, signer, gag } = draft.statement;
   const key = await keyFor(production, signer);
-  const statement = await completeStatement(draft.statement, choice, key.device, serverNow());
+  const { statement, openings } = await completeStatement(draft.statement, choice, key.device, serverNow());
   const jws = await signCompact(core.canonical(statement), key.device, key.pair.privateKey);
   return outbox.post({
     path: at('/gags/{gag}/signoffs', { gag }),
-    // The drawing travels beside what is signed, which holds its hash.
-    body: choice.drawing ? { jws, mark: choice.drawing } : { jws },
+    // The drawing and the texts travel beside what is signed, which holds their hashes.
+    body: {
+      jws,
+      ...(openings.length > 0 ? { openings } : {}),
+      ...(choice.drawing ? { mark: choice.drawing } : {}),
+    },
     label: { kind: 'sign_off', gag, about },
   });
 }

@@ -4,6 +4,7 @@
 
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { ProblemBody } from '../api/types.ts';
+import type { Opening } from '../sign/openings.ts';
 
 export interface StoredRead {
   /** Account and path, so that one phone shared by two people never mixes them. */
@@ -82,6 +83,8 @@ export interface HandedItem {
   jws: string;
   /** Its signature held on this phone. What nobody could check yet counts for nothing here, save a hold. */
   verified?: boolean;
+  /** The texts that a sign-off commits to, sent beside it. */
+  openings?: Opening[];
   /** As it travelled, for passing it on without packing it again. */
   packed?: unknown;
   received_at: number;

@@ -16,6 +16,7 @@ import type {
   TestShot,
 } from '../api/types.ts';
 import { payloadOf } from '../sign/jws.ts';
+import type { Opening } from '../sign/openings.ts';
 import type { HandedItem, QueuedWrite } from './database.ts';
 import { copyOfDay, layDay, ofEverything } from './overlay-day.ts';
 
@@ -79,8 +80,8 @@ function ofWrite(write: QueuedWrite, me: string): Addition {
 function ofHanded(item: HandedItem): Addition[] {
   if (item.kind === 'sign_off') {
     const at = new Date(item.received_at).toISOString();
-    const { key, kind, gag, jws } = item;
-    return [{ key, kind, gag, by: '', at, path: '', ifMatch: undefined, body: {}, jws }];
+    const { key, kind, gag, jws, openings } = item;
+    return [{ key, kind, gag, by: '', at, path: '', ifMatch: undefined, body: { openings }, jws }];
   }
   try {
     const request = payloadOf<Request>(item.jws);
@@ -207,7 +208,8 @@ class Desk {
     const jws = one.jws ?? '';
     const id = idOf(jws);
     if (this.one.signoffs.some((known) => known.jws === jws || idOf(known.jws) === id)) return false;
-    this.one.signoffs.push({ jws, received_at: one.at, leaf: this.#page.trail.size, met: [] });
+    const openings = (one.body.openings ?? []) as Opening[];
+    this.one.signoffs.push({ jws, received_at: one.at, leaf: this.#page.trail.size, met: [], openings });
     return true;
   }
 

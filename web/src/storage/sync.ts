@@ -106,7 +106,7 @@ function handedSending(item: HandedItem): Sending {
     account: item.account,
     method: 'POST',
     path: item.kind === 'sign_off' ? `/gags/${item.gag}/signoffs` : '/handed',
-    body: { jws: item.jws },
+    body: item.openings ? { jws: item.jws, openings: item.openings } : { jws: item.jws },
     headers: { 'Idempotency-Key': item.key },
     gag: item.gag,
   };

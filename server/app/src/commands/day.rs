@@ -23,6 +23,7 @@ pub fn log_reading(
     now: Timestamp,
     gag: GagId,
     new: NewReading,
+    entropy: Entropy<'_>,
 ) -> Result<Reading, CommandError> {
     actor.require(Permission::LogDay)?;
     let row = record::gag(conn, actor.production, gag)?;
@@ -47,6 +48,7 @@ pub fn log_reading(
         .fact("kind", json!(reading.kind))
         .fact("value", json!(reading.value))
         .fact("read_at", json!(reading.at))
+        .personal(json!({ "place": reading.place }), entropy)
         .append(conn)?;
     gagwright_store::readings::insert(conn, actor.production, Some(gag), &reading, leaf)?;
     Ok(reading)
@@ -102,6 +104,7 @@ pub fn log_run(
         .fact("rung", json!(run.rung))
         .fact("good", json!(run.good))
         .fact("revision", json!(plan.revision))
+        .fact("facets", json!(run.facets))
         .personal(json!({ "note": run.note }), entropy)
         .append(conn)?;
     gagwright_store::runs::insert(conn, gag, &run, leaf)?;

@@ -6,7 +6,7 @@ use gagwright_store::{Connection, gags::GagRow};
 use jiff::Timestamp;
 
 use super::{
-    Actor, CommandError, NewGag,
+    Actor, CommandError, Entropy, NewGag,
     plans::{self, Revision},
     problems::{Problems, SHORT},
     record,
@@ -24,6 +24,7 @@ pub fn create(
     actor: &Actor,
     now: Timestamp,
     new: NewGag,
+    entropy: Entropy<'_>,
 ) -> Result<Plan, CommandError> {
     actor.require(Permission::EditPlans)?;
     let policy = record::policy(conn, actor.production)?;
@@ -72,5 +73,15 @@ pub fn create(
         created_at: now,
     };
     gagwright_store::gags::insert(conn, &row)?;
-    plans::write(conn, actor, now, &row, 1, revision, &policy, "gag.created")
+    plans::write(
+        conn,
+        actor,
+        now,
+        &row,
+        1,
+        revision,
+        &policy,
+        "gag.created",
+        entropy,
+    )
 }

@@ -5,6 +5,7 @@
 pub mod day;
 pub mod delegations;
 pub mod devices;
+pub mod erasure;
 pub mod gags;
 pub mod handed;
 pub mod holds;

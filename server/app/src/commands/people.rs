@@ -79,7 +79,7 @@ pub fn put(
         .fact("person", json!(person.id))
         .fact("version", json!(version))
         .fact("created", json!(stored.is_none()))
-        .personal(json!({ "person": person }), entropy)
+        .person(&person, entropy)
         .append(conn)?;
     let created = stored.is_none();
     write(conn, actor, person, expected.filter(|_| !created), created)?;
@@ -218,15 +218,17 @@ pub fn import(
         removed: count(applied.removed),
     };
     let touched: Vec<PersonId> = applied.people.iter().map(|person| person.id).collect();
-    record::Leaf::new("roster.imported", now, Some(actor))
+    let mut leaf = record::Leaf::new("roster.imported", now, Some(actor))
         .fact("table", json!(report.table))
         .fact("created", json!(report.created))
         .fact("updated", json!(report.updated))
         .fact("unchanged", json!(report.unchanged))
         .fact("removed", json!(report.removed))
-        .fact("people", json!(touched))
-        .personal(json!({ "people": applied.people }), entropy)
-        .append(conn)?;
+        .fact("people", json!(touched));
+    for person in &applied.people {
+        leaf = leaf.person(person, entropy);
+    }
+    leaf.append(conn)?;
     for person in applied.people {
         let created = !before.contains_key(&person.id);
         write(conn, actor, person, None, created)?;

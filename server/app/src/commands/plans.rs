@@ -9,7 +9,7 @@ use jiff::Timestamp;
 use serde_json::json;
 
 use super::{
-    Actor, CommandError, NewRevision, StalePlan,
+    Actor, CommandError, Entropy, NewRevision, StalePlan,
     problems::{LONG, Problems},
     record,
 };
@@ -29,6 +29,7 @@ pub fn revise(
     gag: GagId,
     expected: u32,
     revision: NewRevision,
+    entropy: Entropy<'_>,
 ) -> Result<Plan, CommandError> {
     actor.require(Permission::EditPlans)?;
     let row = record::gag(conn, actor.production, gag)?;
@@ -60,6 +61,7 @@ pub fn revise(
         revision,
         &policy,
         "plan.revised",
+        entropy,
     ) {
         // Another writer won the race between our reading and our writing.
         Err(CommandError::Store(StoreError::Conflict { .. })) => Err(CommandError::Conflict {
@@ -110,6 +112,7 @@ pub(crate) fn write(
     revision: Revision,
     policy: &Policy,
     kind: &'static str,
+    entropy: Entropy<'_>,
 ) -> Result<Plan, CommandError> {
     let plan = Plan {
         gag: gag.id,
@@ -131,6 +134,13 @@ pub(crate) fn write(
         .fact("policy", json!(policy.version))
         .fact("plan_digest", json!(digest))
         .fact("facets", json!(hashes))
+        .part(
+            "plan",
+            None,
+            json!({ "title": gag.title, "facets": plan.facets }),
+            entropy,
+        )
+        .personal(json!({ "note": plan.note }), entropy)
         .append(conn)?;
     gagwright_store::plans::insert(conn, &plan, &digest, &hashes, leaf)?;
     Ok(plan)

@@ -50,17 +50,22 @@ pub fn create(
     gagwright_store::productions::insert(conn, &production)?;
     trail_file::ensure_log_key(conn, entropy)?;
     let founder = &new.founder;
+    let person = founder_on_roster(founder);
     record::Leaf::for_production("production.created", now, new.id, None)
         .fact("founder", json!(founder.person))
         .fact("roles", json!(founder.roles))
         .fact("policy", json!(production.policy.version))
         .fact("demo", json!(production.demo))
-        .personal(
-            json!({ "name": production.name, "founder": founder.name }),
+        .fact("time_zone", json!(production.time_zone))
+        .part(
+            "production",
+            None,
+            json!({ "name": production.name }),
             entropy,
         )
+        .part("policy", None, json!(production.policy), entropy)
+        .person(&person, entropy)
         .append(conn)?;
-    let person = founder_on_roster(founder);
     gagwright_store::people::insert(
         conn,
         &StoredPerson {

@@ -1,10 +1,10 @@
 //! What every command leans on: one leaf appended in the command's own transaction, and look-ups that
 //! see one production only. A thing of another production is answered exactly as one that never was.
 
-use gagwright_casting::{PersonId, ProductionId};
+use gagwright_casting::{Person, PersonId, ProductionId};
 use gagwright_clearance::{Facets, GagId, Hold, HoldId, Policy, canonical, plan::FacetHashes};
 use gagwright_store::{
-    Connection, StoreError, gags::GagRow, people::StoredPerson, trail::NewEntry,
+    Connection, StoreError, gags::GagRow, people::StoredPerson, trail::NewEntry, trail::Part,
 };
 use jiff::Timestamp;
 use serde_json::{Value, json};
@@ -46,7 +46,7 @@ impl Leaf {
                 .map(|carrier| ("carried_by".to_owned(), json!(carrier)))
                 .into_iter()
                 .collect(),
-            personal: None,
+            parts: Default::default(),
         })
     }
 
@@ -62,17 +62,66 @@ impl Leaf {
         self
     }
 
-    /// What may not stand in the clear: kept beside the leaf, which carries a salted commitment to it.
-    pub(crate) fn personal(mut self, value: Value, entropy: Entropy<'_>) -> Self {
+    /// What the actor said in their own words and what else may not stand in the clear, as the part
+    /// `said`: kept beside the leaf, which carries a salted commitment to it, until the actor is erased.
+    pub(crate) fn personal(self, value: Value, entropy: Entropy<'_>) -> Self {
+        let actor = self.0.actor;
+        self.part("said", actor, value, entropy)
+    }
+
+    /// A part of its own: what it is called, and whose erasure takes it away.
+    pub(crate) fn part(
+        mut self,
+        name: impl Into<String>,
+        about: Option<PersonId>,
+        said: Value,
+        entropy: Entropy<'_>,
+    ) -> Self {
         let mut salt = [0u8; 32];
         entropy(&mut salt);
-        self.0.personal = Some((salt, value));
+        let part = Part { about, salt, said };
+        self.0.parts.insert(name.into(), part);
         self
+    }
+
+    /// Everything the roster says about somebody, as the part `person:` with their id.
+    pub(crate) fn person(self, person: &Person, entropy: Entropy<'_>) -> Self {
+        let name = gagwright_clearance::replay::person_part(person.id);
+        self.part(name, Some(person.id), json!(person), entropy)
     }
 
     /// Appends it and gives its index.
     pub(crate) fn append(self, conn: &mut Connection) -> Result<u64, CommandError> {
+        #[cfg(test)]
+        watched::before(conn);
         Ok(gagwright_store::trail::append(conn, self.0)?.index)
+    }
+}
+
+/// Lets a test see the database as it stands between two leaves.
+#[cfg(test)]
+pub(crate) mod watched {
+    use std::cell::RefCell;
+
+    use super::Connection;
+
+    type Watcher = Box<dyn FnMut(&mut Connection)>;
+
+    thread_local! {
+        static WATCHER: RefCell<Option<Watcher>> = const { RefCell::new(None) };
+    }
+
+    /// From now on, on this thread, called before each leaf is appended; none: nothing is.
+    pub(crate) fn watch(watcher: Option<Watcher>) {
+        WATCHER.with(|kept| *kept.borrow_mut() = watcher);
+    }
+
+    pub(super) fn before(conn: &mut Connection) {
+        WATCHER.with(|kept| {
+            if let Some(watcher) = kept.borrow_mut().as_mut() {
+                watcher(conn);
+            }
+        });
     }
 }
 

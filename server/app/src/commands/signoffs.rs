@@ -3,17 +3,18 @@
 
 use gagwright_casting::{GagId, PersonId, SlotId};
 use gagwright_clearance::{
-    Decision, Facets, Role, RoleStanding, SignOff, SignOffError, SignOffId, Statement,
+    Decision, Facets, Opening, Role, RoleStanding, SignOff, SignOffError, SignOffId, Statement,
     diff::{FacetChange, diff},
     draft::prepare,
     judge::standing_of,
+    opening::{text_of, told},
     signoff::{self, ConditionMet},
 };
 use gagwright_store::{Connection, StoreError};
 use jiff::Timestamp;
 use serde_json::json;
 
-use super::{Actor, CommandError, record};
+use super::{Actor, CommandError, Entropy, record};
 use crate::{
     permissions::Permission,
     remembered::clearance,
@@ -110,6 +111,8 @@ pub fn submit(
     now: Timestamp,
     gag: GagId,
     jws: &str,
+    openings: Vec<Opening>,
+    entropy: Entropy<'_>,
 ) -> Result<Taken, CommandError> {
     actor.require(Permission::ReadProduction)?;
     let shared = gathering::shared(conn, actor.production)?;
@@ -138,8 +141,8 @@ pub fn submit(
             ),
         });
     }
-    let statement = signoff::accept(jws, &case, now)?;
-    let leaf = record::Leaf::new("signoff.made", now, Some(actor))
+    let statement = signoff::accept(jws, &openings, &case, now)?;
+    let mut leaf = record::Leaf::new("signoff.made", now, Some(actor))
         .about(row.id)
         .fact("code", json!(row.code))
         .fact("signoff", json!(statement.id))
@@ -156,13 +159,19 @@ pub fn submit(
             "witness",
             json!(statement.ink.as_ref().map(|ink| ink.witness)),
         )
-        .fact("jws", json!(jws))
-        .append(conn)?;
+        .fact("jws", json!(jws));
+    if !openings.is_empty() {
+        // Their author's, whoever carried them here: they go when the signer is erased.
+        let said = json!({ "openings": openings });
+        leaf = leaf.part("said", Some(statement.signer), said, entropy);
+    }
+    let leaf = leaf.append(conn)?;
     let signoff = SignOff {
         jws: jws.to_owned(),
         received_at: now,
         leaf,
         met: Vec::new(),
+        openings,
     };
     gagwright_store::signoffs::insert(conn, actor.production, &statement, &signoff)?;
     case.signoffs.push(signoff);
@@ -230,10 +239,11 @@ pub fn meet_condition(
             }
         }
     }
-    let place = statement
-        .conditions
-        .iter()
-        .position(|one| *one == condition);
+    // By what readers are shown, which is its words until they are erased, or by its commitment.
+    let meant = |commitment: &String| {
+        *commitment == condition || told(commitment, &signoff.openings) == condition
+    };
+    let place = statement.conditions.iter().position(meant);
     let place = place.filter(|_| statement.decision == Decision::ApproveWithConditions);
     let Some(place) = place else {
         return Err(CommandError::invalid(
@@ -242,15 +252,19 @@ pub fn meet_condition(
             if statement.conditions.is_empty() {
                 "it set none; there is nothing to meet".to_owned()
             } else {
+                let told = statement.conditions.iter().map(|one| {
+                    let text = text_of(one, &signoff.openings);
+                    text.unwrap_or(one).to_owned()
+                });
                 format!(
                     "repeat one of them word for word: {}",
-                    statement.conditions.join("; ")
+                    told.collect::<Vec<String>>().join("; ")
                 )
             },
         ));
     };
     let met = ConditionMet {
-        condition,
+        condition: statement.conditions.get(place).cloned().unwrap_or_default(),
         by: actor.person,
         at: now,
     };

@@ -67,7 +67,8 @@ pub fn log_test_shot(
         .fact("load", json!(shot.load))
         .fact("measured", json!(shot.measured))
         .fact("shot_at", json!(shot.shot_at))
-        .personal(json!({ "inputs": shot.inputs, "note": shot.note }), entropy)
+        .part("shot", None, json!({ "inputs": shot.inputs }), entropy)
+        .personal(json!({ "note": shot.note }), entropy)
         .append(conn)?;
     gagwright_store::test_shots::insert(conn, &shot, leaf)?;
     Ok(shot)

@@ -24,6 +24,9 @@ use crate::{
     views,
 };
 
+mod erasing;
+mod replay;
+
 /// Bytes that are different each time, and the same in every run of the tests.
 fn counting() -> impl FnMut(&mut [u8]) + Send {
     let mut count = 0u64;
@@ -172,9 +175,10 @@ fn a_stale_revision_shows_both_sides_by_facet_and_keeps_nothing() {
     let (first, second) = (revision(theirs), revision(yours));
     let by = actor.clone();
     scene
-        .run(move |conn| plans::revise(conn, &by, later(), gag, 1, first))
+        .run(move |conn| plans::revise(conn, &by, later(), gag, 1, first, &mut no_entropy))
         .unwrap();
-    let error = scene.refused(move |conn| plans::revise(conn, &actor, later(), gag, 1, second));
+    let error = scene
+        .refused(move |conn| plans::revise(conn, &actor, later(), gag, 1, second, &mut no_entropy));
     let CommandError::StalePlan(stale) = error else {
         panic!("{error}")
     };
@@ -199,7 +203,9 @@ fn bad_contents_are_refused_whole_with_a_pointer_and_a_fix_each() {
         facets: plan.facets,
         note: String::new(),
     };
-    let error = scene.refused(move |conn| plans::revise(conn, &actor, later(), gag, 1, revision));
+    let error = scene.refused(move |conn| {
+        plans::revise(conn, &actor, later(), gag, 1, revision, &mut no_entropy)
+    });
     let CommandError::Invalid { problems } = error else {
         panic!("{error}")
     };
@@ -226,7 +232,9 @@ fn bad_contents_are_refused_whole_with_a_pointer_and_a_fix_each() {
         facets: same.facets,
         note: String::new(),
     };
-    let error = scene.refused(move |conn| plans::revise(conn, &actor, later(), gag, 1, revision));
+    let error = scene.refused(move |conn| {
+        plans::revise(conn, &actor, later(), gag, 1, revision, &mut no_entropy)
+    });
     assert!(
         error.to_string().contains("exactly what revision 1 says"),
         "{error}"
@@ -252,9 +260,9 @@ fn hats_decide_who_may_do_what() {
             facets,
             note: String::new(),
         };
-        let done = scene
-            .store
-            .write(move |conn| plans::revise(conn, &actor, later(), gag, 1, revision));
+        let done = scene.store.write(move |conn| {
+            plans::revise(conn, &actor, later(), gag, 1, revision, &mut no_entropy)
+        });
         assert_eq!(done.is_ok(), allowed, "{code}");
         assert!(matches!(
             done,
@@ -335,7 +343,11 @@ fn one_production_cannot_be_reached_from_another() {
         facets: plan.facets,
         note: String::new(),
     };
-    not_found(scene.refused(move |conn| plans::revise(conn, &by, later(), gag, 1, revision)));
+    not_found(
+        scene.refused(move |conn| {
+            plans::revise(conn, &by, later(), gag, 1, revision, &mut no_entropy)
+        }),
+    );
     not_found(
         scene
             .store
@@ -447,7 +459,7 @@ fn nothing_personal_stands_in_the_clear_in_any_leaf() {
     assert!(
         leaves
             .iter()
-            .filter(|leaf| leaf.entry.commitment.is_some())
+            .filter(|leaf| !leaf.entry.commitments.is_empty())
             .count()
             >= 8
     );
@@ -475,10 +487,19 @@ fn nothing_personal_stands_in_the_clear_in_any_leaf() {
     assert!(!clear.contains("wrist"));
     assert!(!clear.contains("1979"));
     // And yet each committed part can be shown to be what was entered.
-    for leaf in leaves.iter().filter(|leaf| leaf.entry.commitment.is_some()) {
-        let shown =
-            gagwright_trail::commitment(&leaf.salt.unwrap(), leaf.personal.as_ref().unwrap());
-        assert_eq!(Some(shown.unwrap()), leaf.entry.commitment);
+    for leaf in leaves
+        .iter()
+        .filter(|leaf| !leaf.entry.commitments.is_empty())
+    {
+        let shown: std::collections::BTreeMap<String, String> = leaf
+            .parts
+            .iter()
+            .map(|(name, part)| {
+                let shown = gagwright_trail::commitment(&part.salt, &part.said);
+                (name.clone(), shown.unwrap())
+            })
+            .collect();
+        assert_eq!(shown, leaf.entry.commitments);
     }
 }
 
@@ -683,7 +704,7 @@ fn readings_and_runs_that_cannot_be_are_refused() {
                 at,
                 place: String::new(),
             };
-            day::log_reading(conn, &actor, later(), gag, new)
+            day::log_reading(conn, &actor, later(), gag, new, &mut no_entropy)
         });
         let CommandError::Invalid { problems } = error else {
             panic!("{error}")
@@ -736,8 +757,17 @@ fn every_accepted_command_is_one_leaf_and_a_sign_off_counts_once() {
     let carrier = scene.actor("C06");
     let again = jws;
     let size = scene.size();
-    let (repeat, scene) =
-        scene.play(move |conn, _| signoffs::submit(conn, &carrier, later(), gag, &again));
+    let (repeat, scene) = scene.play(move |conn, _| {
+        signoffs::submit(
+            conn,
+            &carrier,
+            later(),
+            gag,
+            &again,
+            Vec::new(),
+            &mut no_entropy,
+        )
+    });
     let signoffs::Taken::Before(repeat) = repeat else {
         panic!("recorded twice: {repeat:?}");
     };
@@ -752,7 +782,17 @@ fn every_accepted_command_is_one_leaf_and_a_sign_off_counts_once() {
         &p256::ecdsa::SigningKey::from_slice(&[5; 32]).unwrap(),
     )
     .unwrap();
-    let error = scene.refused(move |conn| signoffs::submit(conn, &carrier, later(), gag, &forged));
+    let error = scene.refused(move |conn| {
+        signoffs::submit(
+            conn,
+            &carrier,
+            later(),
+            gag,
+            &forged,
+            Vec::new(),
+            &mut no_entropy,
+        )
+    });
     assert!(
         matches!(error, CommandError::SignOff(SignOffError::BadSignature)),
         "{error}"

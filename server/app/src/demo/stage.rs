@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
-    Case, Clearance, Decision, DeviceId, GagId, Hold, HoldId, Plan, RecordId, Role, RoleState,
-    SignOffId, judge::missing_agreements, signoff,
+    Case, Clearance, Decision, DeviceId, GagId, Hold, HoldId, Opening, Plan, RecordId, Role,
+    RoleState, SignOffId, judge::missing_agreements, signoff,
 };
 use gagwright_store::{Connection, StoreError};
 use jiff::{SignedDuration, Timestamp};
@@ -161,7 +161,7 @@ impl Stage {
             facets: Some(facets),
             note: gag.note.clone(),
         };
-        commands::gags::create(conn, &actor, now, new)
+        commands::gags::create(conn, &actor, now, new, &mut *self.entropy)
     }
 
     /// Plays a gag's steps.
@@ -214,7 +214,16 @@ impl Stage {
                     facets: next,
                     note: note.clone(),
                 };
-                commands::plans::revise(conn, &actor, now, gag, plan.revision, revision).map(|_| ())
+                commands::plans::revise(
+                    conn,
+                    &actor,
+                    now,
+                    gag,
+                    plan.revision,
+                    revision,
+                    &mut *self.entropy,
+                )
+                .map(|_| ())
             }
             Step::Hold { by, reason, hazard } => {
                 let actor = match by {
@@ -258,7 +267,8 @@ impl Stage {
                     at: now,
                     place: place.clone(),
                 };
-                commands::day::log_reading(conn, &actor, now, gag, new).map(|_| ())
+                commands::day::log_reading(conn, &actor, now, gag, new, &mut *self.entropy)
+                    .map(|_| ())
             }
         }
     }
@@ -410,10 +420,24 @@ impl Stage {
         statement.device = *device;
         statement.signed_at = now;
         statement.decision = word.decision;
-        statement.conditions = word.conditions;
-        statement.reason = word.reason;
+        let mut openings = Vec::new();
+        let mut committed = |text: String, entropy: &mut OwnedEntropy| {
+            let mut salt = [0u8; 32];
+            entropy(&mut salt);
+            let opening = Opening::new(&salt, text);
+            let commitment = opening.commitment().unwrap_or_default();
+            openings.push(opening);
+            commitment
+        };
+        for text in word.conditions {
+            let commitment = committed(text, &mut self.entropy);
+            statement.conditions.push(commitment);
+        }
+        statement.reason = word.reason.map(|text| committed(text, &mut self.entropy));
         let jws = signoff::sign(&statement, key)?;
-        Ok(commands::signoffs::submit(conn, &actor, now, gag, &jws)?.receipt())
+        let entropy = &mut *self.entropy;
+        let taken = commands::signoffs::submit(conn, &actor, now, gag, &jws, openings, entropy)?;
+        Ok(taken.receipt())
     }
 }
 

@@ -91,13 +91,32 @@ pub(crate) enum Subcommand {
     #[command(after_help = "Examples:\n  gagwright packet G07\n  \
         gagwright packet G07 --paper letter --out g07.pdf")]
     Packet(PacketArguments),
-    /// Check an exported trail, a packet's proof or one sign-off, with no server
+    /// Check an exported trail, a packet, its proof or one sign-off, with no server
     #[command(after_help = "Examples:\n  gagwright verify trail.jsonl\n  \
         gagwright verify trail.jsonl --log-key 'name+hash+key'\n  \
+        gagwright verify G07-r3.pdf --log-key 'name+hash+key'\n  \
         gagwright verify packet-proof.json\n  \
         gagwright verify signoff.jws --key device.jwk.json\n\n\
         It says in plain words what the file proves and what it cannot prove.")]
     Verify(VerifyArguments),
+    /// Write a production's trail to a file that anybody can check
+    #[command(after_help = "Examples:\n  gagwright export --out trail.jsonl\n  \
+        gagwright export --parts --out whole.jsonl     with the personal parts, for an auditor")]
+    Export(ExportArguments),
+    /// Show a gag as it stood at a past moment, from an exported trail alone
+    #[command(
+        after_help = "Examples:\n  gagwright audit --export whole.jsonl --gag G07 --at 2026-11-25T14:30:00Z\n  \
+        gagwright audit --export whole.jsonl --gag G07 --leaf 212\n\n\
+        The file must have been written with its personal parts. The file is verified first; no leaf that\n\
+        came after the moment is used; and where something was erased since, it says what cannot be known\n\
+        any more."
+    )]
+    Audit(AuditArguments),
+    /// Erase a person: what the roster says of them, what they wrote and drew, and the salts that stand for it
+    #[command(after_help = "Example:\n  gagwright erase C14 --as C02\n\n\
+        Whoever does it must hold the role production, and cannot be the person. Every leaf, proof and\n\
+        signature stays valid.")]
+    Erase(EraseArguments),
     /// Bring a database up to date
     #[command(
         after_help = "Examples:\n  gagwright migrate --database sqlite:our.db\n  \
@@ -281,7 +300,7 @@ pub(crate) struct PacketArguments {
 
 #[derive(Args, Debug)]
 pub(crate) struct VerifyArguments {
-    /// An exported trail (.jsonl), a packet's proof (.json) or a sign-off (one line, compact JWS)
+    /// An exported trail (.jsonl), a packet (.pdf), a packet's proof (.json) or a sign-off (one line, compact JWS)
     pub(crate) file: PathBuf,
     /// The device's public key as a JWK file, to check a sign-off
     #[arg(long, value_name = "FILE")]
@@ -298,6 +317,52 @@ pub(crate) struct VerifyArguments {
 pub(crate) struct PolicyArguments {
     /// The policy, JSON; without one the program's own is printed
     pub(crate) file: Option<PathBuf>,
+    /// Answer in JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct ExportArguments {
+    /// Take the personal parts along
+    #[arg(long)]
+    pub(crate) parts: bool,
+    /// The file to write
+    #[arg(long, value_name = "FILE", default_value = "trail.jsonl")]
+    pub(crate) out: PathBuf,
+    #[command(flatten)]
+    pub(crate) place: Place,
+}
+
+#[derive(Args, Debug)]
+#[command(group(clap::ArgGroup::new("moment").required(true)))]
+pub(crate) struct AuditArguments {
+    /// The exported trail, with its personal parts
+    #[arg(long, value_name = "FILE")]
+    pub(crate) export: PathBuf,
+    /// The gag's code
+    #[arg(long)]
+    pub(crate) gag: String,
+    /// The moment, RFC 3339
+    #[arg(long, value_name = "TIME", group = "moment")]
+    pub(crate) at: Option<String>,
+    /// After this leaf
+    #[arg(long, group = "moment")]
+    pub(crate) leaf: Option<u64>,
+    /// The log's public key as you got it from somewhere you trust, name+hash+key
+    #[arg(long, value_name = "KEY")]
+    pub(crate) log_key: Option<String>,
+    /// Answer in JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct EraseArguments {
+    /// The person's code
+    pub(crate) person: String,
+    #[command(flatten)]
+    pub(crate) place: Place,
     /// Answer in JSON
     #[arg(long)]
     pub(crate) json: bool,

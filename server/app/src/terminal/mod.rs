@@ -4,8 +4,10 @@
 
 mod arguments;
 mod assess;
+mod audit;
 mod database;
 mod describe_api;
+mod erase;
 mod fault;
 mod handbook;
 mod import;
@@ -18,6 +20,7 @@ mod story;
 mod table;
 mod tools;
 mod verify;
+mod verify_packet;
 
 use std::process::ExitCode;
 
@@ -58,6 +61,9 @@ fn run_subcommand(subcommand: Option<Subcommand>) -> Result<(), Fault> {
         Some(Subcommand::Import(arguments)) => import::run(&arguments),
         Some(Subcommand::Packet(arguments)) => packet::run(&arguments),
         Some(Subcommand::Verify(arguments)) => verify::run(&arguments),
+        Some(Subcommand::Export(arguments)) => audit::export(&arguments),
+        Some(Subcommand::Audit(arguments)) => audit::run(&arguments),
+        Some(Subcommand::Erase(arguments)) => erase::run(&arguments),
         Some(Subcommand::Migrate(arguments)) => migrate::run(&arguments),
         Some(Subcommand::DescribeApi) => describe_api::run(),
         Some(Subcommand::Policy(arguments)) => policy::run(&arguments),

@@ -16,6 +16,7 @@ use super::{
     fault::Fault,
     say, say_json,
     table::{WIDTH, paragraph_in},
+    verify_packet,
 };
 use crate::{packets, trail_file::LeafProof, words};
 
@@ -36,33 +37,45 @@ pub(crate) struct Findings {
 }
 
 pub(crate) fn run(arguments: &VerifyArguments) -> Result<(), Fault> {
-    let text = read(&arguments.file)?;
+    let bytes = bytes_of(&arguments.file)?;
     let log_key = arguments.log_key.as_deref().map(key_of_log).transpose()?;
     let key = arguments.key.as_deref().map(key_of_device).transpose()?;
-    let findings = check(&text, log_key.as_ref(), key.as_ref())?;
+    let findings = if bytes.starts_with(b"%PDF") {
+        verify_packet::check(&bytes, log_key.as_ref())?
+    } else {
+        check(
+            &text_of(&arguments.file, bytes)?,
+            log_key.as_ref(),
+            key.as_ref(),
+        )?
+    };
     if arguments.json {
         return say_json(&findings);
     }
     say(told(&findings, WIDTH))
 }
 
-fn read(file: &Path) -> Result<String, Fault> {
+pub(crate) fn read(file: &Path) -> Result<String, Fault> {
+    let bytes = bytes_of(file)?;
+    text_of(file, bytes)
+}
+
+fn bytes_of(file: &Path) -> Result<Vec<u8>, Fault> {
     let name = file.display();
     let size = fs::metadata(file)
         .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?
         .len();
     if size > LARGEST {
         return Err(Fault::failed(format!(
-            "{name} is larger than any trail; give an exported trail, a proof or a sign-off"
+            "{name} is larger than any trail; give an exported trail, a packet, a proof or a sign-off"
         )));
     }
-    let bytes = fs::read(file)
-        .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?;
-    if bytes.starts_with(b"%PDF") {
-        return Err(Fault::usage(format!(
-            "{name} is the packet itself; take proof.json out of its attachments and verify that"
-        )));
-    }
+    fs::read(file)
+        .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))
+}
+
+fn text_of(file: &Path, bytes: Vec<u8>) -> Result<String, Fault> {
+    let name = file.display();
     String::from_utf8(bytes).map_err(|_| {
         Fault::failed(format!(
             "{name} is not text; it was damaged or is another kind of file"
@@ -70,7 +83,7 @@ fn read(file: &Path) -> Result<String, Fault> {
     })
 }
 
-fn key_of_log(text: &str) -> Result<VerifyingKey, Fault> {
+pub(crate) fn key_of_log(text: &str) -> Result<VerifyingKey, Fault> {
     text.trim().parse().map_err(|error| {
         Fault::usage(format!(
             "--log-key: {error}; give it as printed, name+hash+key"
@@ -185,7 +198,7 @@ fn of_trail(found: &FoundSignOff) -> Result<bool, Fault> {
     Ok(true)
 }
 
-fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
+pub(crate) fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
     let wrong = |problem: String| Fault::failed(format!("this proof does NOT verify: {problem}"));
     if proof.kind != LeafProof::KIND {
         return Err(wrong(format!("its kind is not {}", LeafProof::KIND)));
@@ -291,9 +304,10 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
         statement
             .conditions
             .iter()
-            .map(|one| format!("condition: {one}")),
+            .map(|one| format!("a condition whose text has the commitment {one}")),
     );
-    facts.extend(statement.reason.iter().map(|one| format!("reason: {one}")));
+    let reason = statement.reason.iter();
+    facts.extend(reason.map(|one| format!("a reason whose text has the commitment {one}")));
     Ok(Findings {
         file: "sign-off",
         facts,
@@ -307,6 +321,7 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
              this file."
                 .into(),
             "That the time is right: it is the device's own clock.".into(),
+            "What a commitment stands for: the text is kept apart, and may have been erased.".into(),
         ],
     })
 }

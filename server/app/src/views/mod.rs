@@ -12,6 +12,7 @@ mod productions;
 pub mod reader;
 pub mod rules;
 pub mod sentences;
+mod then;
 mod today;
 mod trail;
 pub mod types;
@@ -27,6 +28,9 @@ pub use matches::matches;
 pub use people::{people, person};
 pub use productions::production_page;
 pub use rules::{GagEffects, PolicyPage, PolicyPreview, PolicyVersion};
+pub use then::{
+    AfterThen, GagThen, LeafWithParts, Moment, NotRebuilt, SignedThen, gag_then, leaves, rebuild,
+};
 pub use today::today;
 pub use trail::{changes as feed, heard, trail_page};
 pub use types::*;

@@ -58,6 +58,7 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
             let person = name(fact("person").and_then(Value::as_str));
             format!("{who} {verb} {person} on the roster")
         }
+        "person.erased" => format!("{who} erased what was kept about a person"),
         "roster.imported" => format!(
             "{who} imported the roster table {}: {} new, {} changed, {} as before",
             text("table"),
@@ -286,7 +287,7 @@ mod tests {
             gag: None,
             actor: Some(id.to_string()),
             facts: serde_json::Map::new(),
-            commitment: None,
+            commitments: BTreeMap::new(),
         };
         for (key, value) in [
             ("signer", json!(id)),

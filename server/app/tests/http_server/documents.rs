@@ -64,6 +64,7 @@ POST /productions/{production}/stand-downs/{stand_down}/return
 GET /productions/{production}/people
 GET /productions/{production}/people/{person}
 PUT /productions/{production}/people/{person}
+DELETE /productions/{production}/people/{person}
 GET /productions/{production}/roster/{table}
 POST /productions/{production}/roster/{table}
 GET /productions/{production}/devices
@@ -82,6 +83,7 @@ GET /productions/{production}/trail/checkpoint
 GET /productions/{production}/trail/proof
 GET /productions/{production}/trail/consistency
 GET /productions/{production}/trail/export
+GET /productions/{production}/gags/{gag}/at
 GET /productions/{production}/events
 GET /productions/{production}/delegations
 GET /productions/{production}/policies/{version}

@@ -13,6 +13,7 @@ mod lan_authority;
 mod lan_brought;
 mod lan_support;
 mod live;
+mod past;
 mod refusals;
 mod roster;
 mod rules;

@@ -79,7 +79,7 @@ fn a_test_shot_is_logged_and_read_where_the_gag_is() {
         "Thandeka Mbeki logged a test shot with a person on G07"
     );
     assert_eq!(leaf["entry"]["facts"]["measured"], second["measured"]);
-    assert!(leaf["entry"]["commitment"].is_string(), "{leaf}");
+    assert!(leaf["entry"]["commitments"]["said"].is_string(), "{leaf}");
     assert!(!leaf.to_string().contains("performer_mass"), "{leaf}");
     let export = world.call("GET", &world.at("/trail/export")).send();
     assert_eq!(export.status, 200);

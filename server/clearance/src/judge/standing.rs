@@ -13,7 +13,7 @@ use super::{
 };
 use crate::{
     case::{RoleStanding, RoleState},
-    certificates,
+    certificates, opening,
     plan::FacetHashes,
     policy::{LapseEvent, Policy, Role, RolePolicy},
     resolving::Resolution,
@@ -47,7 +47,10 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
             "{} declined revision {}: {}",
             bench.name(statement.signer),
             statement.revision,
-            statement.reason.as_deref().unwrap_or("no reason was given"),
+            statement.reason.as_deref().map_or_else(
+                || "no reason was given".to_owned(),
+                |reason| opening::told(reason, &heard.signoff.openings),
+            ),
         ));
         return standing;
     }
@@ -364,6 +367,6 @@ fn open_conditions(bench: &Bench<'_>, heard: &Heard<'_>) -> Vec<String> {
         .conditions
         .iter()
         .filter(|condition| !met(condition))
-        .cloned()
+        .map(|condition| opening::told(condition, &heard.signoff.openings))
         .collect()
 }

@@ -91,14 +91,14 @@ fn each_field_altered_before_signing_is_refused_with_its_reason() {
             }),
         ),
         (
-            "none empty",
+            "text of condition 2 must not be empty",
             Box::new(|s, _| {
                 s.decision = Decision::ApproveWithConditions;
                 s.conditions = vec!["a".to_owned(), " ".to_owned()];
             }),
         ),
         (
-            "all different",
+            "each text that was signed once",
             Box::new(|s, _| {
                 s.decision = Decision::ApproveWithConditions;
                 s.conditions = vec!["a".to_owned(), "a".to_owned()];
@@ -113,7 +113,7 @@ fn each_field_altered_before_signing_is_refused_with_its_reason() {
             Box::new(|s, _| s.decision = Decision::Decline),
         ),
         (
-            "must say why",
+            "text of reason must not be empty",
             Box::new(|s, _| {
                 s.decision = Decision::Decline;
                 s.reason = Some("  ".to_owned());
@@ -193,9 +193,12 @@ fn a_good_sign_off_passes_once() {
     let mut scene = Scene::new();
     let statement = scene.statement(Role::Rigging);
     let jws = sign(&statement, &key_of(statement.signer)).unwrap();
-    assert_eq!(accept(&jws, &scene.case, scene.now), Ok(statement.clone()));
+    assert_eq!(
+        accept(&jws, &[], &scene.case, scene.now),
+        Ok(statement.clone())
+    );
     scene.record(jws.clone());
-    let replay = accept(&jws, &scene.case, scene.now)
+    let replay = accept(&jws, &[], &scene.case, scene.now)
         .unwrap_err()
         .to_string();
     assert!(replay.contains("is recorded already"), "{replay}");
@@ -217,7 +220,7 @@ fn another_persons_key_does_not_sign_for_a_device() {
     let statement = scene.statement(Role::Rigging);
     let forged = sign(&statement, &key_of(person_of(Role::Medic))).unwrap();
     assert_eq!(
-        accept(&forged, &scene.case, scene.now),
+        accept(&forged, &[], &scene.case, scene.now),
         Err(SignOffError::BadSignature)
     );
 }
@@ -348,4 +351,65 @@ fn a_decline_asks_for_the_role_and_nothing_more() {
             .to_string()
             .contains("needs a certificate")
     );
+}
+
+#[test]
+fn what_was_written_is_committed_to_and_must_come_beside_the_sign_off() {
+    let mut scene = Scene::new();
+    let mut written = scene.statement(Role::Rigging);
+    written.decision = Decision::ApproveWithConditions;
+    written.conditions = vec![
+        "Load test witnessed".to_owned(),
+        "Zoriana's wrist taped".to_owned(),
+    ];
+    let (statement, openings) = crate::scene::sealed(&written);
+    let jws = sign(&statement, &key_of(statement.signer)).unwrap();
+    let accepted = |openings: &[Opening]| accept(&jws, openings, &scene.case, scene.now);
+    assert_eq!(accepted(&openings), Ok(statement.clone()));
+    let mut turned = openings.clone();
+    turned.reverse();
+    assert_eq!(accepted(&turned), Ok(statement.clone()), "in any order");
+    let refused = |openings: &[Opening], says: &str| {
+        let said = accepted(openings).unwrap_err().to_string();
+        assert!(said.contains(says), "expected \"{says}\", got \"{said}\"");
+    };
+    refused(&openings[..1], "the text of condition 2");
+    refused(&[], "the text of condition 1");
+    let mut other = openings.clone();
+    other[1].text.push('!');
+    refused(&other, "the text of condition 2");
+    let mut other = openings.clone();
+    other[0].salt = "00".repeat(31);
+    refused(&other, "the text of condition 1");
+    let mut more = openings.clone();
+    more.push(Opening::new(&[9; 32], "slipped in"));
+    refused(&more, "nothing else");
+    // In the clear, as statements were once written.
+    let jws = sign(&written, &key_of(written.signer)).unwrap();
+    let said = accept(&jws, &openings, &scene.case, scene.now).unwrap_err();
+    assert!(said.to_string().contains("commitments to texts"), "{said}");
+    // Nothing that was written can be read in what was signed.
+    let statement = serde_json::to_string(&statement).unwrap();
+    assert!(
+        !statement.contains("Load") && !statement.contains("wrist"),
+        "{statement}"
+    );
+}
+
+#[test]
+fn an_erased_text_still_holds_a_gag_until_its_condition_is_met() {
+    let mut scene = Scene::cleared();
+    scene.signs_on_condition(Role::Medic, "second ambulance on site");
+    scene.case.signoffs.last_mut().unwrap().openings.clear();
+    let standing = scene.standing(Role::Medic);
+    assert_eq!(standing.state, RoleState::Conditional);
+    assert!(
+        standing.open_conditions[0].starts_with("the text was erased; its commitment stands"),
+        "{:?}",
+        standing.open_conditions
+    );
+    scene.declines(Role::Medic, "no cover");
+    scene.case.signoffs.last_mut().unwrap().openings.clear();
+    let reasons = scene.standing(Role::Medic).reasons.join(" ");
+    assert!(reasons.contains("its commitment stands"), "{reasons}");
 }

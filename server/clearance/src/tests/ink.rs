@@ -60,7 +60,7 @@ fn what_is_not_witnessed_is_not_taken() {
     let mut other = on_paper(&mut scene, Role::Rigging, Role::Medic);
     other.ink.as_mut().unwrap().witness = person_of(Role::Camera);
     let jws = sign(&other, &key_of(person_of(Role::Medic))).unwrap();
-    let refused = crate::door::accept(&jws, &scene.case, scene.now).unwrap_err();
+    let refused = crate::door::accept(&jws, &[], &scene.case, scene.now).unwrap_err();
     assert!(
         refused.to_string().contains("belongs to someone else"),
         "{refused}"

@@ -378,7 +378,7 @@ proptest! {
                 prop_assert_eq!(clearance.state == ClearanceState::Cleared, clearance.blocks.is_empty());
                 let _ = crate::judge::clearance(&case, now);
                 let first = case.signoffs.first().map(|signoff| signoff.jws.clone());
-                let _ = crate::signoff::accept(&first.unwrap_or_default(), &case, now);
+                let _ = crate::signoff::accept(&first.unwrap_or_default(), &[], &case, now);
                 let _ = crate::validate::validate_with(&case.plan.facets, &crate::scene::TestFall);
             }
         }

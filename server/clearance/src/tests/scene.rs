@@ -22,6 +22,7 @@ use crate::{
     facets::Rung,
     ids::{DeviceId, HoldId, RecordId, SignOffId},
     judge::{REHEARSED, clearance_with},
+    opening::Opening,
     plan::{Facets, Hazard, Plan},
     policy::{Policy, Role, RolePolicy, TechniquePolicy},
     signoff::{
@@ -236,16 +237,22 @@ impl Scene {
         statement
     }
 
-    /// Signs with the signer's own key, past the door, and records it.
+    /// Signs with the signer's own key, past the door, and records it. Texts are written in the clear by
+    /// whoever calls, and committed to here.
     pub fn hand_in(&mut self, statement: &Statement) -> Result<SignOffId, SignOffError> {
-        let jws = sign(statement, &key_of(statement.hand()))?;
-        accept(&jws, &self.case, self.now)?;
-        self.record(jws);
+        let (statement, openings) = sealed(statement);
+        let jws = sign(&statement, &key_of(statement.hand()))?;
+        accept(&jws, &openings, &self.case, self.now)?;
+        self.record_with(jws, openings);
         Ok(statement.id)
     }
 
     /// Records without asking the door.
     pub fn record(&mut self, jws: String) {
+        self.record_with(jws, Vec::new());
+    }
+
+    fn record_with(&mut self, jws: String, openings: Vec<Opening>) {
         let leaf = self.mint() as u64;
         let received_at = self.now;
         self.case.signoffs.push(SignOff {
@@ -253,6 +260,7 @@ impl Scene {
             received_at,
             leaf,
             met: Vec::new(),
+            openings,
         });
     }
 
@@ -281,8 +289,10 @@ impl Scene {
     pub fn meets(&mut self, condition: &str, by: PersonId) -> &mut Scene {
         let at = self.now;
         let signoff = self.case.signoffs.last_mut().unwrap();
+        let opening = signoff.openings.iter().find(|one| one.text == condition);
+        let condition = opening.and_then(Opening::commitment);
         signoff.met.push(ConditionMet {
-            condition: condition.to_owned(),
+            condition: condition.unwrap_or_else(|| "00".repeat(32)),
             by,
             at,
         });
@@ -438,4 +448,17 @@ pub fn device(person: PersonId) -> Device {
         registered_at: time("2026-02-01T08:00:00Z"),
         revoked_at: None,
     }
+}
+
+/// A statement with commitments in place of the texts written in it, and what opens them.
+pub fn sealed(statement: &Statement) -> (Statement, Vec<Opening>) {
+    let mut statement = statement.clone();
+    let mut openings = Vec::new();
+    let texts = statement.conditions.iter_mut().chain(&mut statement.reason);
+    for (at, text) in texts.enumerate() {
+        let opening = Opening::new(&[at as u8; 32], text.as_str());
+        *text = opening.commitment().unwrap();
+        openings.push(opening);
+    }
+    (statement, openings)
 }

@@ -2,8 +2,11 @@
 //! transaction, so the record and what it records are kept or lost together. Indexes have no gaps
 //! because the one writer gives them out. Must not know what an entry says.
 
+mod parts;
 mod ranges;
 mod tree;
+
+use std::collections::BTreeMap;
 
 use diesel::prelude::*;
 use gagwright_casting::{GagId, PersonId, ProductionId};
@@ -11,12 +14,13 @@ use gagwright_trail::{Entry, Hash, commitment, leaf_hash};
 use jiff::Timestamp;
 use serde_json::{Map, Value};
 
+pub use parts::{Part, erase_about};
 pub use tree::{consistency_path, hashes, inclusion_path, root};
 
 use crate::{
     Connection, StoreError,
-    columns::{Digest, Id, count, stored},
-    documents, guard,
+    columns::{Id, count, stored},
+    guard,
     schema::trail_entries,
 };
 
@@ -35,9 +39,8 @@ pub struct NewEntry {
     pub actor: Option<PersonId>,
     /// Facts that may stand in the clear for ever.
     pub facts: Map<String, Value>,
-    /// What may not, with the 32 random bytes that salt the commitment to it. It is kept beside the
-    /// leaf and can be erased.
-    pub personal: Option<([u8; 32], Value)>,
+    /// What may not, by name. It is kept beside the leaf and can be erased.
+    pub parts: BTreeMap<String, Part>,
 }
 
 /// An entry as kept.
@@ -49,10 +52,8 @@ pub struct StoredEntry {
     pub bytes: Vec<u8>,
     /// The leaf's hash, made from those bytes.
     pub hash: Hash,
-    /// The personal part, until it is erased.
-    pub personal: Option<Value>,
-    /// The salt of the commitment to it, until it is erased.
-    pub salt: Option<[u8; 32]>,
+    /// The parts kept beside it, by name; those that were erased are absent.
+    pub parts: BTreeMap<String, Part>,
 }
 
 #[derive(Queryable, Selectable, Insertable)]
@@ -61,12 +62,10 @@ struct Row {
     production: Id,
     position: i64,
     bytes: String,
-    salt: Option<Digest>,
-    personal: Option<String>,
 }
 
 impl Row {
-    fn entry(self) -> Result<StoredEntry, StoreError> {
+    fn entry(self, parts: BTreeMap<String, Part>) -> Result<StoredEntry, StoreError> {
         let position = self.position;
         let bytes = self.bytes.into_bytes();
         let entry = Entry::from_bytes(&bytes)
@@ -81,18 +80,32 @@ impl Row {
                 ),
             ));
         }
-        let personal = self
-            .personal
-            .map(|text| documents::read("the personal part of trail entry", position, &text))
-            .transpose()?;
         Ok(StoredEntry {
             entry,
             hash: leaf_hash(&bytes),
             bytes,
-            personal,
-            salt: self.salt.map(|salt| salt.0),
+            parts,
         })
     }
+}
+
+/// Rows that follow each other, with their parts.
+fn whole(
+    conn: &mut Connection,
+    production: ProductionId,
+    rows: Vec<Row>,
+) -> Result<Vec<StoredEntry>, StoreError> {
+    let positions = rows.iter().map(|row| row.position);
+    let (Some(first), Some(last)) = (positions.clone().min(), positions.max()) else {
+        return Ok(Vec::new());
+    };
+    let mut parts = parts::between(conn, production, first, last)?;
+    rows.into_iter()
+        .map(|row| {
+            let mine = parts.remove(&row.position).unwrap_or_default();
+            row.entry(mine)
+        })
+        .collect()
 }
 
 /// Appends an entry and gives it back with its index. Must run in a write.
@@ -108,10 +121,16 @@ pub fn append(conn: &mut Connection, new: NewEntry) -> Result<Entry, StoreError>
             new.kind
         ))
     };
-    let commitment = match &new.personal {
-        Some((salt, personal)) => Some(commitment(salt, personal).map_err(no_form)?),
-        None => None,
-    };
+    let commitments = new
+        .parts
+        .iter()
+        .map(|(name, part)| {
+            Ok((
+                name.clone(),
+                commitment(&part.salt, &part.said).map_err(no_form)?,
+            ))
+        })
+        .collect::<Result<_, StoreError>>()?;
     let entry = Entry {
         index,
         at: new.at.to_string(),
@@ -120,30 +139,22 @@ pub fn append(conn: &mut Connection, new: NewEntry) -> Result<Entry, StoreError>
         gag: new.gag.map(|gag| gag.to_string()),
         actor: new.actor.map(|actor| actor.to_string()),
         facts: new.facts.clone(),
-        commitment,
+        commitments,
     };
     let bytes = entry.bytes().map_err(no_form)?;
     let hash = leaf_hash(&bytes);
-    let (salt, personal) = match &new.personal {
-        Some((salt, personal)) => (
-            Some(Digest(*salt)),
-            Some(documents::write("the personal part", personal)?),
-        ),
-        None => (None, None),
-    };
     let row = Row {
         production: Id(new.production.0),
         position: stored(index)?,
         bytes: String::from_utf8(bytes)
             .map_err(|error| StoreError::Internal(format!("the entry is not text: {error}")))?,
-        salt,
-        personal,
     };
     guard::insert(conn, "trail entry", "its place is taken", |conn| {
         diesel::insert_into(trail_entries::table)
             .values(&row)
             .execute(conn)
     })?;
+    parts::insert(conn, new.production, index, new.parts)?;
     tree::grow(conn, new.production, index, hash)?;
     Ok(entry)
 }
@@ -172,16 +183,14 @@ pub fn entries(
 ) -> Result<Vec<StoredEntry>, StoreError> {
     // Beyond every index there is, rather than an error, for a number no trail can reach.
     let after = i64::try_from(after).unwrap_or(i64::MAX);
-    trail_entries::table
+    let rows = trail_entries::table
         .filter(trail_entries::production.eq(Id(production.0)))
         .filter(trail_entries::position.ge(after))
         .order(trail_entries::position)
         .limit(i64::from(limit))
         .select(Row::as_select())
-        .load(conn)?
-        .into_iter()
-        .map(Row::entry)
-        .collect()
+        .load(conn)?;
+    whole(conn, production, rows)
 }
 
 /// Entries newest first: those with an index below `before`.
@@ -195,16 +204,14 @@ pub fn entries_before(
     limit: u32,
 ) -> Result<Vec<StoredEntry>, StoreError> {
     let before = i64::try_from(before).unwrap_or(i64::MAX);
-    trail_entries::table
+    let rows = trail_entries::table
         .filter(trail_entries::production.eq(Id(production.0)))
         .filter(trail_entries::position.lt(before))
         .order(trail_entries::position.desc())
         .limit(i64::from(limit))
         .select(Row::as_select())
-        .load(conn)?
-        .into_iter()
-        .map(Row::entry)
-        .collect()
+        .load(conn)?;
+    whole(conn, production, rows)
 }
 
 /// One entry.
@@ -219,35 +226,10 @@ pub fn entry(
     let Ok(position) = i64::try_from(index) else {
         return Ok(None);
     };
-    trail_entries::table
+    let row: Option<Row> = trail_entries::table
         .find((Id(production.0), position))
         .select(Row::as_select())
         .first(conn)
-        .optional()?
-        .map(Row::entry)
-        .transpose()
-}
-
-/// Erases the personal part of an entry, and the salt without which nobody can guess it. The leaf, its
-/// commitment and every proof stay as they are. True when there was one.
-///
-/// # Errors
-/// When the database cannot be written.
-pub fn erase_personal(
-    conn: &mut Connection,
-    production: ProductionId,
-    index: u64,
-) -> Result<bool, StoreError> {
-    let changed = diesel::update(
-        trail_entries::table
-            .filter(trail_entries::production.eq(Id(production.0)))
-            .filter(trail_entries::position.eq(stored(index)?))
-            .filter(trail_entries::salt.is_not_null()),
-    )
-    .set((
-        trail_entries::salt.eq(None::<Digest>),
-        trail_entries::personal.eq(None::<String>),
-    ))
-    .execute(conn)?;
-    Ok(changed > 0)
+        .optional()?;
+    Ok(whole(conn, production, row.into_iter().collect())?.pop())
 }

@@ -161,15 +161,25 @@ fn an_entry_comes_back_with_its_personal_part_until_that_is_erased() {
         let mut new = build::entry(production, "hold.raised");
         new.gag = Some(stage.gag);
         new.actor = Some(stage.one);
-        new.personal = Some((salt, personal.clone()));
+        let part = trail::Part {
+            about: Some(stage.one),
+            salt,
+            said: personal.clone(),
+        };
+        let kept = trail::Part {
+            about: Some(stage.two),
+            ..part.clone()
+        };
+        new.parts.insert("said".to_owned(), part.clone());
+        new.parts.insert("other".to_owned(), kept.clone());
         let entry = append(&store, new).unwrap();
         append(&store, build::entry(production, "hold.agreed")).unwrap();
         assert_eq!(entry.at, at(70).to_string());
         assert_eq!(entry.gag, Some(stage.gag.to_string()));
         assert_eq!(entry.actor, Some(stage.one.to_string()));
         assert_eq!(
-            entry.commitment,
-            Some(commitment(&salt, &personal).unwrap())
+            entry.commitments["said"],
+            commitment(&salt, &personal).unwrap()
         );
         let text = String::from_utf8(entry.bytes().unwrap()).unwrap();
         assert!(
@@ -183,28 +193,22 @@ fn an_entry_comes_back_with_its_personal_part_until_that_is_erased() {
             .unwrap()
             .unwrap();
         assert_eq!(stored.entry, entry);
-        assert_eq!((stored.salt, stored.personal), (Some(salt), Some(personal)));
+        assert_eq!(stored.parts["said"], part);
+        assert_eq!(stored.parts.len(), 2);
 
-        assert!(
+        let erase = || {
+            let one = stage.one;
             store
-                .write(move |conn| trail::erase_personal(conn, production, 0))
+                .write(move |conn| trail::erase_about(conn, production, one))
                 .unwrap()
-        );
-        assert!(
-            !store
-                .write(move |conn| trail::erase_personal(conn, production, 0))
-                .unwrap()
-        );
-        assert!(
-            !store
-                .write(move |conn| trail::erase_personal(conn, production, 1))
-                .unwrap()
-        );
+        };
+        assert_eq!((erase(), erase()), (1, 0));
         let erased = store
             .read(|conn| trail::entry(conn, production, 0))
             .unwrap()
             .unwrap();
-        assert_eq!((erased.salt, erased.personal), (None, None));
+        // What is about others stays.
+        assert_eq!(erased.parts, [("other".to_owned(), kept)].into());
         assert_eq!((erased.entry, erased.hash), (entry, stored.hash));
         assert_eq!(store.read(|conn| verify(conn, production)).unwrap(), 2);
         assert_eq!(

@@ -140,6 +140,7 @@ pub fn signoff(leaf: u64) -> SignOff {
         received_at: at(30),
         leaf,
         met: Vec::new(),
+        openings: Vec::new(),
     }
 }
 
@@ -208,7 +209,7 @@ pub fn entry(production: ProductionId, kind: &str) -> NewEntry {
         gag: None,
         actor: None,
         facts: Map::from_iter([("revision".to_owned(), Value::from(3))]),
-        personal: None,
+        parts: Default::default(),
     }
 }
 

@@ -5,7 +5,9 @@ use std::collections::BTreeMap;
 use base64::{Engine, engine::general_purpose::URL_SAFE_NO_PAD};
 use serde_json::Value;
 
-use super::{ExportError, ExportHeader, ExportedLeaf, FoundSignOff, Verified, read, wrong};
+use super::{
+    ExportError, ExportHeader, ExportedLeaf, ExportedPart, FoundSignOff, Verified, read, wrong,
+};
 use crate::{
     leaf::{Entry, commitment},
     tree::{Hash, bytes_from_hex},
@@ -47,11 +49,7 @@ impl<'a> Reading<'a> {
 
     pub(super) fn leaf(&mut self, index: usize, text: &str) -> Result<(), ExportError> {
         let line = index + 2;
-        let ExportedLeaf {
-            entry,
-            salt,
-            personal,
-        } = read(line, text, "a leaf")?;
+        let ExportedLeaf { entry, parts } = read(line, text, "a leaf")?;
         if entry.index != index as u64 {
             let problem = format!(
                 "leaf {index} is expected here, but this one says it is {}",
@@ -62,7 +60,7 @@ impl<'a> Reading<'a> {
         if entry.production != self.production {
             return Err(wrong(line, "this leaf belongs to another production"));
         }
-        self.personal(line, &entry, salt.as_deref(), personal.as_ref())?;
+        self.parts(line, &entry, &parts)?;
         self.hashes.push(
             entry
                 .hash()
@@ -77,41 +75,37 @@ impl<'a> Reading<'a> {
         Ok(())
     }
 
-    fn personal(
+    fn parts(
         &mut self,
         line: usize,
         entry: &Entry,
-        salt: Option<&str>,
-        personal: Option<&Value>,
+        parts: &BTreeMap<String, ExportedPart>,
     ) -> Result<(), ExportError> {
-        match (&entry.commitment, salt, personal) {
-            (None, None, None) => Ok(()),
-            (None, ..) => Err(wrong(
-                line,
-                "there is personal data that the leaf does not commit to",
-            )),
-            (Some(_), _, None) => {
-                self.erased += 1;
-                Ok(())
-            }
-            (Some(_), None, Some(_)) => {
-                Err(wrong(line, "the salt for the personal data is missing"))
-            }
-            (Some(committed), Some(salt), Some(personal)) => {
-                let salt = bytes_from_hex(salt)
-                    .ok_or_else(|| wrong(line, "the salt must be 64 lower-case hex digits"))?;
-                let found = commitment(&salt, personal)
-                    .map_err(|error| wrong(line, format!("personal: {error}")))?;
-                if found != *committed {
-                    return Err(wrong(
-                        line,
-                        "the personal data is not what the leaf commits to",
-                    ));
-                }
-                self.kept += 1;
-                Ok(())
+        for (name, part) in parts {
+            let Some(committed) = entry.commitments.get(name) else {
+                let problem =
+                    format!("there is personal data, \"{name}\", that the leaf does not commit to");
+                return Err(wrong(line, problem));
+            };
+            let salt = bytes_from_hex(&part.salt).ok_or_else(|| {
+                wrong(
+                    line,
+                    format!("the salt of \"{name}\" must be 64 lower-case hex digits"),
+                )
+            })?;
+            let found = commitment(&salt, &part.said)
+                .map_err(|error| wrong(line, format!("\"{name}\": {error}")))?;
+            if found != *committed {
+                let problem = format!(
+                    "the personal data \"{name}\", or its salt, is not what the leaf commits to"
+                );
+                return Err(wrong(line, problem));
             }
         }
+        let kept = parts.len() as u64;
+        self.kept += kept;
+        self.erased += (entry.commitments.len() as u64).saturating_sub(kept);
+        Ok(())
     }
 
     fn facts(&mut self, entry: &Entry) {

@@ -107,6 +107,7 @@ export const signOffs = {
   all: 'Every signature ever made',
   verified: 'Signature verified on this device',
   notVerified: (why: string) => `Signature does not verify: ${why}`,
+  erased: 'The text was erased; its commitment stands.',
   unknownDevice: 'The device that signed is not in what this phone has.',
   signedFor: (who: string) => `Signed for ${who}`,
   whatChanged: (revision: number) => `What changed since revision ${revision}`,

@@ -113,6 +113,7 @@ export const signOffs: Texts['signOffs'] = {
   all: 'Todas las firmas hechas',
   verified: 'Firma verificada en este dispositivo',
   notVerified: (why) => `La firma no se verifica: ${why}`,
+  erased: 'El texto se borró; el compromiso que lo sustituye sigue en pie.',
   unknownDevice: 'El dispositivo que firmó no está entre los que conoce este teléfono.',
   signedFor: (who) => `En lugar de ${who}`,
   whatChanged: (revision) => `Qué ha cambiado desde la revisión ${revision}`,

@@ -13,6 +13,7 @@ import { needs } from './needs.ts';
 import { onDay } from './on-the-day.ts';
 import { alarm, clock, draft, outbox, ready, storage, update } from './outbox.ts';
 import { packets } from './packets.ts';
+import { past } from './past.ts';
 import { people, roster } from './people.ts';
 import { person } from './person.ts';
 import { delegates, ink, policy } from './policy.ts';
@@ -56,6 +57,7 @@ export const es: Texts = {
   delegates,
   ink,
   roster,
+  past,
   trail,
   settings,
   about,

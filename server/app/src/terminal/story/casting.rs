@@ -162,7 +162,16 @@ pub(super) fn cast(
                 facets: plan.facets,
                 note: "Cast".into(),
             };
-            commands::plans::revise(conn, &actor, now, gag, plan.revision, revision).map(|_| ())
+            commands::plans::revise(
+                conn,
+                &actor,
+                now,
+                gag,
+                plan.revision,
+                revision,
+                &mut crate::entropy::system,
+            )
+            .map(|_| ())
         })?
         .1;
     }

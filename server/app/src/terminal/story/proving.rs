@@ -9,7 +9,7 @@ use super::{Teller, casting::INSIDE, play_read};
 use crate::{
     demo::stage::Stage,
     packets::{self, Paper},
-    terminal::{fault::Fault, verify},
+    terminal::{fault::Fault, verify, verify_packet},
     trail_file,
 };
 
@@ -53,7 +53,7 @@ fn export(
     let production = stage.production;
     let (trail, key, size) = play_read(store, move |conn| {
         Ok((
-            trail_file::export(conn, production)?,
+            trail_file::export(conn, production, trail_file::Parts::Left)?,
             trail_file::verifying_key(conn, production)?,
             gagwright_store::trail::size(conn, production)?,
         ))
@@ -88,6 +88,25 @@ fn offline(
     teller.state(
         true,
         "the packet's proof verifies: this revision is in the signed tree.",
+    )?;
+
+    let pdf = play_read(store, move |conn| {
+        packets::build(conn, production, now, gag, Paper::A4)
+    })?;
+    verify_packet::check(&pdf, Some(key))?;
+    const PLACES: usize = 40;
+    let missed = (0..PLACES).filter(|place| {
+        let mut copy = pdf.clone();
+        if let Some(byte) = copy.get_mut(pdf.len() * (2 * place + 1) / (2 * PLACES)) {
+            *byte ^= 1;
+        }
+        verify_packet::check(&copy, Some(key)).is_ok()
+    });
+    teller.state(
+        missed.count() == 0,
+        &format!(
+            "the packet itself verifies, page and files together, and {PLACES} copies with one byte changed do not."
+        ),
     )?;
 
     let (case, _) = store.read(|conn| stage.judge(conn, gag))?;

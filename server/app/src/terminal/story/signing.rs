@@ -284,16 +284,20 @@ fn refusals(teller: &mut Teller, store: &Store, stage: Stage, gag: GagId) -> Res
     let medic = store.read(|conn| stage.by_code(conn, "C05"))?;
     let now = stage.now;
     let bearer = medic.clone();
-    let refused =
-        store.write(move |conn| commands::signoffs::submit(conn, &bearer, now, gag, &forged));
+    let refused = store.write(move |conn| {
+        let system = &mut crate::entropy::system;
+        commands::signoffs::submit(conn, &bearer, now, gag, &forged, Vec::new(), system)
+    });
     tell_refusal(
         teller,
         "a medic's sign-off made with a stranger's key",
         refused.err(),
     )?;
     let again = made.jws.clone();
-    let repeated =
-        store.write(move |conn| commands::signoffs::submit(conn, &medic, now, gag, &again));
+    let repeated = store.write(move |conn| {
+        let system = &mut crate::entropy::system;
+        commands::signoffs::submit(conn, &medic, now, gag, &again, Vec::new(), system)
+    });
     teller.state(
         repeated.is_ok(),
         "the medic's own sign-off, handed in a second time, is answered as the first time, and counts once.",

@@ -73,6 +73,8 @@ export const clearance: Record<string, string> = {
     'Se recibió una firma que no se verifica; no cuenta para nada.',
   'A later sign-off was received whose signature does not verify, so what it says is unknown.':
     'Se recibió después una firma que no se verifica, así que no se sabe qué dice.',
+  'the text was erased; its commitment stands ({which})':
+    'el texto se borró; el compromiso que lo sustituye sigue en pie ({which})',
   '{who} declined revision {n}: no reason was given':
     '{who} no dio su conformidad a la revisión {n}: sin motivo indicado',
   '{who} declined revision {n}: {why}': '{who} no dio su conformidad a la revisión {n}: {why}',

@@ -3,9 +3,19 @@
 export const trail: Record<string, string> = {
   'Somebody with no account': 'Alguien sin cuenta',
   'Somebody no longer on the roster': 'Alguien que ya no está en la lista',
+  // What a rebuilt gag cannot tell any more.
+  'The words beside leaf {n} were erased or are not in this file: why the hold was raised cannot be read any more; that it was said, when and by whom is known.':
+    'Las palabras junto a la hoja {n} se borraron o no están en este archivo: ya no se puede leer por qué se dio el alto; que se dijo, cuándo y quién lo dijo se sabe.',
+  'The words beside leaf {n} were erased or are not in this file: what the signer wrote cannot be read any more; that it was said, when and by whom is known.':
+    'Las palabras junto a la hoja {n} se borraron o no están en este archivo: ya no se puede leer lo que escribió quien firmó; que se dijo, cuándo y quién lo dijo se sabe.',
+  'What the roster said of {who}, leaf {n}, was erased or is not in this file: whether they could do what they were cast for cannot be known any more.':
+    'Lo que la lista decía de {who}, hoja {n}, se borró o no está en este archivo: ya no se puede saber si podía hacer aquello para lo que estaba en el reparto.',
+  'What the roster said of {who}, leaf {n}, was erased or is not in this file: which certificates they held when they signed cannot be known any more.':
+    'Lo que la lista decía de {who}, hoja {n}, se borró o no está en este archivo: ya no se puede saber qué certificados tenía cuando firmó.',
   'The production was started, with {who} as {roles}': 'Empezó la producción, con {who} como {roles}',
   '{who} added {person} on the roster': '{who} añadió a {person} a la lista',
   '{who} changed {person} on the roster': '{who} cambió a {person} en la lista',
+  '{who} erased what was kept about a person': '{who} borró lo que se guardaba de una persona',
   '{who} imported the roster table {table}: {new} new, {changed} changed, {same} as before':
     '{who} importó la tabla {table} de la lista: {new} nuevas, {changed} cambiadas, {same} iguales',
   '{who} wrote revision {n} of {code}': '{who} escribió la revisión {n} de {code}',

@@ -5,6 +5,7 @@ use gagwright_clearance::{GagId, Reading};
 
 use crate::{
     commands::{Actor, CommandError, NewReading, day},
+    entropy,
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -47,5 +48,12 @@ pub(in crate::http::api) fn log(
     gag: GagId,
     new: NewReading,
 ) -> Result<Reply, CommandError> {
-    Reply::recorded(&day::log_reading(desk.conn, actor, desk.now, gag, new)?)
+    Reply::recorded(&day::log_reading(
+        desk.conn,
+        actor,
+        desk.now,
+        gag,
+        new,
+        &mut entropy::system,
+    )?)
 }

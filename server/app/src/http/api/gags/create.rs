@@ -5,6 +5,7 @@ use gagwright_casting::ProductionId;
 
 use crate::{
     commands::{NewGag, gags},
+    entropy,
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -36,7 +37,7 @@ pub async fn create_gag(
     write
         .commit(&app, move |desk, Json(new)| {
             let actor = caller.on_production(desk.conn, *production, Permission::EditPlans)?;
-            let plan = gags::create(desk.conn, &actor, desk.now, new)?;
+            let plan = gags::create(desk.conn, &actor, desk.now, new, &mut entropy::system)?;
             let page = views::gag_page(desk.conn, &actor, desk.now, plan.gag)?;
             let reply = Reply::created(format!("/api/v1/gags/{}", plan.gag), &page)?;
             Ok(reply.tagged(plan.revision))

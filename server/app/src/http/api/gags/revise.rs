@@ -5,6 +5,7 @@ use gagwright_clearance::GagId;
 
 use crate::{
     commands::{Actor, CommandError, NewRevision, plans},
+    entropy,
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -61,7 +62,15 @@ pub(in crate::http::api) fn revise(
     expected: u32,
     new: NewRevision,
 ) -> Result<Reply, CommandError> {
-    let plan = plans::revise(desk.conn, actor, desk.now, gag, expected, new)?;
+    let plan = plans::revise(
+        desk.conn,
+        actor,
+        desk.now,
+        gag,
+        expected,
+        new,
+        &mut entropy::system,
+    )?;
     let page = views::gag_page(desk.conn, actor, desk.now, gag)?;
     let location = format!("/api/v1/gags/{gag}/plans/{}", plan.revision);
     Ok(Reply::created(location, &page)?.tagged(plan.revision))

@@ -1,5 +1,6 @@
 //! The roster.
 
+pub mod erase;
 pub mod export;
 pub mod import;
 pub mod list;

@@ -1,7 +1,7 @@
 //! Handing in a sign-off.
 
 use actix_web::post;
-use gagwright_clearance::{Drawing, GagId};
+use gagwright_clearance::{Drawing, GagId, Opening};
 use serde::Deserialize;
 use utoipa::ToSchema;
 
@@ -10,6 +10,7 @@ use crate::{
         marks,
         signoffs::{self, Taken},
     },
+    entropy,
     http::{
         answer::{Answer, Reply},
         caller::Caller,
@@ -29,6 +30,10 @@ pub struct Signed {
     /// Compact JWS with header `{"alg":"ES256","typ":"gagwright-signoff+jws","kid":"<device id>"}` over
     /// the statement's RFC 8785 bytes.
     pub jws: String,
+    /// The texts it commits to, conditions and a reason, each with its salt: they travel beside the sign-off
+    /// and can be erased.
+    #[serde(default)]
+    pub openings: Vec<Opening>,
     /// The mark the signer drew, whose hash the statement has in its `mark`. A sign-off that was carried here
     /// without it counts all the same; the drawing may follow with the same sign-off.
     #[serde(default)]
@@ -61,7 +66,15 @@ pub async fn submit_signoff(
     write
         .commit(&app, move |desk, Json(signed)| {
             let actor = caller.on_gag(desk.conn, *gag, Permission::ReadProduction)?;
-            let taken = signoffs::submit(desk.conn, &actor, desk.now, *gag, &signed.jws)?;
+            let taken = signoffs::submit(
+                desk.conn,
+                &actor,
+                desk.now,
+                *gag,
+                &signed.jws,
+                signed.openings,
+                &mut entropy::system,
+            )?;
             if let Some(mark) = &signed.mark {
                 marks::keep(desk.conn, &actor, &signed.jws, mark)?;
             }

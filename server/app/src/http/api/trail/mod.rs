@@ -1,5 +1,6 @@
 //! The append-only record and its proofs.
 
+pub mod at;
 pub mod changes;
 pub mod checkpoint;
 pub mod consistency;
