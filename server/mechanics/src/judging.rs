@@ -202,6 +202,23 @@ impl Rule {
         }
     }
 
+    /// The same where the limit has a tolerance of its own and may be as poor as this: what it may lose is kept in
+    /// hand beside the reserve.
+    #[must_use]
+    pub fn at_poorest(self, poorest: f64) -> Rule {
+        // A reserve is a share of the limit, which of nothing would be nothing.
+        let limit = if self.limit.abs() < 1e-12 {
+            1e-12
+        } else {
+            self.limit
+        };
+        Rule {
+            limit,
+            reserve: self.reserve + (limit - poorest).abs() / limit.abs(),
+            ..self
+        }
+    }
+
     /// The same for things that are counted or stated exactly: no reserve is asked for.
     #[must_use]
     pub fn exact(self) -> Rule {

@@ -10,11 +10,12 @@ use common::{
     close, inputs, plausible,
 };
 use gagwright_mechanics::{
-    Assessment, InputValue, Inputs, Standing, Status, find,
+    Assessment, InputValue, Inputs, ParameterKind, Shape, Standing, Status, find,
     models::{
         head, pedestrian,
         slide::{self, Slide},
     },
+    tools::{SpreadRequest, spread},
 };
 use serde_json::Value;
 
@@ -198,7 +199,7 @@ fn a_slide_in_is_judged_wet_and_dry() {
     assert_eq!(status(&ice, "reach_dry"), Status::Within);
     assert_eq!(status(&ice, "reach_wet"), Status::Exceeded);
     assert_eq!(status(&ice, "abort_room"), Status::Exceeded);
-    // With the middle exactly on the allowance half of the runs pass it (symmetry of the normal).
+    // With the middle exactly on the allowance half of the runs pass it (symmetry of the normal),
     let mark = 23.6 + figure(&good, "past_mark");
     let half = assess(
         "slide-in",
@@ -207,8 +208,9 @@ fn a_slide_in_is_judged_wet_and_dry() {
             ("mark_allowance", Exact(0.0)),
         ],
     );
-    close(figure(&half, "pass_dry"), 0.5, 1e-6);
-    // One spread further back, 0.1587 of them (tables of the normal distribution).
+    // up to the runs' longer tail, which moves the middle by a hair.
+    close(figure(&half, "pass_dry"), 0.5, 0.01);
+    // One spread further back 0.1587 of them (tables of the normal distribution), and somewhat more for that tail.
     let spread = figure(&good, "spread_dry");
     let back = assess(
         "slide-in",
@@ -217,7 +219,8 @@ fn a_slide_in_is_judged_wet_and_dry() {
             ("mark_allowance", Exact(spread)),
         ],
     );
-    close(figure(&back, "pass_dry"), 0.158_655, 1e-4);
+    let passes = figure(&back, "pass_dry");
+    assert!((0.158_655..0.175).contains(&passes), "{passes}");
     assert_eq!(status(&back, "pass_dry"), Status::Exceeded);
     let near = assess("slide-in", &[("people_distance", Number(3.0))]);
     assert_eq!(status(&near, "gap_dry"), Status::Exceeded);
@@ -405,4 +408,218 @@ fn a_car_hit_keeps_its_marks() {
     assert_eq!(status(&stopped, "contact_speed"), Status::Unknown);
     let wall = assess("car-hit", &[("camera_distance", Number(8.0))]);
     assert_eq!(status(&wall, "stop_gap"), Status::Exceeded);
+}
+
+/// The same with every input exact.
+fn assess_exactly(technique: &str, changes: &[(&str, Given)]) -> Assessment {
+    let described = find(technique).unwrap();
+    let mut given: Inputs = plausible(technique);
+    given.0.extend(inputs(changes).0);
+    for parameter in described.parameters() {
+        let ParameterKind::Number { default, .. } = parameter.kind else {
+            continue;
+        };
+        let stated = match given.0.get(parameter.name) {
+            Some(InputValue::Number { value, .. }) => Some(*value),
+            _ => default,
+        };
+        if let Some(value) = stated {
+            let exact = InputValue::Number {
+                value,
+                tolerance: Some(0.0),
+            };
+            given.0.insert(parameter.name.to_owned(), exact);
+        }
+    }
+    described.assess(&given).unwrap()
+}
+
+fn interval(assessment: &Assessment, name: &str) -> (f64, f64) {
+    let found = assessment.figures.iter().find(|figure| figure.name == name);
+    let found = found.unwrap_or_else(|| panic!("no figure {name}"));
+    (found.low, found.high)
+}
+
+fn with_tolerance(technique: &str, name: &str, value: f64, tolerance: f64) -> Assessment {
+    let mut given: Inputs = plausible(technique);
+    let number = InputValue::Number {
+        value,
+        tolerance: Some(tolerance),
+    };
+    given.0.insert(name.to_owned(), number);
+    find(technique).unwrap().assess(&given).unwrap()
+}
+
+#[test]
+fn a_slide_swings_out_further_than_it_rests() {
+    // The path itself is the measure: nothing of the car may pass the reach on the way. Half a width is the least
+    // that a car reaches from its middle, however it lies.
+    for speed in [12.0, 16.0, 20.0, 25.0] {
+        for degrees in [6.0, 14.0, 22.0, 30.0, 40.0] {
+            let run = assess_exactly(
+                "slide-in",
+                &[
+                    ("approach_speed", Number(speed)),
+                    ("slide_speed", Number(speed)),
+                    ("steer_angle", Number(degrees * DEGREE)),
+                ],
+            );
+            let path = run
+                .traces
+                .iter()
+                .find(|trace| trace.name == "path")
+                .unwrap();
+            let most = path.y[1]
+                .values
+                .iter()
+                .fold(0.0_f64, |most, aside| most.max(aside.abs()));
+            assert!(
+                figure(&run, "side_reach") >= most + 0.9,
+                "{speed} {degrees}: {most}"
+            );
+        }
+    }
+    // 20 m/s with 30 degrees on 0.7: it rests 1.8 m aside, and a corner reaches 5.30 m on the way (each corner from
+    // the path and the heading at each moment), where 5 m are clear.
+    let out = [
+        ("approach_speed", Number(20.0)),
+        ("slide_speed", Number(20.0)),
+        ("steer_angle", Number(30.0 * DEGREE)),
+        ("friction_wet", Number(0.7)),
+        ("people_distance", Number(60.0)),
+        ("corridor_half_width", Number(5.0)),
+    ];
+    let swings = assess_exactly("slide-in", &out);
+    assert!(figure(&swings, "aside").abs() < 2.0);
+    assert!(figure(&swings, "side_reach") >= 5.30);
+    assert_eq!(status(&swings, "side_room"), Status::Exceeded);
+}
+
+#[test]
+fn the_nose_stops_before_the_people() {
+    // 10 m/s, 1.5 s, then 0.85 x 0.55 g: 15 + 100 / (2 x 4.5846) = 25.906 m for the middle and 2.25 m more for the
+    // nose (elementary mechanics), where the people are 27.298 m from the brake mark.
+    let changes = [
+        ("approach_speed", Number(10.0)),
+        ("slide_speed", Number(6.0)),
+        ("mark_distance", Number(12.0)),
+        ("people_distance", Number(15.298)),
+    ];
+    let run = assess_exactly("slide-in", &changes);
+    close(figure(&run, "abort_distance"), 25.906 + 2.25, 1e-4);
+    assert_eq!(status(&run, "abort_room"), Status::Exceeded);
+    let mut given: Inputs = plausible("slide-in");
+    given.0.remove("car_length");
+    let unknown = find("slide-in").unwrap().assess(&given).unwrap();
+    assert_eq!(status(&unknown, "abort_room"), Status::Unknown);
+}
+
+#[test]
+fn what_is_clear_may_be_less_than_stated() {
+    // What a tolerance allows is possible: where the check at its low end is not within, neither is the whole.
+    for (name, check, value) in [
+        ("corridor_half_width", "side_room", 8.0),
+        ("people_distance", "abort_room", 44.0),
+    ] {
+        let mut seen = Vec::new();
+        for tolerance in [0.0, 0.5, 1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0] {
+            let whole = status(&with_tolerance("slide-in", name, value, tolerance), check);
+            let low = (value - tolerance).max(1.0);
+            let end = status(&with_tolerance("slide-in", name, low, 0.0), check);
+            assert!(
+                end == Status::Within || whole != Status::Within,
+                "{check} {tolerance}"
+            );
+            seen.push(whole);
+        }
+        assert_eq!(seen.first(), Some(&Status::Within), "{check}");
+        assert_eq!(seen.last(), Some(&Status::Marginal), "{check}");
+    }
+}
+
+#[test]
+fn the_run_off_ends_where_one_run_in_a_million_does() {
+    // By its own meaning: with people at the zone's end, the chance to reach them is one in a million.
+    for wet in [0.55, 0.35] {
+        let run = assess("slide-in", &[("friction_wet", Number(wet))]);
+        let Shape::Rectangle { x1, .. } = run.zones[0].shape else {
+            panic!("{:?}", run.zones[0].shape)
+        };
+        let people = x1 - 23.6;
+        let at = assess(
+            "slide-in",
+            &[
+                ("friction_wet", Number(wet)),
+                ("people_distance", Number(people)),
+            ],
+        );
+        let reach = figure(&at, "reach_dry").max(figure(&at, "reach_wet"));
+        assert!(reach <= 1e-6 * (1.0 + 1e-9), "{wet}: {reach}");
+        assert!(reach > 0.9e-6, "{wet}: {reach}");
+    }
+    // Friction that may be nothing within four of its deviations: 3e-5 of runs never stop.
+    let ice = assess("slide-in", &[("friction_wet", Number(0.1))]);
+    assert!(says(&ice, "no_end"));
+    assert!(!says(&assess("slide-in", &[]), "no_end"));
+}
+
+#[test]
+fn chances_past_the_mark_are_those_of_many_runs() {
+    // Runs drawn one by one from the same tolerances and driven by the model: one in twenty comes further than their
+    // own 95 % point. A sum over friction alone, the rest as a normal, is near it; a plain normal gives about 0.036.
+    let mut given: Inputs = plausible("slide-in");
+    given
+        .0
+        .extend(inputs(&[("surface_state", Option("wet"))]).0);
+    let technique = find("slide-in").unwrap();
+    let request = SpreadRequest {
+        inputs: given.clone(),
+        draws: 4000,
+        seed: 7,
+    };
+    let drawn = spread(technique, &request).unwrap();
+    let past = drawn
+        .figures
+        .iter()
+        .find(|f| f.name == "past_mark")
+        .unwrap();
+    // 4,000 draws place these shares within 0.024 and 0.007 (two deviations of a binomial share).
+    for (allowed, share, within) in [(past.median, 0.5, 0.024), (past.high, 0.05, 0.007)] {
+        let mut at = given.clone();
+        at.0.extend(inputs(&[("mark_allowance", Exact(allowed))]).0);
+        let found = figure(&technique.assess(&at).unwrap(), "pass_wet");
+        assert!((found - share).abs() < within, "{found} {share}");
+    }
+}
+
+#[test]
+fn a_heading_is_off_by_as_much_as_its_far_end() {
+    let mut given: Inputs = plausible("slide-in");
+    given
+        .0
+        .extend(inputs(&[("wanted_heading", Exact(1.794_981))]).0);
+    let run = find("slide-in").unwrap().assess(&given).unwrap();
+    let (low, high) = interval(&run, "heading");
+    let (least, most) = interval(&run, "heading_miss");
+    // The difference to a fixed heading moves as the heading does.
+    close(high - low, most - least, 1e-9);
+    close(most, high - 1.794_981, 1e-9);
+    for name in ["heading", "heading_short"] {
+        assert_ne!(status(&run, name), Status::Within, "{name}");
+    }
+}
+
+#[test]
+fn the_slipperier_surface_is_named_as_it_is() {
+    let run = assess(
+        "slide-in",
+        &[("friction_dry", Number(0.5)), ("friction_wet", Number(0.6))],
+    );
+    let rain = run
+        .cautions
+        .iter()
+        .find(|caution| caution.name == "rain")
+        .unwrap();
+    assert!(!rain.text.contains('-'), "{}", rain.text);
+    assert!(rain.text.contains("further when the surface is dry"));
 }

@@ -120,18 +120,20 @@ pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
         ));
     }
     let room = input("mark_distance") + input("people_distance");
+    let least_room = least(evaluation, "mark_distance") + least(evaluation, "people_distance");
     checks.push(judge(
         evaluation,
         Rule::planned(
             "abort_room", "Room to stop on an abort", Subject::Figure("abort_distance"), Quantity::Length,
             Bound::AtMost, room,
-            &["approach_speed", "friction_dry", "friction_wet", "mark_distance", "people_distance"],
-        ),
+            &["approach_speed", "friction_dry", "friction_wet", "mark_distance", "people_distance", "car_length"],
+        )
+        .at_poorest(least_room),
         |held| {
             format!(
-                "A call at the brake mark stops the car in {}, up to {} within the tolerances; the people are {} \
-                 on, so a later call comes too late.",
-                length(held.value), length(held.high), length(room)
+                "A call at the brake mark stops the car with its nose {} on, up to {} within the tolerances; the \
+                 people are {} on, {} at the least, so a later call comes too late.",
+                length(held.value), length(held.high), length(room), length(least_room)
             )
         },
     ));
@@ -141,11 +143,13 @@ pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
             "side_room", "Clear ground to the side", Subject::Figure("side_reach"), Quantity::Length,
             Bound::AtMost, input("corridor_half_width"),
             run_and!("friction_dry", "friction_wet", "car_length", "car_width", "corridor_half_width"),
-        ),
+        )
+        .at_poorest(least(evaluation, "corridor_half_width")),
         |held| {
             format!(
-                "The car reaches {} to the side, up to {} within the tolerances, where {} are clear.",
-                length(held.value), length(held.high), length(input("corridor_half_width"))
+                "The car reaches {} to the side, up to {} within the tolerances, where {} are clear, {} at the least.",
+                length(held.value), length(held.high), length(input("corridor_half_width")),
+                length(least(evaluation, "corridor_half_width"))
             )
         },
     ));
@@ -186,24 +190,47 @@ pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     let heading = evaluation
         .value("heading")
         .map_or_else(String::new, |v| say(Quantity::Angle, v));
-    checks.push(judge(
-        evaluation,
-        Rule::policy(
+    let short = evaluation
+        .policies
+        .get("heading")
+        .map_or(f64::NAN, |policy| -policy.value);
+    for (name, title, bound) in [
+        ("heading", "Turned past the wanted heading", Bound::AtMost),
+        (
+            "heading_short",
+            "Turned short of the wanted heading",
+            Bound::AtLeast,
+        ),
+    ] {
+        // Both sides are held to the one limit, because a middle would hide the end that is far off.
+        let rule = Rule::policy(
             evaluation,
             "heading",
-            "Heading at rest",
+            title,
             Subject::Figure("heading_miss"),
-            Bound::AtMost,
+            bound,
             RUN,
         )
-        .cautionary(),
-        |held| {
+        .cautionary();
+        let limit = if bound == Bound::AtLeast {
+            short
+        } else {
+            rule.limit
+        };
+        checks.push(judge(evaluation, Rule { name, limit, ..rule }, |held| {
             format!(
-                "The car rests turned by {heading}, {} off what is wanted; more speed at the hand brake or more \
-                 steering turns it further.",
-                say(Quantity::Angle, held.value)
+                "The car rests turned by {heading}, {} off what is wanted, {} to {} within the tolerances; more speed \
+                 at the hand brake or more steering turns it further.",
+                say(Quantity::Angle, held.value),
+                say(Quantity::Angle, held.low),
+                say(Quantity::Angle, held.high)
             )
-        },
-    ));
+        }));
+    }
     checks
+}
+
+/// The low end of an input's tolerance.
+fn least(evaluation: &Evaluation, name: &str) -> f64 {
+    evaluation.values.ends_of(name).map_or(0.0, |(low, _)| low)
 }

@@ -11,7 +11,7 @@ mod tables;
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
-    models::{slide, spread},
+    models::slide,
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
@@ -111,19 +111,17 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
         };
         out.set(deviation, scatter.deviation);
         let Some(mark) = mark else { continue };
-        let beyond = |limit: f64, middle: f64| {
-            spread::normal_outside(f64::NEG_INFINITY, limit, middle, scatter.deviation)
-                .max(SMALLEST_CHANCE)
-        };
         if let Some((people, size)) = people.zip(size) {
             let chance = scatter.reaches(mark + people, size);
             out.set(reach, chance.max(SMALLEST_CHANCE));
         }
         out.set_if(
             pass,
-            moved
-                .number("mark_allowance")
-                .map(|allowed| beyond(mark + allowed, scatter.along)),
+            moved.number("mark_allowance").map(|allowed| {
+                // The mark is for the car's middle, which has no size.
+                let chance = scatter.reaches(mark + allowed, (0.0, 0.0));
+                chance.max(SMALLEST_CHANCE)
+            }),
         );
     }
     if let Some(run) = shot {
@@ -132,7 +130,7 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
             "heading_miss",
             moved
                 .number("wanted_heading")
-                .map(|wanted| (run.heading - wanted).abs()),
+                .map(|wanted| run.heading - wanted),
         );
         out.set("aside", run.aside);
         out.set("brake_distance", run.braked);
@@ -142,9 +140,10 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
     if let [Some(dry), Some(wet)] = &driven {
         out.set_if(
             "side_reach",
-            // However it lies, it reaches no further than half its diagonal from its middle.
+            // It swings out further than it rests; and however it lies, it reaches no further than half its
+            // diagonal from its middle.
             size.map(|(length, width)| {
-                dry.aside.abs().max(wet.aside.abs()) + 0.5 * libm::hypot(length, width)
+                dry.furthest_aside.max(wet.furthest_aside) + 0.5 * libm::hypot(length, width)
             }),
         );
     }

@@ -2,12 +2,13 @@
 
 use super::{
     checks::RUN,
-    run::{self, Setup},
+    run::{self, Scatter, Setup, Surface},
 };
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
     plotting::Recorder,
+    reading::Values,
     units::{Quantity, say},
 };
 
@@ -45,23 +46,26 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     ]
 }
 
-/// Deviations past the middle that one run in a million goes beyond.
-const ONE_IN_A_MILLION: f64 = 4.753;
+/// The share of runs that may end beyond the run-off.
+const ONE_IN_A_MILLION: f64 = 1e-6;
+
+/// How far one run in a million comes on either surface, and whether that is where the runs end; none before all
+/// is entered.
+fn run_off(values: &Values) -> Option<(f64, bool)> {
+    let size = (values.number("car_length")?, values.number("car_width")?);
+    let (mut most, mut ends) = (0.0_f64, true);
+    for surface in [Surface::Dry, Surface::Wet] {
+        let scatter: Scatter = run::scatter(values, surface)?;
+        let end = scatter.beyond_which(ONE_IN_A_MILLION, size);
+        ends &= end.is_some();
+        most = most.max(end.unwrap_or_else(|| scatter.furthest() + libm::hypot(size.0, size.1)));
+    }
+    Some((most, ends))
+}
 
 pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
     let values = &evaluation.values;
-    let (Some(mark), Some(people), Some(side)) = (
-        values.number("mark_distance"),
-        values.number("people_distance"),
-        evaluation.figure("side_reach"),
-    ) else {
-        return Vec::new();
-    };
-    let ends = [("gap_dry", "spread_dry"), ("gap_wet", "spread_wet")].map(|(gap, spread)| {
-        let gap = evaluation.value(gap)?;
-        Some(mark + people - gap + ONE_IN_A_MILLION * evaluation.value(spread)?)
-    });
-    let [Some(dry), Some(wet)] = ends else {
+    let (Some((end, _)), Some(side)) = (run_off(values), evaluation.figure("side_reach")) else {
         return Vec::new();
     };
     vec![Zone {
@@ -69,7 +73,7 @@ pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
         title: "Run-off of the car".to_owned(),
         shape: Shape::Rectangle {
             x0: 0.0,
-            x1: dry.max(wet),
+            x1: end,
             y0: -side.high,
             y1: side.high,
         },
@@ -90,13 +94,27 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
     let values = &evaluation.values;
     let length = |value| say(Quantity::Length, value);
     if let (Some(dry), Some(wet)) = (evaluation.value("gap_dry"), evaluation.value("gap_wet")) {
-        say_so(
-            "rain",
+        let text = if dry >= wet {
             format!(
                 "The same run rests {} further when the surface is wet: measure friction again after any rain, \
                  wetting down or oil.",
                 length(dry - wet)
-            ),
+            )
+        } else {
+            format!(
+                "The same run rests {} further when the surface is dry: see whether the two frictions were \
+                 exchanged.",
+                length(wet - dry)
+            )
+        };
+        say_so("rain", text);
+    }
+    if run_off(values).is_some_and(|(_, ends)| !ends) {
+        say_so(
+            "no_end",
+            "Within the spread of friction more than one run in a million does not come to rest: the run-off has no \
+             end that can be drawn."
+                .to_owned(),
         );
     }
     if let (Some(approach), Some(hand_brake)) = (

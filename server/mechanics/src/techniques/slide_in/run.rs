@@ -90,7 +90,9 @@ impl Setup {
             speed: self.approach,
             heading: 0.0,
         });
+        let mut furthest_aside = 0.0_f64;
         let rest = slide::slide_and_watch(&self.slide, |moment| {
+            furthest_aside = furthest_aside.max(moment.aside.abs());
             watch(Moment {
                 time: before + moment.time,
                 along: braked + moment.along,
@@ -101,18 +103,21 @@ impl Setup {
             braked,
             along: braked + rest.along,
             aside: rest.aside,
+            furthest_aside: furthest_aside.max(rest.aside.abs()),
             heading: rest.heading,
             time: before + rest.time,
         })
     }
 }
 
-/// Where a run ends, from the brake mark.
+/// Where a run ends, from the brake mark, and how far out it swings on the way.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Run {
     pub braked: f64,
     pub along: f64,
     pub aside: f64,
+    /// Furthest that the middle comes from the line of the approach, either way.
+    pub furthest_aside: f64,
     pub heading: f64,
     pub time: f64,
 }
@@ -201,7 +206,39 @@ impl Scatter {
         }
         chance.min(1.0)
     }
+
+    /// Where the car's nose comes in no more than that share of runs; none when more of them never stop.
+    pub fn beyond_which(&self, share: f64, size: (f64, f64)) -> Option<f64> {
+        let mut low = self.along;
+        let mut high = self.along + FIRST_LOOK;
+        while self.reaches(high, size) > share {
+            if high > FURTHEST_LOOK {
+                return None;
+            }
+            low = high;
+            high *= 2.0;
+        }
+        while high - low > 0.01 {
+            let middle = 0.5 * (low + high);
+            if self.reaches(middle, size) > share {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Some(high)
+    }
+
+    /// The furthest stop of all frictions looked at.
+    pub fn furthest(&self) -> f64 {
+        let stops = self.by_friction.iter().flatten();
+        stops.fold(self.along, |most, (along, _)| most.max(*along))
+    }
 }
+
+/// Where the search for the end of the runs begins and where it gives up, m.
+const FIRST_LOOK: f64 = 10.0;
+const FURTHEST_LOOK: f64 = 5000.0;
 
 /// The inputs whose tolerances differ from run to run.
 const SCATTERING: [&str; 7] = [
@@ -262,7 +299,8 @@ pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
     })
 }
 
-/// The distance to stop straight on an abort call, on the slipperier surface.
+/// How far the nose comes, from where the middle is at the call, when the car stops straight on an abort on the
+/// slipperier surface.
 pub(super) fn abort(values: &Values) -> Option<f64> {
     let friction = values
         .number("friction_dry")?
@@ -271,9 +309,10 @@ pub(super) fn abort(values: &Values) -> Option<f64> {
         values.number("brake_share")? * friction,
         values.number("road_rise")?,
     );
-    slide::stopping_distance(
+    let stop = slide::stopping_distance(
         values.number("approach_speed")?,
         values.number("abort_reaction")?,
         slowing,
-    )
+    )?;
+    Some(stop + 0.5 * values.number("car_length")?)
 }

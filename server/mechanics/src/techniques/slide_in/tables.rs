@@ -313,7 +313,7 @@ pub(super) static FIGURES: [FigureDescription; 19] = [
         "heading_miss",
         "Off the wanted heading",
         Quantity::Angle,
-        "Between the heading at rest and the wanted one.",
+        "The heading at rest less the wanted one: negative is turned less than wanted.",
     ),
     figure(
         "aside",
@@ -325,7 +325,8 @@ pub(super) static FIGURES: [FigureDescription; 19] = [
         "side_reach",
         "Reach to the side",
         Quantity::Length,
-        "Furthest that a part of the car may rest from that line, on either surface, however it lies.",
+        "Furthest that a part of the car may come from that line on the way or at rest, on either surface, however it \
+         lies.",
     ),
     figure(
         "brake_distance",
@@ -349,7 +350,7 @@ pub(super) static FIGURES: [FigureDescription; 19] = [
         "abort_distance",
         "Distance to stop on an abort",
         Quantity::Length,
-        "Straight, from the call at approach speed on the slipperier surface.",
+        "Straight, from the car's middle at the call to its nose at rest, at approach speed on the slipperier surface.",
     ),
     figure(
         "tipping_margin",

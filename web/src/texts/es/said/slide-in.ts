@@ -102,8 +102,8 @@ export const slideIn: Record<string, string> = {
   "How far the car's middle rests from the line of the approach.":
     'A cuánto de la línea de llegada queda el centro del coche.',
   'Reach to the side': 'Alcance lateral',
-  'Furthest that a part of the car may rest from that line, on either surface, however it lies.':
-    'Lo más lejos de esa línea que puede quedar una parte del coche, en cualquier firme y posición.',
+  'Furthest that a part of the car may come from that line on the way or at rest, on either surface, however it lies.':
+    'Lo más lejos de esa línea que puede llegar una parte del coche, en marcha o parado, en cualquier firme y posición.',
   'Straight braking': 'Frenado recto',
   'From the brake mark to the hand brake, lateness included.':
     'De la marca de frenado al freno de mano, incluido el retraso.',
@@ -113,8 +113,8 @@ export const slideIn: Record<string, string> = {
   'For the cue of whoever acts when the car arrives.':
     'Para dar la señal a quien actúa cuando llega el coche.',
   'Distance to stop on an abort': 'Distancia de parada si se aborta',
-  'Straight, from the call at approach speed on the slipperier surface.':
-    'En recto, desde el aviso a velocidad de llegada en el firme más resbaladizo.',
+  "Straight, from the car's middle at the call to its nose at rest, at approach speed on the slipperier surface.":
+    'En recto, del centro del coche al avisar a su morro al parar, a velocidad de llegada en el firme más resbaladizo.',
   'Margin against tipping': 'Margen contra el vuelco',
   'Static stability factor over the higher friction: at 1 the tyres can tip the car on level ground.':
     'Factor estático de estabilidad entre el mayor rozamiento: con 1 los neumáticos pueden volcar el coche en llano.',
@@ -125,10 +125,10 @@ export const slideIn: Record<string, string> = {
   'On the {@surface} surface {#chance} of runs end more than {allowed} past the mark, with a spread of {spread}; move the brake mark back for this surface.':
     'En {surface}, {chance} de las pasadas acaban más de {allowed} pasada la marca, con una dispersión de {spread}; adelante el frenado para este firme.',
   'Room to stop on an abort': 'Espacio para parar si se aborta',
-  'A call at the brake mark stops the car in {distance}, up to {most} within the tolerances; the people are {room} on, so a later call comes too late.':
-    'Un aviso en la marca de frenado para el coche en {distance}, hasta {most} con las tolerancias; las personas están a {room}, así que un aviso posterior llega tarde.',
-  'The car reaches {reach} to the side, up to {most} within the tolerances, where {clear} are clear.':
-    'El coche llega {reach} hacia el lado, hasta {most} con las tolerancias, donde hay {clear} libres.',
+  'A call at the brake mark stops the car with its nose {distance} on, up to {most} within the tolerances; the people are {room} on, {least} at the least, so a later call comes too late.':
+    'Un aviso en la marca de frenado para el coche con el morro a {distance}, hasta {most} con las tolerancias; las personas están a {room}, como mínimo a {least}, así que un aviso posterior llega tarde.',
+  'The car reaches {reach} to the side, up to {most} within the tolerances, where {clear} are clear, {least} at the least.':
+    'El coche llega {reach} hacia el lado, hasta {most} con las tolerancias, donde hay {clear} libres, como mínimo {least}.',
   "{#factor}: the car tips at that many times its tyres' grip on level ground; {wanted} is wanted, because a kerb or a rut trips it sooner.":
     '{factor}: el coche vuelca a esas veces el agarre de sus neumáticos en llano; se quiere {wanted}, porque un bordillo o una rodera lo vuelca antes.',
   'Friction that is counted on': 'Rozamiento con que se cuenta',
@@ -144,12 +144,19 @@ export const slideIn: Record<string, string> = {
     'De la marca de frenado a donde acaba una pasada de cada millón, en mojado o en seco: aquí nadie está de pie, agachado ni con una cámara atendida.',
   'The same run rests {further} further when the surface is wet: measure friction again after any rain, wetting down or oil.':
     'La misma pasada acaba {further} más allá con el firme mojado: mida otra vez el rozamiento tras lluvia, riego o aceite.',
+  'The same run rests {further} further when the surface is dry: see whether the two frictions were exchanged.':
+    'La misma pasada acaba {further} más allá con el firme seco: compruebe si los dos rozamientos están cambiados.',
+  'Within the spread of friction more than one run in a million does not come to rest: the run-off has no end that can be drawn.':
+    'Con la dispersión del rozamiento, más de una pasada de cada millón no llega a parar: la zona de escape no tiene un final que se pueda dibujar.',
   'The hand brake is planned at {speed} and the car comes at {approach}: it slides from the mark with no straight braking.':
     'El freno de mano se prevé a {speed} y el coche llega a {approach}: derrapa desde la marca sin frenar recto.',
   'Off the wanted heading': 'Error de orientación',
-  'Between the heading at rest and the wanted one.': 'Entre la orientación al parar y la deseada.',
-  'The car rests turned by {heading}, {off} off what is wanted; more speed at the hand brake or more steering turns it further.':
-    'El coche queda girado {heading}, a {off} de lo deseado; más velocidad al freno de mano o más dirección lo giran más.',
+  'The heading at rest less the wanted one: negative is turned less than wanted.':
+    'La orientación al parar menos la deseada: negativo es girar menos de lo deseado.',
+  'Turned past the wanted heading': 'Giro más allá del deseado',
+  'Turned short of the wanted heading': 'Giro menor que el deseado',
+  'The car rests turned by {heading}, {off} off what is wanted, {least} to {most} within the tolerances; more speed at the hand brake or more steering turns it further.':
+    'El coche queda girado {heading}, a {off} de lo deseado, de {least} a {most} con las tolerancias; más velocidad al freno de mano o más dirección lo giran más.',
   'With this friction and this fall of the road the car does not come to rest.':
     'Con este rozamiento y esta bajada del firme el coche no llega a parar.',
   'The wet gap is {#times} spreads of {spread}: a burst tyre, a stuck hand brake or a late foot is not in that spread, so people need a way out as well as a gap.':
