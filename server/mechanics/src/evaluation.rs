@@ -3,9 +3,12 @@
 //! The method, the same for every technique: the computation runs once at the stated values, then with
 //! each toleranced input at each end of its tolerance, which shows what moves which figure and which
 //! way. Then, for each figure, once with every input at the end that raises it and once with every
-//! input at the end that lowers it. The interval is the span of all values seen. It is exact where a
-//! figure rises or falls steadily with each input over its tolerance, and it is worst case: it does
-//! not assume that errors cancel. Nothing here is random.
+//! input at the end that lowers it. The interval is the span of all values seen, in whichever state and
+//! for whichever figure it was looked at. It is exact where a figure rises or falls steadily with each
+//! input over its tolerance, and it is worst case: it does not assume that errors cancel. A technique whose
+//! figures turn within the tolerances names the states to look at besides; one with a figure that is the size
+//! of a difference gives the difference itself as a guide, by which inputs that seem to do the same are told
+//! apart. Nothing here is random.
 
 use core::cell::RefCell;
 
@@ -18,7 +21,10 @@ use crate::{
 
 /// The figures of one run. A figure that is not set is unknown.
 #[derive(Clone, Debug, Default)]
-pub struct Computed(Vec<(&'static str, f64)>);
+pub struct Computed {
+    figures: Vec<(&'static str, f64)>,
+    guides: Vec<(&'static str, f64)>,
+}
 
 impl Computed {
     /// No figures yet.
@@ -28,7 +34,13 @@ impl Computed {
 
     /// Sets a figure.
     pub fn set(&mut self, name: &'static str, value: f64) {
-        self.0.push((name, value));
+        self.figures.push((name, value));
+    }
+
+    /// Sets a guide: a quantity that is no figure but by whose sign figures turn. At balance both ends of
+    /// every input raise |a - b| alike, and only a - b tells which of them do so together.
+    pub fn guide(&mut self, name: &'static str, value: f64) {
+        self.guides.push((name, value));
     }
 
     /// Sets a figure when it could be computed.
@@ -40,16 +52,20 @@ impl Computed {
 
     /// The figures that were set, in the order they were.
     pub fn iter(&self) -> impl Iterator<Item = (&'static str, f64)> {
-        self.0.iter().copied()
+        self.figures.iter().copied()
     }
 
     /// A figure's value.
     pub fn get(&self, name: &str) -> Option<f64> {
-        self.0
-            .iter()
-            .find(|(set, _)| *set == name)
-            .map(|(_, value)| *value)
+        found(&self.figures, name)
     }
+}
+
+fn found(among: &[(&'static str, f64)], name: &str) -> Option<f64> {
+    among
+        .iter()
+        .find(|(set, _)| *set == name)
+        .map(|(_, value)| *value)
 }
 
 /// Checked inputs and the figures they give.
@@ -93,10 +109,8 @@ pub(crate) fn keep<T>(kept: &RefCell<Vec<T>>, run: T) {
     }
 }
 
-/// The most corner states looked at, so that the work is bounded whatever the number of figures. The
-/// first figures are the most telling, so theirs come first; a figure past the bound gets the sum of
-/// its single moves, which is the same where it is a straight line.
-const MOST_CORNERS: usize = 32;
+/// A state that a technique knows to be telling: which end each named input is at, -1 the low, 1 the high.
+pub type Ends = [(&'static str, i8)];
 
 /// Runs `compute` over the tolerances.
 ///
@@ -105,6 +119,20 @@ const MOST_CORNERS: usize = 32;
 pub fn over_tolerances(
     values: Values,
     descriptions: &'static [FigureDescription],
+    compute: impl Fn(&Values) -> Computed,
+) -> Result<Evaluation, AssessError> {
+    over_tolerances_and(values, descriptions, &[], compute)
+}
+
+/// The same, looking besides at states that the technique names: where a figure turns within the tolerances,
+/// single moves from the plan lead the search the wrong way.
+///
+/// # Errors
+/// When the inputs together give a figure that is not a finite number.
+pub fn over_tolerances_and(
+    values: Values,
+    descriptions: &'static [FigureDescription],
+    named: &[&Ends],
     compute: impl Fn(&Values) -> Computed,
 ) -> Result<Evaluation, AssessError> {
     let centre = compute(&values);
@@ -121,9 +149,48 @@ pub fn over_tolerances(
             })
         })
         .collect();
+    let corner = |pattern: &[i8]| {
+        let mut moved = values.clone();
+        for (end, &(index, low, high)) in pattern.iter().zip(&moving) {
+            match end {
+                0 => {}
+                -1 => moved.set(index, low),
+                _ => moved.set(index, high),
+            }
+        }
+        compute(&moved)
+    };
+    let is_new = |pattern: &Vec<i8>, corners: &[(Vec<i8>, Computed)]| {
+        // One input alone was seen already.
+        pattern.iter().filter(|end| **end != 0).count() > 1
+            && corners.iter().all(|(seen, _)| seen != pattern)
+    };
     let mut corners: Vec<(Vec<i8>, Computed)> = Vec::new();
-    let mut figures = Vec::new();
-    let mut open = Vec::new();
+    for ends in named {
+        let pattern: Vec<i8> = moving
+            .iter()
+            .map(|(moved, _, _)| {
+                let at = |name: &str| values.index_of(name) == Some(*moved);
+                let known = ends.iter().find(|(name, _)| at(name));
+                known.map_or(0, |(_, end)| *end)
+            })
+            .collect();
+        if is_new(&pattern, &corners) {
+            let computed = corner(&pattern);
+            corners.push((pattern, computed));
+        }
+    }
+    let guides = guides(&centre, &single);
+    for guide in &guides {
+        for pattern in [guide.clone(), guide.iter().map(|end| -end).collect()] {
+            if is_new(&pattern, &corners) {
+                let computed = corner(&pattern);
+                corners.push((pattern, computed));
+            }
+        }
+    }
+    let told = corners.len();
+    let mut spans = Vec::new();
     for description in descriptions {
         let name = description.name;
         let Some(value) = centre.get(name) else {
@@ -137,42 +204,36 @@ pub fn over_tolerances(
                     .to_owned(),
             });
         }
-        let mut span = Span {
+        let span = Span {
             low: value,
             high: value,
             whole: true,
         };
-        for pair in &single {
-            span.take(pair[0].get(name));
-            span.take(pair[1].get(name));
-        }
+        let moved = |state: &Computed| state.get(name) != Some(value);
+        let guided = corners[..told].iter().any(|(_, state)| moved(state));
         for raise in [true, false] {
-            let pattern = pattern(name, value, &single, raise);
-            if pattern.iter().filter(|end| **end != 0).count() < 2 {
-                // One input alone was seen already.
-                continue;
+            let (plain, told_apart) = pattern(name, value, &single, raise);
+            let mut patterns = Vec::new();
+            for guide in guides.iter().filter(|_| guided) {
+                patterns.extend(turned(&plain, &told_apart, guide));
             }
-            let known = corners.iter().position(|(seen, _)| *seen == pattern);
-            let at = match known {
-                Some(at) => at,
-                None if corners.len() < MOST_CORNERS => {
-                    let mut moved = values.clone();
-                    for (end, &(index, low, high)) in pattern.iter().zip(&moving) {
-                        match end {
-                            0 => {}
-                            -1 => moved.set(index, low),
-                            _ => moved.set(index, high),
-                        }
-                    }
-                    corners.push((pattern, compute(&moved)));
-                    corners.len() - 1
+            patterns.push(plain);
+            for pattern in patterns {
+                if is_new(&pattern, &corners) {
+                    let computed = corner(&pattern);
+                    corners.push((pattern, computed));
                 }
-                None => {
-                    span.take(Some(summed(name, value, &single, raise)));
-                    continue;
-                }
-            };
-            span.take(corners[at].1.get(name));
+            }
+        }
+        spans.push((description, value, span));
+    }
+    let mut figures = Vec::new();
+    let mut open = Vec::new();
+    for (description, value, mut span) in spans {
+        let name = description.name;
+        let states = single.iter().flatten();
+        for state in states.chain(corners.iter().map(|(_, computed)| computed)) {
+            span.take(state.get(name));
         }
         if !span.whole {
             open.push(name);
@@ -212,8 +273,9 @@ impl Span {
     }
 }
 
-/// Which end of each input raises (or lowers) a figure: -1 the low end, 1 the high end, 0 neither.
-fn pattern(name: &str, value: f64, single: &[[Computed; 2]], raise: bool) -> Vec<i8> {
+/// Which end of each input raises (or lowers) a figure, -1 the low end, 1 the high end, 0 neither; and
+/// whether that tells the ends apart: not where neither moves it or both move it the same way.
+fn pattern(name: &str, value: f64, single: &[[Computed; 2]], raise: bool) -> (Vec<i8>, Vec<bool>) {
     // Moves below the rounding of the computation show nothing.
     let least = 1e-12 * value.abs();
     single
@@ -225,27 +287,44 @@ fn pattern(name: &str, value: f64, single: &[[Computed; 2]], raise: bool) -> Vec
             };
             let (low, high) = (towards(0), towards(1));
             if low <= least && high <= least {
-                0
-            } else if low > high {
-                -1
+                (0, low.abs() > least || high.abs() > least)
             } else {
-                1
+                (if low > high { -1 } else { 1 }, low.min(high) <= 0.0)
             }
         })
-        .collect()
+        .unzip()
 }
 
-fn summed(name: &str, value: f64, single: &[[Computed; 2]], raise: bool) -> f64 {
-    let mut sum = value;
-    for pair in single {
-        let moves = pair
-            .each_ref()
-            .map(|end| end.get(name).unwrap_or(value) - value);
-        sum += if raise {
-            moves[0].max(moves[1]).max(0.0)
-        } else {
-            moves[0].min(moves[1]).min(0.0)
-        };
+/// Which end of each input raises each guide.
+fn guides(centre: &Computed, single: &[[Computed; 2]]) -> Vec<Vec<i8>> {
+    let of = |state: &Computed, name: &str| found(&state.guides, name);
+    let guide = |&(name, value): &(&str, f64)| {
+        let ends = single.iter().map(|pair| {
+            let [low, high] = pair
+                .each_ref()
+                .map(|end| of(end, name).unwrap_or(value) - value);
+            match high.total_cmp(&low) {
+                _ if high == low => 0,
+                core::cmp::Ordering::Greater => 1,
+                _ => -1,
+            }
+        });
+        ends.collect()
+    };
+    centre.guides.iter().map(guide).collect()
+}
+
+/// The pattern with the inputs that it does not tell apart moved as the guide goes, one way and the other.
+/// None where the pattern tells apart all that move the guide.
+fn turned(plain: &[i8], told_apart: &[bool], guide: &[i8]) -> Vec<Vec<i8>> {
+    let open = |at: usize| !told_apart[at] && guide[at] != 0;
+    if !(0..plain.len()).any(open) {
+        return Vec::new();
     }
-    sum
+    [1, -1]
+        .map(|way| {
+            let end = |at: usize| if open(at) { way * guide[at] } else { plain[at] };
+            (0..plain.len()).map(end).collect()
+        })
+        .to_vec()
 }

@@ -210,6 +210,8 @@ fn nothing_entered_is_nothing_known() {
         let assessment = technique.assess(&Inputs::default()).unwrap();
         well_formed(*technique, &assessment);
         for check in &assessment.checks {
+            // Missing evidence is never within.
+            assert_ne!(check.status, Status::Within, "{}", check.name);
             // Only a check of something that has a default can be judged.
             if check.status != Status::Unknown {
                 assert!(check.figure.is_none(), "{} judged from nothing", check.name);
@@ -411,7 +413,13 @@ fn wider_tolerances_never_narrow_an_interval() {
                 }
                 // A figure that turns within a tolerance is seen only at the ends, and peaks are read
                 // at the solver's steps, so a span may shrink by a hair.
-                let slack = 2e-4 * before.value.abs() + 0.02 * (before.high - before.low);
+                // So it is of a gimbal near balance, whose milder end lies between the corners.
+                let hair = if technique.name() == "body-gimbal" {
+                    0.1
+                } else {
+                    0.02
+                };
+                let slack = 2e-4 * before.value.abs() + hair * (before.high - before.low);
                 assert!(
                     after.low <= before.low + slack,
                     "{}: {before:?} {after:?}",

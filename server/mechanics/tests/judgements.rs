@@ -7,11 +7,11 @@ mod common;
 
 use common::{
     GRAVITY, Given,
-    Given::{Exact, Option as Name},
+    Given::{Exact, Option as Name, Within},
     POUND_FORCE, close, inputs, plausible,
 };
 use gagwright_mechanics::{
-    Assessment, Bound, Check, Figure, FigureDescription, Inputs, Quantity, Standing, Status,
+    Assessment, Bound, Check, Figure, FigureDescription, Inputs, Quantity, Shape, Standing, Status,
     evaluation::{Computed, over_tolerances},
     find,
     judging::{Held, status},
@@ -360,6 +360,113 @@ fn a_pull_six_metres_long() {
             .iter()
             .any(|caution| caution.name == "distance_out_of_reach")
     );
+}
+
+#[test]
+fn a_figure_at_balance_is_looked_at_from_both_sides() {
+    // Car and throw meet to the frame as planned. With approach and run-in at one end and trigger and delay at the
+    // other they are 1.08 frames apart: a plan of its own, exact.
+    let apart = |ends: [f64; 4]| {
+        assess(
+            "car-hit",
+            &[
+                ("approach_speed", Exact(ends[0])),
+                ("run_in", Exact(ends[1])),
+                ("friction", Exact(0.7)),
+                ("trigger", Exact(ends[2])),
+                ("pull_delay", Exact(ends[3])),
+                ("brake_before", Exact(0.0)),
+            ],
+        )
+    };
+    let corner = apart([9.95, 30.02, 2.906, 0.066]);
+    let planned = assess(
+        "car-hit",
+        &[
+            ("approach_speed", Within(10.0, 0.05)),
+            ("run_in", Within(30.0, 0.02)),
+            ("friction", Exact(0.7)),
+            ("trigger", Within(2.92, 0.014)),
+            ("pull_delay", Within(0.08, 0.014)),
+            ("brake_before", Exact(0.0)),
+        ],
+    );
+    let found = figure(&planned, "registration");
+    assert!(found.high >= figure(&corner, "registration").value - 1e-9);
+    assert_ne!(check(&planned, "registration").status, Status::Within);
+}
+
+#[test]
+fn the_last_figures_are_held_to_their_corners_too() {
+    // Push goes with the square of wind and by area over mass, so the corner is past the sum of single moves: 11.41 m
+    // where that sum is 9.77 m (both computed). No length is below nothing.
+    let windy = assess(
+        "descender-drop",
+        &[
+            ("wind_speed", Within(5.0, 2.0)),
+            ("drag_area", Within(0.8, 0.4)),
+            ("clear_distance", Exact(11.3)),
+        ],
+    );
+    let drift = figure(&windy, "wind_drift");
+    assert!(drift.high >= 11.4 && drift.low >= 0.0, "{drift:?}");
+    assert_ne!(check(&windy, "drift").status, Status::Within);
+}
+
+#[test]
+fn a_line_carries_what_the_blocks_take() {
+    // The piston feels the body's pull times the purchase over the share that the blocks pass on, so the line by the
+    // cylinder carries the pull over that share (force balance; computed).
+    let lossy = assess(
+        "ratchet-pull",
+        &[("line_share", Exact(0.8)), ("line_strength", Exact(8760.0))],
+    );
+    let of = |name| figure(&lossy, name).value;
+    let body = 72.0 * of("peak_acceleration");
+    close(of("body_force"), body, 1e-12);
+    close(of("line_factor"), 8760.0 * 0.8 / body, 1e-12);
+    // Turned a quarter, that tension twice at a right angle.
+    close(
+        of("anchor_load"),
+        core::f64::consts::SQRT_2 * body / 0.8,
+        1e-12,
+    );
+    // 4.66 at the cylinder's end, where five are asked for.
+    assert_eq!(check(&lossy, "line_factor").status, Status::Exceeded);
+}
+
+#[test]
+fn a_redirect_of_unknown_turn_passes_nothing() {
+    let mut given = plausible("ratchet-pull");
+    given.0.remove("redirect_angle");
+    let unknown = find("ratchet-pull").unwrap().assess(&given).unwrap();
+    assert_eq!(check(&unknown, "anchor_factor").status, Status::Unknown);
+    assert!(
+        check(&unknown, "anchor_factor")
+            .detail
+            .contains("Turn at the redirect")
+    );
+}
+
+#[test]
+fn a_corridor_holds_the_slide_too() {
+    // Two metres past the landing are habit; the ground that is kept clear and the check are one.
+    for length in [5.3, 6.0, 6.5, 7.0, 7.5, 9.0] {
+        let pull = assess("ratchet-pull", &[("corridor_length", Exact(length))]);
+        let zone = pull
+            .zones
+            .iter()
+            .find(|zone| zone.name == "corridor")
+            .unwrap();
+        let Shape::Rectangle { x1, .. } = zone.shape else {
+            panic!("no rectangle")
+        };
+        close(x1, figure(&pull, "total_distance").high + 2.0, 1e-9);
+        let within = check(&pull, "corridor").status == Status::Within;
+        assert!(!within || x1 <= length, "{length}: {x1}");
+    }
+    let short = assess("ratchet-pull", &[("corridor_length", Exact(5.3))]);
+    assert_ne!(check(&short, "corridor").status, Status::Within);
 }
 
 #[test]

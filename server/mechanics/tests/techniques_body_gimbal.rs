@@ -7,7 +7,7 @@ mod common;
 
 use common::{GRAVITY, Given, Given::Exact, close, inputs, plausible};
 use gagwright_mechanics::{
-    Assessment, Check, Standing, Status, find,
+    Assessment, Check, Limits, ParameterKind, Standing, Status, find,
     models::gimbal::{Rotor, SpinUp},
 };
 use serde_json::Value;
@@ -64,16 +64,31 @@ fn g_at_nine_tenths_of_a_metre() {
 
 #[test]
 fn rates_nobody_untrained_bears() {
-    // NASA-STD-3000 5.3, from memory: 6 turns a minute borne about any axis, 60 in pitch intolerable.
+    // Habits, recalled and not published: 6 turns a minute borne for long, 30 planned, 60 borne by nobody.
     let at = |rpm: f64| assess(&[("turn_rate", Exact(rpm * RPM))]);
     let sixty = at(60.0);
     assert_ne!(check(&sixty, "turn_rate").status, Status::Within);
     assert_eq!(check(&sixty, "planned_rate").status, Status::Exceeded);
     assert_eq!(check(&sixty, "head_down").status, Status::Exceeded);
-    assert_eq!(
-        check(&sixty, "turn_rate").source.standing,
-        Standing::FromMemory
+    assert!(
+        sixty
+            .checks
+            .iter()
+            .all(|check| check.source.standing != Standing::FromMemory)
     );
+    for name in ["turn_rate", "planned_rate"] {
+        let own = Limits::built_in().with("body-gimbal", name, 1.0, "the production");
+        assert!(own.is_some(), "{name}");
+    }
+    // Fifty-five turns a minute pass every other check of the body on a short head, and stop the gag.
+    let fast = assess(&[
+        ("turn_rate", Exact(5.8)),
+        ("head_radius", Exact(0.35)),
+        ("brake_torque", Exact(60.0)),
+    ]);
+    assert_eq!(check(&fast, "head_down").status, Status::Within);
+    assert_eq!(check(&fast, "planned_rate").status, Status::Exceeded);
+    assert!(check(&fast, "planned_rate").blocking);
     assert_eq!(check(&at(61.0), "turn_rate").status, Status::Exceeded);
     assert!(check(&at(61.0), "turn_rate").blocking);
     let twenty = at(20.0);
@@ -179,4 +194,51 @@ fn out_of_balance_is_said_and_stops_the_gag() {
             "{check:?}"
         );
     }
+}
+
+#[test]
+fn a_balanced_rig_is_looked_at_from_both_sides() {
+    // 52 kg by 8 cm against 10.4 kg by 40 cm balance; every corner of the four is a plan of its own.
+    let masses = [
+        ("performer_mass", 52.0),
+        ("mass_offset", 0.08),
+        ("counterweight", 10.4),
+        ("counterweight_arm", 0.4),
+    ];
+    let usual = |name: &str| {
+        let parameters = find("body-gimbal").unwrap().parameters();
+        let parameter = parameters.iter().find(|one| one.name == name).unwrap();
+        match parameter.kind {
+            ParameterKind::Number { tolerance, .. } => tolerance,
+            ParameterKind::Choice { .. } => panic!("{name} is no number"),
+        }
+    };
+    let mut given = masses
+        .map(|(name, value)| (name, Given::Number(value)))
+        .to_vec();
+    given.push(("brake_torque", Given::Within(15.81, 5.0)));
+    given.push(("drive_torque", Given::Number(60.0)));
+    let rig = assess(&given);
+    let interval = |name: &str| {
+        let found = rig.figures.iter().find(|one| one.name == name).unwrap();
+        (found.low, found.high)
+    };
+    let mut most = 0.0_f64;
+    for corner in 0..16 {
+        let moved = masses.iter().enumerate().map(|(at, (name, value))| {
+            let way = if corner & (1 << at) == 0 { -1.0 } else { 1.0 };
+            value + way * usual(name)
+        });
+        let [mass, offset, weight, arm] = *moved.collect::<Vec<_>>() else {
+            panic!("four")
+        };
+        most = most.max(GRAVITY * (mass * offset - weight * arm).abs());
+    }
+    let (low, high) = interval("offset_torque");
+    assert!(low <= 1e-9);
+    close(high, most, 1e-9);
+    // Computed by hand: 7.38 N m, and a brake of 10.81 N m holds 1.46 times that, where two times are asked for.
+    close(most, 7.38, 2e-3);
+    close(interval("brake_factor").0, 10.81 / most, 1e-9);
+    assert_ne!(check(&rig, "brake_factor").status, Status::Within);
 }

@@ -138,8 +138,35 @@ impl LongLine {
     }
 
     /// Follows the load from an even motion through the pieces. False when the solver failed.
-    pub fn follow(&self, start: Even, pieces: &[Piece], mut observe: impl FnMut(Moment)) -> bool {
-        let mut now = self.even(0.0, start);
+    pub fn follow(&self, start: Even, pieces: &[Piece], observe: impl FnMut(Moment)) -> bool {
+        self.follow_on(self.even(0.0, start), pieces, observe)
+    }
+
+    /// Follows the load on from a moment of a motion, its bounce kept. False when the solver failed.
+    pub fn follow_from(
+        &self,
+        moment: &Moment,
+        pieces: &[Piece],
+        observe: impl FnMut(Moment),
+    ) -> bool {
+        let now = Point {
+            t: moment.time,
+            y: [
+                moment.depth - moment.length,
+                moment.speed - moment.pay_speed,
+                moment.length,
+                moment.pay_speed,
+            ],
+        };
+        self.follow_on(now, pieces, observe)
+    }
+
+    fn follow_on(
+        &self,
+        mut now: Point<4>,
+        pieces: &[Piece],
+        mut observe: impl FnMut(Moment),
+    ) -> bool {
         for piece in pieces {
             if piece.duration <= 0.0 {
                 continue;

@@ -23,6 +23,8 @@ pub enum Given {
     Number(f64),
     /// A number with no tolerance.
     Exact(f64),
+    /// A number with a tolerance of its own.
+    Within(f64, f64),
     Option(&'static str),
 }
 
@@ -36,6 +38,10 @@ impl From<Given> for InputValue {
             Given::Exact(value) => InputValue::Number {
                 value,
                 tolerance: Some(0.0),
+            },
+            Given::Within(value, tolerance) => InputValue::Number {
+                value,
+                tolerance: Some(tolerance),
             },
             Given::Option(name) => InputValue::Choice(name.to_owned()),
         }
@@ -57,6 +63,7 @@ pub fn high_fall() -> Inputs {
         ("wind_speed", Number(5.0)),
         ("spotters", Number(4.0)),
         ("emergency_providers", Number(2.0)),
+        ("falls_today", Number(1.0)),
         ("ambulances", Number(1.0)),
     ])
 }
@@ -78,6 +85,8 @@ pub fn ratchet_pull() -> Inputs {
         ("line_strength", Number(22.0e3)),
         ("anchor_strength", Number(30.0e3)),
         ("corridor_length", Number(9.0)),
+        ("redirect_angle", Number(core::f64::consts::FRAC_PI_2)),
+        ("pulls_today", Number(1.0)),
     ])
 }
 
@@ -118,6 +127,7 @@ pub fn full_burn() -> Inputs {
         ("under_thickness", Number(1.5e-3)),
         ("breath_hold", Number(40.0)),
         ("safeties", Number(6.0)),
+        ("burns_today", Number(1.0)),
         ("wind_speed", Number(3.0)),
     ])
 }

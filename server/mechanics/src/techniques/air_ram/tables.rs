@@ -415,7 +415,7 @@ pub(super) static PARAMETERS: [Parameter; 42] = [
         "Launches on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (1.0, 50.0),
         0.0,
         "Launches of this performer on the day, rehearsals included.",

@@ -3,7 +3,7 @@
 use crate::{
     assessment::{Bound, Check},
     evaluation::Evaluation,
-    judging::{RESERVE, Rule, Subject, from_memory, judge},
+    judging::{Rule, Subject, judge},
     units::{Quantity, say},
 };
 
@@ -19,9 +19,6 @@ macro_rules! turn_and {
 
 /// What the turn itself cannot be computed without.
 pub(super) const NEEDED: &[&str] = turn_and!();
-
-/// Turns a minute that the untrained cannot bear in pitch, as rad/s.
-const INTOLERABLE: f64 = core::f64::consts::TAU;
 
 pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = body(evaluation);
@@ -51,25 +48,21 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
     vec![
         judge(
             evaluation,
-            Rule {
-                name: "turn_rate",
-                title: "Turn rate people can bear",
-                subject: Subject::Input("turn_rate"),
-                quantity: Quantity::Rotation,
-                bound: Bound::AtMost,
-                limit: INTOLERABLE,
-                source: from_memory("NASA-STD-3000", "5.3: pitch intolerable to the untrained"),
-                blocking: true,
-                reserve: RESERVE,
-                needs: &["turn_rate"],
-            },
+            Rule::policy(
+                evaluation,
+                "turn_rate",
+                "Turn rate that nobody bears",
+                Subject::Input("turn_rate"),
+                Bound::AtMost,
+                &["turn_rate"],
+            ),
             |held| {
                 format!(
                     "Planned at {}, up to {} within the tolerance; head over heels at {} is not borne by \
                      people without training.",
                     say(Quantity::Rotation, held.value),
                     say(Quantity::Rotation, held.high),
-                    say(Quantity::Rotation, INTOLERABLE)
+                    limit(evaluation, "turn_rate")
                 )
             },
         ),
@@ -82,8 +75,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
                 Subject::Input("turn_rate"),
                 Bound::AtMost,
                 &["turn_rate"],
-            )
-            .cautionary(),
+            ),
             |held| {
                 format!(
                     "{} where {} is the habit; turn the camera faster rather than the performer.",

@@ -70,9 +70,6 @@ impl Technique for BodyGimbal {
     }
 }
 
-/// Six turns a minute, rad/s: borne about any axis (NASA-STD-3000, 5.3, from memory).
-const BORNE_RATE: f64 = 6.0 * core::f64::consts::TAU / 60.0;
-
 /// What turns and how fast, SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Setup {
@@ -80,6 +77,8 @@ struct Setup {
     mass: f64,
     /// The performer's first moment about the axis, kg m.
     moment: f64,
+    /// What is left of it over the counterweight's, by sign, kg m.
+    unbalance: f64,
     arm: f64,
     rate: f64,
 }
@@ -95,16 +94,18 @@ impl Setup {
         let weight = number("counterweight")?;
         let arm = number("counterweight_arm")?;
         let moment = body * offset;
+        let unbalance = moment - weight * arm;
         Some(Setup {
             rotor: Rotor {
                 inertia: body * (gyration * gyration + offset * offset)
                     + cradle * cradle_gyration * cradle_gyration
                     + weight * arm * arm,
-                unbalance: (moment - weight * arm).abs(),
+                unbalance: unbalance.abs(),
                 friction: number("pivot_friction")?,
             },
             mass: body + cradle + weight,
             moment,
+            unbalance,
             arm,
             rate: number("turn_rate")?,
         })
@@ -127,6 +128,8 @@ fn compute(values: &Values) -> Computed {
         return out;
     };
     let rotor = setup.rotor;
+    // Near balance both ends of every mass raise the offset; by its sign they are told apart.
+    out.guide("unbalance", setup.unbalance);
     let square = setup.rate * setup.rate;
     out.set("head_turning", square * head);
     out.set("feet_turning", square * feet);
@@ -159,12 +162,11 @@ fn compute(values: &Values) -> Computed {
             libm::hypot(setup.head_down(head), stop.hardest * head),
         );
     }
-    if let (Some(spin), Some(stop), Some(time)) = (spin, stop, number("turn_time")) {
+    if let (Some(spin), Some(stop), Some(time), Some(borne)) =
+        (spin, stop, number("turn_time"), number("borne_rate"))
+    {
         let whole = spin.time + time + stop.time;
-        out.set(
-            "time_turning",
-            if setup.rate > BORNE_RATE { whole } else { 0.0 },
-        );
+        out.set("time_turning", if setup.rate > borne { whole } else { 0.0 });
     }
     let Some((drive, brake)) = drive.zip(brake) else {
         return out;

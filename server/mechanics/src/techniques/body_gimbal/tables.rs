@@ -7,7 +7,7 @@ use crate::{
     units::Quantity,
 };
 
-pub(super) static PARAMETERS: [Parameter; 19] = [
+pub(super) static PARAMETERS: [Parameter; 20] = [
     number(
         "performer_mass",
         "Performer's mass",
@@ -37,6 +37,16 @@ pub(super) static PARAMETERS: [Parameter; 19] = [
         (0.5, 300.0),
         1.0,
         "From reaching the rate until the brake is called.",
+    ),
+    number(
+        "borne_rate",
+        "Rate borne for long",
+        Facet::Action,
+        Quantity::Rotation,
+        Some(6.0 * core::f64::consts::TAU / 60.0),
+        (0.0, 12.0),
+        0.0,
+        "No slower turn is timed. Six turns a minute is recalled, not published; medic and performer may say less.",
     ),
     number(
         "head_radius",
@@ -251,7 +261,7 @@ pub(super) static FIGURES: [FigureDescription; 18] = [
     ),
     figure(
         "time_turning",
-        "Time turning above 6 turns a minute",
+        "Time turning faster than borne",
         Quantity::Time,
         "Up to speed, at it and down again; none for a slower rate.",
     ),

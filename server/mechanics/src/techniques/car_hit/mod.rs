@@ -115,6 +115,7 @@ fn compute(values: &Values) -> Computed {
     ) {
         let apart = (contact - moves) * rate;
         out.set("registration", (apart - slipped).abs());
+        out.guide("apart", apart - slipped);
         out.set("slip_needed", libm::round(apart));
     }
     let speed = car.as_ref().and_then(Car::contact_speed);
@@ -159,6 +160,10 @@ fn picture(values: &Values, speed: Option<f64>, out: &mut Computed) -> Option<()
         out.set("common_speed", common);
         out.set("throw_least", least);
         out.set("throw_most", most);
+        if let Some(shown) = shown {
+            out.guide("too_short", least - shown);
+            out.guide("too_far", shown - most);
+        }
         out.set_if(
             "throw_miss",
             shown.map(|shown| (least - shown).max(shown - most).max(0.0)),

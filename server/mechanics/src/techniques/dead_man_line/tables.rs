@@ -222,7 +222,7 @@ pub(super) static PARAMETERS: [Parameter; 22] = [
         "Stops on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (1.0, 50.0),
         0.0,
         "Hard stops of this performer on the day, rehearsals included.",

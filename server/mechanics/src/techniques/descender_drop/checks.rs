@@ -119,8 +119,8 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
             "Felt in an emergency stop",
             "emergency_felt",
             Bound::AtMost,
-            "is felt when the emergency stop is hit at full speed; a softer stop or a slower drop lowers \
-             it.",
+            "is felt when the emergency stop is hit at the worst moment; a softer stop, a gentler start or a \
+             slower drop lowers it.",
         ),
         judge(
             evaluation,
@@ -311,7 +311,7 @@ fn place(evaluation: &Evaluation) -> Vec<Check> {
             Rule {
                 name: "drift",
                 title: "Wind drift against the clear distance",
-                subject: Subject::Figure("wind_drift"),
+                subject: Subject::Figure("side_reach"),
                 quantity: Quantity::Length,
                 bound: Bound::AtMost,
                 limit: clear,
@@ -322,8 +322,8 @@ fn place(evaluation: &Evaluation) -> Vec<Check> {
             },
             |held| {
                 format!(
-                    "Steady wind at its limit carries the body {} to the side, up to {} within the \
-                     tolerances, where {} are clear.",
+                    "Steady wind at its limit brings the furthest hand or foot {} to the side, up to {} \
+                     within the tolerances, where {} are clear.",
                     say(Quantity::Length, held.value),
                     say(Quantity::Length, held.high),
                     say(Quantity::Length, clear)

@@ -51,6 +51,14 @@ impl Setup {
     pub(super) fn profile(&self) -> Option<Profile> {
         Profile::of(&self.asked)
     }
+
+    pub(super) fn at_start(&self) -> Even {
+        Even {
+            length: self.start_length,
+            speed: 0.0,
+            acceleration: 0.0,
+        }
+    }
 }
 
 /// Mass of one or two people, kg.
@@ -68,7 +76,7 @@ pub(super) struct Run {
     pub profile: Profile,
     pub least_felt: f64,
     pub most_felt: f64,
-    /// Deepest below the head, m, whichever way the bounces of the stop meet.
+    /// Deepest below the head, m, whichever way the bounces meet.
     pub deepest: f64,
     /// How far that may be below rest, m.
     pub bounce: f64,
@@ -87,83 +95,125 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
     let braking = end - profile.brake_distance;
     let stop_time = profile.speed / setup.emergency;
     let stopped = braking + 0.5 * profile.speed * stop_time;
-    let bounce = line.furthest_swing(end, brake.acceleration, brake.ramp, brake.hold);
+    let at_rest = end + line.stretch(end);
+    let planned = at_rest + line.furthest_swing(end, brake.acceleration, brake.ramp, brake.hold);
     let late = line.furthest_swing(stopped, setup.emergency, 0.0, stop_time);
-    let planned = end + line.stretch(end) + bounce;
     let mut found = Run {
         profile,
         least_felt: f64::INFINITY,
         most_felt: 0.0,
-        // An emergency stop softer than the brake, hit as the brake should begin, may end deeper.
-        deepest: planned.max(stopped + line.stretch(stopped) + late),
-        bounce,
+        deepest: 0.0,
+        bounce: 0.0,
         peak_tension: 0.0,
         peak_power: 0.0,
         emergency_felt: 0.0,
         emergency_tension: 0.0,
     };
+    // One run from start to stop: on a short drop the bounce of the start is still there in the brake.
+    let mut lowest = planned;
+    let mut before_brake = Vec::new();
+    let brakes_at = profile.time() - brake.time();
+    let done = line.follow(
+        setup.at_start(),
+        &pieces(setup, &profile, WATCHED),
+        |moment| {
+            found.least_felt = found.least_felt.min(moment.felt);
+            found.most_felt = found.most_felt.max(moment.felt);
+            found.peak_tension = found.peak_tension.max(moment.head_tension);
+            let braked = if line.runs {
+                moment.head_tension
+            } else {
+                line.load * moment.felt
+            };
+            found.peak_power = found.peak_power.max(braked * moment.pay_speed);
+            lowest = lowest.max(moment.depth);
+            if moment.time <= brakes_at {
+                before_brake.push(moment);
+            }
+        },
+    );
+    if !done {
+        return None;
+    }
+    found.bounce = lowest - at_rest;
+    // An emergency stop softer than the brake, hit as the brake should begin, may end deeper.
+    let mut deepest = lowest.max(stopped + line.stretch(stopped) + late);
     let mut watch = |moment: Moment| {
-        found.least_felt = found.least_felt.min(moment.felt);
-        found.most_felt = found.most_felt.max(moment.felt);
-        found.peak_tension = found.peak_tension.max(moment.head_tension);
-        let braked = if line.runs {
-            moment.head_tension
-        } else {
-            line.load * moment.felt
+        found.emergency_felt = found.emergency_felt.max(moment.felt);
+        found.emergency_tension = found.emergency_tension.max(moment.head_tension);
+        deepest = deepest.max(moment.depth);
+    };
+    // Without a bounce a stop is hardest where the line is shortest at full speed, and heaviest at the end.
+    for length in [setup.start_length + profile.start_distance, braking] {
+        let even = Even {
+            length,
+            speed: profile.speed,
+            acceleration: 0.0,
         };
-        found.peak_power = found.peak_power.max(braked * moment.pay_speed);
-    };
-    let at = |length, speed, acceleration| Even {
-        length,
-        speed,
-        acceleration,
-    };
-    let after = |length: f64| Piece {
-        duration: WATCHED * line.period(length),
-        from: 0.0,
-        to: 0.0,
-    };
-    // Only where something changes does the load bounce, so the even parts between are left out.
-    let [bring_in, hold, take_out] = profile.start.pieces(1.0);
-    if !line.follow(
-        at(setup.start_length, 0.0, 0.0),
-        &[bring_in, hold],
-        &mut watch,
-    ) {
-        return None;
-    }
-    let at_speed = setup.start_length + profile.start_distance;
-    let (ramp, full) = (profile.start.ramp, profile.start.acceleration);
-    let before = at_speed - ramp * (profile.speed - full * ramp / 6.0);
-    let even = at(before, profile.speed - 0.5 * full * ramp, full);
-    let mut settling = after(at_speed);
-    settling.duration = settling.duration.min(profile.cruise_time());
-    if !line.follow(even, &[take_out, settling], &mut watch) {
-        return None;
-    }
-    let [bring_in, hold, take_out] = profile.brake.pieces(-1.0);
-    let pieces = [bring_in, hold, take_out, after(setup.end_length)];
-    if !line.follow(at(braking, profile.speed, 0.0), &pieces, &mut watch) {
-        return None;
-    }
-    // An emergency stop is hardest where the line is shortest at full speed, and heaviest at the end.
-    for length in [at_speed, braking] {
-        let stop = emergency(setup, &profile, length);
-        let done = line.follow(at(length, profile.speed, 0.0), &stop, |moment| {
-            found.emergency_felt = found.emergency_felt.max(moment.felt);
-            found.emergency_tension = found.emergency_tension.max(moment.head_tension);
-        });
-        if !done {
+        if !line.follow(even, &emergency(setup, profile.speed, length), &mut watch) {
             return None;
         }
     }
+    // Hit while the drop still speeds up, or on a bounce, it is harder: there the line carries less before.
+    let felt = |moment: &Moment| expected_felt(setup, moment);
+    let tension = |moment: &Moment| {
+        let half = 0.5 * line.line_mass * moment.length;
+        felt(moment) * (line.load + half) + GRAVITY * half
+    };
+    let most = |of: &dyn Fn(&Moment) -> f64| {
+        before_brake
+            .iter()
+            .max_by(|a, b| of(a).total_cmp(&of(b)))
+            .copied()
+    };
+    let (hardest, heaviest) = (most(&felt), most(&tension));
+    let other = heaviest.filter(|moment| Some(*moment) != hardest);
+    for moment in hardest.into_iter().chain(other) {
+        let stop = emergency(setup, moment.pay_speed, moment.length);
+        if !line.follow_from(&moment, &stop, &mut watch) {
+            return None;
+        }
+    }
+    found.deepest = deepest;
     Some(found)
 }
 
-/// The pieces of an emergency stop at a length.
-pub(super) fn emergency(setup: &Setup, profile: &Profile, length: f64) -> [Piece; 2] {
-    let duration = profile.speed / setup.emergency;
-    let stopped = length + 0.5 * profile.speed * duration;
+/// The whole drop in pieces, and so many periods of bounce after it.
+pub(super) fn pieces(setup: &Setup, profile: &Profile, periods: f64) -> [Piece; 8] {
+    let even = |duration| Piece {
+        duration,
+        from: 0.0,
+        to: 0.0,
+    };
+    let [a, b, c] = profile.start.pieces(1.0);
+    let [d, e, f] = profile.brake.pieces(-1.0);
+    let after = even(periods * setup.line.period(setup.end_length));
+    [a, b, c, even(profile.cruise_time()), d, e, f, after]
+}
+
+/// About what an emergency stop hit at a moment makes the body feel, to choose where to look: the swing about
+/// the stretch that the stop asks for, undamped, and less of it where the stop is over within half a swing.
+fn expected_felt(setup: &Setup, moment: &Moment) -> f64 {
+    let line = &setup.line;
+    let frequency = 2.0 * core::f64::consts::PI / line.period(moment.length);
+    let asked = GRAVITY + setup.emergency;
+    let (off, rate) = (
+        moment.felt - asked,
+        frequency * (moment.speed - moment.pay_speed),
+    );
+    let turned = 0.5 * frequency * moment.pay_speed / setup.emergency;
+    let share = if turned < 0.5 * core::f64::consts::PI {
+        libm::sin(turned)
+    } else {
+        1.0
+    };
+    GRAVITY + share * (setup.emergency + libm::hypot(off, rate))
+}
+
+/// The pieces of an emergency stop at a speed and length.
+pub(super) fn emergency(setup: &Setup, speed: f64, length: f64) -> [Piece; 2] {
+    let duration = speed / setup.emergency;
+    let stopped = length + 0.5 * speed * duration;
     [
         Piece {
             duration,

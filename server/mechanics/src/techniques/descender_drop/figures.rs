@@ -2,7 +2,7 @@
 
 use crate::{describe::figure, technique::FigureDescription, units::Quantity};
 
-pub(super) static FIGURES: [FigureDescription; 30] = [
+pub(super) static FIGURES: [FigureDescription; 31] = [
     figure(
         "clearance",
         "Clearance at the lowest point",
@@ -85,7 +85,7 @@ pub(super) static FIGURES: [FigureDescription; 30] = [
         "bounce",
         "Bounce after braking",
         Quantity::Length,
-        "How far below rest the body may swing, if the bounces of the stop meet at their worst.",
+        "How far below rest the body may swing, if the bounces of start and stop meet at their worst.",
     ),
     figure(
         "static_tension",
@@ -103,7 +103,7 @@ pub(super) static FIGURES: [FigureDescription; 30] = [
         "emergency_felt",
         "Felt in an emergency stop",
         Quantity::Acceleration,
-        "Highest when the emergency stop is hit at full speed, at the worse of both ends of the cruise.",
+        "Highest when the emergency stop is hit at the worst moment before the brake.",
     ),
     figure(
         "emergency_tension",
@@ -182,5 +182,11 @@ pub(super) static FIGURES: [FigureDescription; 30] = [
         "Wind drift",
         Quantity::Length,
         "Sideways with the whole line out, at the wind limit.",
+    ),
+    figure(
+        "side_reach",
+        "Reach to the side",
+        Quantity::Length,
+        "Of the furthest hand, foot or prop: the drift and the body's own reach.",
     ),
 ];

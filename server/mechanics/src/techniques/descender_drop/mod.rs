@@ -231,13 +231,12 @@ fn drift(values: &Values, setup: &Setup, out: &mut Computed) -> Option<()> {
     } else {
         1.0
     };
-    out.set(
-        "wind_drift",
-        setup.line.drift(
-            setup.end_length,
-            push * bodies * number("drag_area")?,
-            push * LINE_DRAG * number("line_diameter")?,
-        ),
+    let drift = setup.line.drift(
+        setup.end_length,
+        push * bodies * number("drag_area")?,
+        push * LINE_DRAG * number("line_diameter")?,
     );
+    out.set("wind_drift", drift);
+    out.set("side_reach", drift + number("body_reach")?);
     Some(())
 }

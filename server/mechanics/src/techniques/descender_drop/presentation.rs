@@ -5,7 +5,7 @@ use super::drop::{self, Setup};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
-    models::long_line::{Even, Piece},
+    models::long_line::Even,
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -16,22 +16,9 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     else {
         return Vec::new();
     };
-    let even = |time: f64| Piece {
-        duration: time,
-        from: 0.0,
-        to: 0.0,
-    };
-    let [a, b, c] = profile.start.pieces(1.0);
-    let [d, e, f] = profile.brake.pieces(-1.0);
-    let settling = even(3.0 * setup.line.period(setup.end_length));
-    let pieces = [a, b, c, even(profile.cruise_time()), d, e, f, settling];
-    let start = Even {
-        length: setup.start_length,
-        speed: 0.0,
-        acceleration: 0.0,
-    };
     let mut whole = Recorder::new();
-    let done = setup.line.follow(start, &pieces, |m| {
+    let pieces = drop::pieces(&setup, &profile, 3.0);
+    let done = setup.line.follow(setup.at_start(), &pieces, |m| {
         whole.push(m.time, [m.depth, m.speed, m.felt, m.head_tension]);
     });
     let mut stop = Recorder::new();
@@ -41,11 +28,10 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
         speed: profile.speed,
         acceleration: 0.0,
     };
-    let stopped = setup
-        .line
-        .follow(from, &drop::emergency(&setup, &profile, braking), |m| {
-            stop.push(m.time, [m.felt, m.head_tension]);
-        });
+    let pieces = drop::emergency(&setup, profile.speed, braking);
+    let stopped = setup.line.follow(from, &pieces, |m| {
+        stop.push(m.time, [m.felt, m.head_tension]);
+    });
     if !done || !stopped {
         return Vec::new();
     }

@@ -38,7 +38,7 @@ static MATERIALS: [Choice; 2] = [
     option("aluminium", "Aluminium"),
 ];
 
-pub(super) static PARAMETERS: [Parameter; 37] = [
+pub(super) static PARAMETERS: [Parameter; 38] = [
     choice(
         "people",
         "People on the line",
@@ -378,6 +378,16 @@ pub(super) static PARAMETERS: [Parameter; 37] = [
         (0.1, 200.0),
         0.1,
         "From the plumb line to the nearest face, ledge or cable, all the way down.",
+    ),
+    number(
+        "body_reach",
+        "Body's reach to the side",
+        Facet::Action,
+        Quantity::Length,
+        Some(1.0),
+        (0.3, 4.0),
+        0.1,
+        "From the line to the furthest hand, foot or prop; two people side by side reach further.",
     ),
     number(
         "rescue_time",

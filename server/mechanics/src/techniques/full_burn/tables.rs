@@ -219,7 +219,7 @@ pub(super) static PARAMETERS: [Parameter; 24] = [
         "Burns on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (1.0, 30.0),
         0.0,
         "Burns of this performer on the day, rehearsals and partial burns included.",

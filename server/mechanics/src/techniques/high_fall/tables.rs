@@ -239,7 +239,7 @@ pub(super) static PARAMETERS: [Parameter; 23] = [
         "Falls on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (1.0, 50.0),
         0.0,
         "Falls from this height or more for this performer on the day, rehearsals included.",

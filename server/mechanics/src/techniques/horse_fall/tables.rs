@@ -414,7 +414,7 @@ pub(super) static PARAMETERS: [Parameter; 41] = [
         "Drags on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (0.0, 30.0),
         0.0,
         "Drags for this performer on the day, rehearsals included.",

@@ -24,7 +24,7 @@ pub(super) const PULL: &[&str] = &[
     "line_length",
 ];
 
-/// What the pull needs, and one thing more.
+/// What the pull needs, and one thing or two more.
 macro_rules! pull_and {
     ($extra:literal) => {
         &[
@@ -38,6 +38,21 @@ macro_rules! pull_and {
             "line_modulus",
             "line_length",
             $extra,
+        ]
+    };
+    ($extra:literal, $more:literal) => {
+        &[
+            "performer_mass",
+            "reservoir_pressure",
+            "reservoir_volume",
+            "bore",
+            "stroke",
+            "purchase",
+            "valve_conductance",
+            "line_modulus",
+            "line_length",
+            $extra,
+            $more,
         ]
     };
 }
@@ -108,7 +123,7 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
         Rule {
             name: "harness_force",
             title: "Force on the body",
-            subject: Subject::Figure("line_peak"),
+            subject: Subject::Figure("body_force"),
             quantity: Quantity::Force,
             bound: Bound::AtMost,
             limit: 8000.0,
@@ -176,12 +191,15 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
     let load = evaluation
         .value("anchor_load")
         .map_or_else(String::new, |v| say(Quantity::Force, v));
+    let landing = evaluation
+        .value("total_distance")
+        .map_or_else(String::new, |v| say(Quantity::Length, v));
     let corridor = judge(
         evaluation,
         Rule {
             name: "corridor",
-            title: "Distance in the corridor",
-            subject: Subject::Figure("total_distance"),
+            title: "Landing and slide in the corridor",
+            subject: Subject::Figure("corridor_needed"),
             quantity: Quantity::Length,
             bound: Bound::AtMost,
             limit: input("corridor_length"),
@@ -192,7 +210,8 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
         },
         |held| {
             format!(
-                "The body lands {} from where it stood, up to {} within the tolerances, in a corridor of {}.",
+                "The body lands {landing} from where it stood and may slide to {}, up to {} within the \
+                 tolerances, in a corridor of {}.",
                 say(Quantity::Length, held.value),
                 say(Quantity::Length, held.high),
                 say(Quantity::Length, input("corridor_length"))
@@ -236,7 +255,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
         ),
         |held| {
             format!(
-                "{}: the line peaks at {peak}; a stronger line or a softer pull raises it.",
+                "{}: the line peaks at {peak} by the cylinder; a stronger line or a softer pull raises it.",
                 say(Quantity::Ratio, held.value)
             )
         },
@@ -256,7 +275,7 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             ),
             blocking: true,
             reserve: RESERVE,
-            needs: pull_and!("anchor_strength"),
+            needs: pull_and!("anchor_strength", "redirect_angle"),
         },
         |held| {
             format!(

@@ -118,6 +118,9 @@ fn axis(values: &Values) -> Option<Axis> {
     })
 }
 
+/// How far a body may slide past where it lands, m: habit, on mats or bare ground.
+const SLIDE: f64 = 2.0;
+
 fn compute(values: &Values, runs: &Runs) -> Computed {
     let mut out = Computed::new();
     let Some(setup) = Setup::of(values) else {
@@ -127,18 +130,22 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
         return out;
     };
     let peak = pull.peak_tension;
+    // What the blocks take of the piston's push, the line carries at the piston's end of them.
+    let line_peak = peak / setup.line_share;
     out.set("peak_acceleration", peak / setup.mass);
-    out.set("line_peak", peak);
-    if peak > 0.0 {
+    out.set("body_force", peak);
+    out.set("line_peak", line_peak);
+    if line_peak > 0.0 {
         out.set_if(
             "line_factor",
             values
                 .number("line_strength")
-                .map(|strength| strength / peak),
+                .map(|strength| strength / line_peak),
         );
     }
     if let Some(turn) = values.number("redirect_angle") {
-        let load = 2.0 * peak * libm::sin(0.5 * turn);
+        // At which block the loss falls is not known, so both sides are taken to carry the greater.
+        let load = 2.0 * line_peak * libm::sin(0.5 * turn);
         out.set("anchor_load", load);
         // A line that does not turn puts nothing on the block, and no factor can be given.
         if load > 1.0 {
@@ -165,7 +172,9 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
         out.set("mean_acceleration", pull.speed / moving);
     }
     if let Some(landing) = &pull.landing {
-        out.set_if("total_distance", pull.distance(&setup));
+        let distance = pull.distance(&setup);
+        out.set_if("total_distance", distance);
+        out.set_if("corridor_needed", distance.map(|distance| distance + SLIDE));
         out.set("flight_time", landing.time);
         out.set("landing_speed", landing.speed());
     }

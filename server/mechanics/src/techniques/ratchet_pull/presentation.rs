@@ -43,16 +43,16 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
 }
 
 pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
-    let Some(distance) = evaluation.figure("total_distance") else {
+    let Some(needed) = evaluation.figure("corridor_needed") else {
         return Vec::new();
     };
     vec![Zone {
         name: "corridor".to_owned(),
         title: "Line and landing corridor".to_owned(),
-        // Two metres past the furthest landing for the slide, and a body's length to each side.
+        // As far as the body may slide, and a body's length to each side.
         shape: Shape::Rectangle {
             x0: -1.0,
-            x1: distance.high + 2.0,
+            x1: needed.high,
             y0: -2.0,
             y1: 2.0,
         },

@@ -253,7 +253,7 @@ pub(super) static PARAMETERS: [Parameter; 29] = [
         "Turn at the redirect",
         Facet::Rigging,
         Quantity::Angle,
-        Some(90.0 * DEGREE),
+        None,
         (0.0, 180.0 * DEGREE),
         5.0 * DEGREE,
         "How far the line turns at its most loaded block; 180 degrees for straight back.",
@@ -293,7 +293,7 @@ pub(super) static PARAMETERS: [Parameter; 29] = [
         "Pulls on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (1.0, 50.0),
         0.0,
         "Hard pulls of this performer on the day, rehearsals included.",
@@ -310,12 +310,18 @@ pub(super) static PARAMETERS: [Parameter; 29] = [
     ),
 ];
 
-pub(super) static FIGURES: [FigureDescription; 16] = [
+pub(super) static FIGURES: [FigureDescription; 18] = [
     figure(
         "total_distance",
         "Distance",
         Quantity::Length,
         "Along the ground from standing to where the body's centre lands.",
+    ),
+    figure(
+        "corridor_needed",
+        "Corridor needed",
+        Quantity::Length,
+        "The distance and two metres more, for the slide.",
     ),
     figure(
         "peak_acceleration",
@@ -342,10 +348,16 @@ pub(super) static FIGURES: [FigureDescription; 16] = [
         "Gauge pressure of the reservoir that gives the wanted distance.",
     ),
     figure(
+        "body_force",
+        "Force on the body",
+        Quantity::Force,
+        "Highest tension of the line at the harness.",
+    ),
+    figure(
         "line_peak",
         "Line peak",
         Quantity::Force,
-        "Highest tension of the line.",
+        "Highest tension of the line, at the cylinder's end of the blocks, which take their share.",
     ),
     figure(
         "line_factor",

@@ -283,7 +283,7 @@ pub(super) static PARAMETERS: [Parameter; 29] = [
         "Entries on the day",
         Facet::Cast,
         Quantity::Count,
-        Some(1.0),
+        None,
         (1.0, 50.0),
         0.0,
         "Falls or jumps into the water for this performer on the day, rehearsals included.",

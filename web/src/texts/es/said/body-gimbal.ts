@@ -10,6 +10,9 @@ export const bodyGimbal: Record<string, string> = {
   'Time at that rate': 'Tiempo a esa velocidad',
   'From reaching the rate until the brake is called.':
     'Desde que se alcanza la velocidad hasta que se pide el freno.',
+  'Rate borne for long': 'Velocidad soportada mucho tiempo',
+  'No slower turn is timed. Six turns a minute is recalled, not published; medic and performer may say less.':
+    'No se cronometra un giro más lento. Seis vueltas por minuto es de memoria, sin publicar; médico e intérprete pueden decir menos.',
   'Axis to top of head': 'Del eje a la coronilla',
   'From the line through the prongs to the top of the head, as strapped in.':
     'De la línea entre los brazos a la coronilla, ya sujeto.',
@@ -76,7 +79,7 @@ export const bodyGimbal: Record<string, string> = {
     'Desde que agarra el freno hasta quedar quieto, con el desequilibrio en contra.',
   'Turned while stopping': 'Giro durante la parada',
   'At the furthest, the offset against the brake.': 'Como máximo, con el desequilibrio contra el freno.',
-  'Time turning above 6 turns a minute': 'Tiempo a más de 6 vueltas por minuto',
+  'Time turning faster than borne': 'Tiempo girando más de lo soportado',
   'Up to speed, at it and down again; none for a slower rate.':
     'Arranque, giro y parada; ninguno si se gira más despacio.',
   'Torque of the offset mass': 'Par de la masa descentrada',
@@ -104,8 +107,7 @@ export const bodyGimbal: Record<string, string> = {
   'Gap to the floor': 'Hueco hasta el suelo',
   'From the furthest of head, soles and counterweight down to the floor.':
     'De lo más alejado de cabeza, plantas y contrapeso hasta el suelo.',
-  'Turn rate people can bear': 'Velocidad de giro soportable',
-  '5.3: pitch intolerable to the untrained': '5.3: cabeceo intolerable sin entrenamiento',
+  'Turn rate that nobody bears': 'Velocidad de giro que nadie soporta',
   'Planned at {rate}, up to {high} within the tolerance; head over heels at {limit} is not borne by people without training.':
     'Se prevén {rate}, hasta {high} con la tolerancia; quien no está entrenado no soporta girar de cabeza a pies a {limit}.',
   'Turn rate by habit': 'Velocidad de giro habitual',

@@ -108,6 +108,9 @@ export const descenderDrop: Record<string, string> = {
   'Clear distance to the side': 'Distancia libre a los lados',
   'From the plumb line to the nearest face, ledge or cable, all the way down.':
     'De la plomada a la fachada, repisa o cable más cercano, en toda la bajada.',
+  "Body's reach to the side": 'Alcance lateral del cuerpo',
+  'From the line to the furthest hand, foot or prop; two people side by side reach further.':
+    'Del cable a la mano, el pie o el atrezo más alejado; dos personas juntas alcanzan más.',
   'Drilled time from a stuck line to the ground, at the worst height.':
     'Tiempo ensayado desde el cable atascado hasta el suelo, a la peor altura.',
   'Of the air around the brake; the brake starts at it.':
@@ -146,15 +149,15 @@ export const descenderDrop: Record<string, string> = {
   'Of the people on the whole line, up and down once.':
     'De las personas con todo el cable fuera, una subida y una bajada.',
   'Bounce after braking': 'Rebote tras frenar',
-  'How far below rest the body may swing, if the bounces of the stop meet at their worst.':
-    'Cuánto puede pasar el cuerpo bajo el reposo si los rebotes de la parada coinciden en lo peor.',
+  'How far below rest the body may swing, if the bounces of start and stop meet at their worst.':
+    'Cuánto puede pasar el cuerpo bajo el reposo si los rebotes del inicio y la parada coinciden en lo peor.',
   'Tension at rest': 'Tensión en reposo',
   'At the head with the whole line out.': 'En la cabecera con todo el cable fuera.',
   'Peak tension as planned': 'Tensión máxima prevista',
   'Highest at the head in the drop as planned.': 'La mayor en la cabecera en la bajada prevista.',
   'Felt in an emergency stop': 'Lo que siente en una emergencia',
-  'Highest when the emergency stop is hit at full speed, at the worse of both ends of the cruise.':
-    'Lo mayor si se pulsa la parada a toda velocidad, en el peor extremo del tramo constante.',
+  'Highest when the emergency stop is hit at the worst moment before the brake.':
+    'Lo mayor si se pulsa la parada en el peor momento antes del freno.',
   'Emergency stop tension': 'Tensión en la parada',
   'Highest at the head in such a stop.': 'La mayor en la cabecera en esa parada.',
   'Emergency force on one body': 'Fuerza de emergencia en un cuerpo',
@@ -184,6 +187,9 @@ export const descenderDrop: Record<string, string> = {
   'Wind drift': 'Deriva por viento',
   'Sideways with the whole line out, at the wind limit.':
     'Hacia un lado con todo el cable fuera, en el límite de viento.',
+  'Reach to the side': 'Alcance lateral',
+  "Of the furthest hand, foot or prop: the drift and the body's own reach.":
+    'De la mano, el pie o el atrezo más alejado: la deriva más el alcance del cuerpo.',
   '{clearance} stays free under the body with {stretch} of stretch, {bounce} of bounce and a late brake, as little as {least} within the tolerances; less line out raises it.':
     'Quedan {clearance} libres bajo el cuerpo con {stretch} de alargamiento, {bounce} de rebote y el freno tarde, hasta {least} con las tolerancias; con menos cable fuera queda más.',
   'Felt in the planned stop': 'Lo que siente en la parada prevista',
@@ -192,8 +198,8 @@ export const descenderDrop: Record<string, string> = {
   'Line stays taut': 'El cable sigue tenso',
   '{felt} is the least felt, bounce included; at nothing the line is slack and snatches: a gentler start or a longer ramp raises it.':
     '{felt} es lo mínimo que siente, con el rebote; en cero el cable se afloja y luego da un tirón: un arranque más suave o una rampa más larga lo suben.',
-  '{felt} is felt when the emergency stop is hit at full speed; a softer stop or a slower drop lowers it.':
-    '{felt} es lo que siente si se pulsa la parada de emergencia a toda velocidad; una parada más suave o una bajada más lenta lo reducen.',
+  '{felt} is felt when the emergency stop is hit at the worst moment; a softer stop, a gentler start or a slower drop lowers it.':
+    '{felt} es lo que siente si se pulsa la parada de emergencia en el peor momento; una parada más suave, un inicio más suave o una bajada más lenta lo reducen.',
   'Force on one body': 'Fuerza en un cuerpo',
   'The harness of the heavier body, {mass}, takes up to {force} at {felt} in an emergency stop.':
     'El arnés del cuerpo más pesado, {mass}, recibe hasta {force} con {felt} en una parada de emergencia.',
@@ -211,8 +217,8 @@ export const descenderDrop: Record<string, string> = {
   'The drop may go in wind up to {wind}; the wind at the top of a long line is higher than at the ground.':
     'La bajada puede hacerse con viento de hasta {wind}; en lo alto de un cable largo sopla más que en el suelo.',
   'Wind drift against the clear distance': 'Deriva frente a la distancia libre',
-  'Steady wind at its limit carries the body {drift} to the side, up to {most} within the tolerances, where {clear} are clear.':
-    'Un viento constante en su límite lleva el cuerpo {drift} hacia un lado, hasta {most} con las tolerancias, donde hay {clear} libres.',
+  'Steady wind at its limit brings the furthest hand or foot {drift} to the side, up to {most} within the tolerances, where {clear} are clear.':
+    'Un viento constante en su límite lleva la mano o el pie más alejado {drift} hacia un lado, hasta {most} con las tolerancias, donde hay {clear} libres.',
   '{time} drilled from a stuck line to the ground; a hanging body is in danger within minutes.':
     '{time} ensayados desde el cable atascado hasta el suelo; un cuerpo colgado corre peligro en minutos.',
   'The drop': 'La bajada',

@@ -89,6 +89,8 @@ export const ratchetPull: Record<string, string> = {
   Distance: 'Distancia',
   "Along the ground from standing to where the body's centre lands.":
     'Por el suelo, de donde está de pie a donde cae el centro del cuerpo.',
+  'Corridor needed': 'Pasillo necesario',
+  'The distance and two metres more, for the slide.': 'La distancia y dos metros más, para el deslizamiento.',
   'Peak on the body': 'Pico en el cuerpo',
   "Highest pull of the line over the performer's mass.":
     'Mayor tiro del cable entre la masa del especialista.',
@@ -100,8 +102,10 @@ export const ratchetPull: Record<string, string> = {
   'Pressure for the distance': 'Presión para la distancia',
   'Gauge pressure of the reservoir that gives the wanted distance.':
     'Presión manométrica del depósito que da la distancia deseada.',
+  'Highest tension of the line at the harness.': 'Mayor tensión del cable en el arnés.',
   'Line peak': 'Pico del cable',
-  'Highest tension of the line.': 'Mayor tensión del cable.',
+  "Highest tension of the line, at the cylinder's end of the blocks, which take their share.":
+    'Mayor tensión del cable, en el lado del cilindro de las poleas, que se quedan su parte.',
   'Line factor': 'Factor del cable',
   'Strength of the line over its highest tension.': 'Resistencia del cable entre su mayor tensión.',
   'Anchor load': 'Carga del anclaje',
@@ -136,15 +140,15 @@ export const ratchetPull: Record<string, string> = {
   'Hard pulls on the day': 'Tirones fuertes ese día',
   '{n} planned for this performer, rehearsals included; 3 hard pulls a day are the habit.':
     '{n} previstos para este especialista, ensayos incluidos; lo habitual son 3 tirones fuertes al día.',
-  'Distance in the corridor': 'Distancia en el pasillo',
-  'The body lands {distance} from where it stood, up to {most} within the tolerances, in a corridor of {corridor}.':
-    'El cuerpo cae a {distance} de donde estaba, hasta {most} con las tolerancias, en un pasillo de {corridor}.',
+  'Landing and slide in the corridor': 'Caída y deslizamiento en el pasillo',
+  'The body lands {landing} from where it stood and may slide to {distance}, up to {most} within the tolerances, in a corridor of {corridor}.':
+    'El cuerpo cae a {landing} de donde estaba y puede deslizarse hasta {distance}, {most} como mucho con las tolerancias, en un pasillo de {corridor}.',
   'Pressure against the rating': 'Presión frente a la nominal',
   'the marking on the equipment': 'el marcado del equipo',
   '{pressure} in equipment marked for {rated}.': '{pressure} en un equipo marcado para {rated}.',
   'Line factor at the peak': 'Factor del cable en el pico',
-  '{factor}: the line peaks at {peak}; a stronger line or a softer pull raises it.':
-    '{factor}: el pico del cable es {peak}; un cable más fuerte o un tirón más suave lo suben.',
+  '{factor}: the line peaks at {peak} by the cylinder; a stronger line or a softer pull raises it.':
+    '{factor}: el pico del cable es {peak} junto al cilindro; un cable más fuerte o un tirón más suave lo suben.',
   "{factor}: the redirect's anchor takes up to {load} for the line's turn there.":
     '{factor}: el anclaje del desvío recibe hasta {load} por el giro del cable.',
   'Pull on the body': 'Tirón en el cuerpo',
