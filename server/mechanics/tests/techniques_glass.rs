@@ -10,7 +10,7 @@ use common::{
     close, inputs, plausible,
 };
 use gagwright_mechanics::{
-    Assessment, Check, Inputs, Standing, Status, find,
+    Assessment, Check, InputValue, Inputs, Standing, Status, find,
     models::glass::{
         CATEGORY_HEIGHTS, CLASS_HEIGHTS, FAST_FRONT, Meeting, SLOW_FRONT, bag_energy,
         pendulum_energy,
@@ -232,6 +232,39 @@ fn coarse_glass_untested_batches_and_people_too_near() {
     assert_eq!(check(&found, "pane_class").status, Status::Unknown);
     let found = assess(&[("pane_thickness", Number(0.015))]);
     assert_eq!(check(&found, "pane_thickness").status, Status::Exceeded);
+    // EN 12150-1 counts 40 fragments from 4 mm on, from memory: a thinner pane has no count to hold to.
+    let found = assess(&[("pane_thickness", Exact(0.003))]);
+    assert_eq!(check(&found, "pane_thinness").status, Status::Exceeded);
+    let found = assess(&[("pane_thickness", Exact(0.004))]);
+    assert_eq!(check(&found, "pane_thinness").status, Status::Within);
+}
+
+#[test]
+fn a_limit_given_with_a_tolerance_is_held_at_its_worst_end() {
+    let technique = find("glass-exit").unwrap();
+    let given = |name: &str, value: f64, tolerance: f64| {
+        let mut given: Inputs = plausible("glass-exit");
+        let tolerance = Some(tolerance);
+        let number = InputValue::Number { value, tolerance };
+        given.0.insert(name.to_owned(), number);
+        technique.assess(&given).unwrap()
+    };
+    // People at 6 m, fragments to 4 m give or take: 5.5 m is inside 4 +- 1.5 m and leaves 0.4 m, 6.5 m does not.
+    for (tolerance, expected) in [
+        (0.0, Status::Within),
+        (1.5, Status::Within),
+        (2.5, Status::Marginal),
+    ] {
+        let found = given("fragment_radius", 4.0, tolerance);
+        assert_eq!(check(&found, "people_clear").status, expected);
+    }
+    // The least lead, at a limit that reads within: its worst end past the lead's own low end does not.
+    let lead = check(&given("least_lead", 0.1, 0.0), "least_lead").clone();
+    let worst = lead.low.unwrap() - 0.1 + 1e-6;
+    for limit in [0.1, 0.0] {
+        let found = given("least_lead", limit, worst + 0.1 - limit);
+        assert_ne!(check(&found, "least_lead").status, Status::Within);
+    }
 }
 
 #[test]

@@ -169,6 +169,26 @@ fn the_bed_is_judged() {
     );
 }
 
+/// The scatter of cue and direction grows with the speed and the fall: a rider at the fast end of the
+/// tolerance scatters over more of the bed than the plan's.
+#[test]
+fn landings_scatter_as_the_state_does() {
+    let bed = [("bed_length", Number(9.0)), ("bed_width", Number(4.0))];
+    let said = assess(&bed);
+    assert_eq!(check(&said, "miss_probability").status, Status::Marginal);
+    // All within the tolerances: a miss in 1,000 is accepted and this one is likelier.
+    let fast = assess(&[
+        ("ride_speed", Exact(6.5)),
+        ("bed_friction", Exact(0.6)),
+        ("saddle_height", Exact(1.95)),
+        ("bed_length", Exact(8.9)),
+        ("bed_width", Exact(3.9)),
+    ]);
+    assert_eq!(check(&fast, "miss_probability").status, Status::Exceeded);
+    assert!(figure(&said, "miss_probability").high > figure(&fast, "miss_probability").value);
+    assert!(figure(&said, "bed_length_needed").high > figure(&fast, "bed_length_needed").value);
+}
+
 #[test]
 fn the_horse_is_judged() {
     // A horse that falls at 6 m/s slides 6^2 / (2 x 0.7 g); one that goes on runs 6 x 2 + 6^2 / (2 x 2).

@@ -242,6 +242,29 @@ fn an_entry_is_judged_by_bottom_and_body() {
     assert!(figure(&feet, "peak_felt").value > GRAVITY);
 }
 
+/// The depth is where the body stands still. Wet all over it is slowed by F + k v^2 with k = rho CdA / 2, so
+/// from there it goes m / 2k ln(1 + k v^2 / F) deeper: without end where it does not float.
+#[test]
+fn depth_is_where_the_body_stands_still() {
+    // 68 kg, feet first from 2 m: 3.70 m with 30 N of float, 4.35 m with 10 N, 4.77 m with 5 N (the same
+    // equations down to rest by another solver).
+    for (float, depth) in [(30.0, 3.70), (10.0, 4.35), (5.0, 4.77)] {
+        let found = assess(&[("float_force", Exact(float))]);
+        close(figure(&found, "depth_reached").value, depth, 3e-3);
+    }
+    // 4.4 m of water leaves 0.05 m under the body, where half a metre is wanted.
+    let light = assess(&[("float_force", Exact(10.0)), ("water_depth", Exact(4.4))]);
+    assert_eq!(check(&light, "bottom").status, Status::Exceeded);
+    // Nothing to turn it: however deep the water, nobody knows that it is enough.
+    for float in [0.0, -10.0, -20.0] {
+        let sinks = assess(&[("float_force", Exact(float)), ("water_depth", Exact(5.5))]);
+        assert_eq!(check(&sinks, "bottom").status, Status::Unknown);
+    }
+    // Where the tolerance reaches to no float, the interval is not whole.
+    let perhaps = assess(&[("float_force", Number(15.0)), ("water_depth", Number(30.0))]);
+    assert_eq!(check(&perhaps, "bottom").status, Status::Marginal);
+}
+
 #[test]
 fn breath_is_held_to_what_was_rehearsed_in_warm_water() {
     let long = assess(&[("planned_submerged", Number(40.0))]);

@@ -617,6 +617,136 @@ fn calibration_refuses_what_the_shots_cannot_settle() {
     assert_eq!(refusal(&wrong).0, "confidence");
 }
 
+/// One tape read in two ways: how far a drag runs on after the release, and what that leaves of clear ground.
+fn taped(distance: f64, clear: f64) -> TestShot {
+    let mut inputs = plausible("horse-fall");
+    set(&mut inputs, "clear_ground", clear, None);
+    TestShot {
+        inputs,
+        measured: BTreeMap::from([
+            ("release_distance".to_owned(), distance),
+            ("ground_left".to_owned(), clear - distance),
+        ]),
+    }
+}
+
+fn tape_request(shots: Vec<TestShot>, clear: f64) -> CalibrateRequest {
+    let mut inputs = plausible("horse-fall");
+    set(&mut inputs, "clear_ground", clear, None);
+    CalibrateRequest {
+        inputs,
+        shots,
+        coefficients: Some(vec!["ground_friction".to_owned()]),
+        confidence: 0.9,
+    }
+}
+
+/// What the model gives for the drag with the friction as stated.
+fn run_on() -> f64 {
+    let drag = find("horse-fall").unwrap();
+    let inputs = exact(drag, &plausible("horse-fall"));
+    let figures = drag.assess(&inputs).unwrap().figures;
+    let found = figures.iter().find(|one| one.name == "release_distance");
+    found.unwrap().value
+}
+
+/// A reading in two ways is one reading: nine new shots in ten lie within the interval of either figure, and
+/// the figure that is near nothing strays as far as the other.
+#[test]
+fn one_tape_read_twice_is_no_surer_than_once() {
+    let drag = find("horse-fall").unwrap();
+    let true_distance = run_on();
+    // So little ground that what is left of it is small beside the distance.
+    let clear = true_distance + 0.5;
+    let mut generator = Generator::new(31);
+    for count in [2, 4] {
+        let (trials, mut held) = (300, [0, 0]);
+        for _ in 0..trials {
+            let shots = (0..count)
+                .map(|_| taped(true_distance + 0.1 * stray(&mut generator), clear))
+                .collect();
+            let found = calibrate(drag, &tape_request(shots, clear)).unwrap();
+            let new = true_distance + 0.1 * stray(&mut generator);
+            for (at, (figure, value)) in [("release_distance", new), ("ground_left", clear - new)]
+                .into_iter()
+                .enumerate()
+            {
+                let prediction = found.prediction.iter().find(|one| one.figure == figure);
+                let prediction = prediction.unwrap();
+                held[at] += u32::from((prediction.low..=prediction.high).contains(&value));
+            }
+            let width = |at: usize| found.prediction[at].high - found.prediction[at].low;
+            // What a tape reads to may hold up the longer reading's alone, never by much.
+            let ratio = width(0) / width(1);
+            assert!((0.6..=1.0 / 0.6).contains(&ratio), "{ratio}");
+        }
+        for held in held {
+            let share = f64::from(held) / f64::from(trials);
+            assert!((0.86..=0.95).contains(&share), "{count} shots: {share}");
+        }
+    }
+}
+
+#[test]
+fn readings_of_one_shot_cannot_say_how_sure_they_are() {
+    let drag = find("horse-fall").unwrap();
+    let error = calibrate(drag, &tape_request(vec![taped(4.0, 20.0)], 20.0)).unwrap_err();
+    assert!(
+        error
+            .to_string()
+            .starts_with("shots: 1 measured shots cannot settle 1 coefficients"),
+        "{error}"
+    );
+}
+
+/// Two readings that are alike were rounded: each strays by the deviation of a rounded last digit at least,
+/// a root of a twelfth of it (uniform distribution). Student's t at 90 % with one degree of freedom is 6.314.
+#[test]
+fn readings_that_are_alike_are_not_exact() {
+    let drag = find("horse-fall").unwrap();
+    let distance = (10.0 * run_on()).round() / 10.0;
+    let mut shots = vec![taped(distance, 20.0); 2];
+    for shot in &mut shots {
+        shot.measured.remove("ground_left");
+    }
+    let found = calibrate(drag, &tape_request(shots, 20.0)).unwrap();
+    let prediction = &found.prediction[0];
+    let half = 0.5 * (prediction.high - prediction.low);
+    assert!(half >= 6.31 * 0.1 / 12.0_f64.sqrt(), "{half}");
+    assert!(half < 1.0, "{half}");
+}
+
+/// A body that floats less and less sinks deeper without end: a depth that lies between the last place looked
+/// at that has one and the first that has none is found.
+#[test]
+fn roots_beside_the_end_of_what_is_given_are_found() {
+    let water = find("water-work").unwrap();
+    let mut request = SolveRequest {
+        inputs: exact(water, &plausible("water-work")),
+        parameter: "float_force".to_owned(),
+        figure: "depth_reached".to_owned(),
+        wanted: 5.0,
+        from: None,
+        to: None,
+    };
+    for wanted in [5.0, 6.0, 7.0] {
+        request.wanted = wanted;
+        let solution = solve_for(water, &request).unwrap();
+        let [root] = solution.roots[..] else {
+            panic!("{wanted}: {solution:?}");
+        };
+        assert!(
+            root > 0.0 && solution.highest.unwrap() > wanted,
+            "{solution:?}"
+        );
+        let mut inputs = request.inputs.clone();
+        set(&mut inputs, "float_force", root, Some(0.0));
+        let figures = water.assess(&inputs).unwrap().figures;
+        let depth = figures.iter().find(|one| one.name == "depth_reached");
+        close(depth.unwrap().value, wanted, 1e-5);
+    }
+}
+
 /// For every technique that has coefficients, each alone is found again from clean shots of a figure that
 /// it moves.
 #[test]

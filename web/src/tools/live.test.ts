@@ -117,7 +117,7 @@ describe('the tools of the compiled core', () => {
         return reasonOf((error as Error).message);
       }
     })();
-    expect(refusal).toMatch(/^1 measurements cannot settle 1 coefficients/);
+    expect(refusal).toMatch(/^1 measured shots cannot settle 1 coefficients/);
     learn(spanish, 'es-ES');
     expect(said(unreachable.note)).toMatch(/^Velocidad de \S+: no llega a 900 m\/s con .* de 0[.,]5 m a /);
     expect(said(refusal ?? '')).toMatch(/^1 mediciones no bastan .* Lo que más diría es una prueba con /);

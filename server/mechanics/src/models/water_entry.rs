@@ -5,7 +5,8 @@
 //! length along the fall and M is the added mass of the whole body. While s grows the change of momentum
 //! of the added mass is the slam (T. von Karman, NACA Technical Note 321, 1929; added masses of a rod
 //! along and across, H. Lamb, Hydrodynamics, from memory). Drag coefficients are from memory. No air is
-//! carried down and nobody swims: a body that spreads its arms stops sooner.
+//! carried down and nobody swims: a body that spreads its arms stops sooner. So it is followed until it
+//! stands still, and one that does not float never does.
 
 use super::{
     GRAVITY,
@@ -49,10 +50,11 @@ pub struct Plunge {
     pub most_felt: f64,
 }
 
-/// A speed that anybody can turn by one stroke, m/s: the plunge is over.
-pub const TURNED: f64 = 0.5;
-/// A body that is not turned by then sinks on, and no depth is its greatest, s.
-const LONGEST: f64 = 8.0;
+/// How long a body that floats is followed, s. The last newton of float takes a quarter of a minute to turn
+/// it; what takes longer has no depth to rely on.
+const LONGEST: f64 = 60.0;
+/// How long a body that sinks on is shown, s.
+const SHOWN: f64 = 8.0;
 
 /// Follows the body down, giving each step as time, depth, speed and what is felt. None when it sinks on.
 pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Option<Plunge> {
@@ -100,16 +102,16 @@ pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Opt
         return None;
     };
     let mut end = entered;
-    if entered.y[1] > TURNED {
+    if entered.y[1] > 0.0 {
         let End::Event(turned) = ode::integrate(
             |_, y| [y[1], accelerate(y, false)],
             entered,
-            LONGEST,
+            if entry.float > 0.0 { LONGEST } else { SHOWN },
             Accuracy {
                 longest_step: 0.1,
                 ..accuracy
             },
-            |point| point.y[1] - TURNED,
+            |point| point.y[1],
             |point| seen(point, false),
         ) else {
             return None;

@@ -4,12 +4,17 @@
 //! Figures are weighed by how far they stray from the fit. The next shot's interval is that of a new
 //! observation: what the coefficients leave open and the stray of single shots, by Student's t, to first
 //! order (D. M. Bates and D. G. Watts, Nonlinear Regression Analysis, 1988, section 2.3).
+//!
+//! What one shot gives counts once, however many figures are read off it: they may all stray together, as
+//! two readings of one tape do. So shots, not readings, say how sure a fit is, and the coefficients' errors
+//! are those of readings that stray together within each shot, which no other case exceeds.
 
 use std::{cell::Cell, collections::BTreeMap};
 
 use serde::{Deserialize, Serialize};
 
 mod advice;
+mod stray;
 
 use super::{
     described, figures_of,
@@ -26,8 +31,6 @@ use crate::{
 const MOST_SHOTS: usize = 200;
 /// The most runs of the model for one request: some seconds of the slowest technique.
 const MOST_RUNS: usize = 60_000;
-/// How many measurements the stray of all figures together counts as, beside a figure's own.
-const LEANING: f64 = 4.0;
 /// Shots whose smallest direction is below this share of the largest cannot tell coefficients apart.
 const INDISTINCT: f64 = 1e-7;
 
@@ -344,56 +347,6 @@ impl Problem<'_> {
         })
     }
 
-    /// The places of one figure's measurements.
-    fn of(&self, figure: &str) -> impl Iterator<Item = usize> {
-        let places: Vec<usize> = (0..self.measured.len())
-            .filter(|at| self.measured[*at].figure.name == figure)
-            .collect();
-        places.into_iter()
-    }
-
-    /// Before anything is known of their stray, figures count by their size.
-    fn first_weights(&self) -> Vec<f64> {
-        self.measured
-            .iter()
-            .map(|one| {
-                let size = self
-                    .of(one.figure.name)
-                    .fold(0.0_f64, |most, at| most.max(self.measured[at].value.abs()));
-                1.0 / size.max(1e-9)
-            })
-            .collect()
-    }
-
-    /// By how far each figure strays from the fit. A figure measured a few times knows little of its own
-    /// stray, so each leans on that of all figures together, relative to their sizes, as if it had been seen
-    /// [`LEANING`] times more; one measured once would else seem exact, since the fit runs through it.
-    fn weights(&self, guess: &[f64]) -> Result<Vec<f64>, AssessError> {
-        let modelled = self.modelled(guess)?;
-        let sizes = self.first_weights();
-        let relative: Vec<f64> = modelled
-            .iter()
-            .zip(&self.measured)
-            .zip(&sizes)
-            .map(|((modelled, one), size)| (modelled - one.value) * size)
-            .collect();
-        let total = self.measured.len() as f64;
-        let left = 1.0 - self.unknowns.len() as f64 / total;
-        let together = squares(&relative) / (total * left);
-        Ok(self
-            .measured
-            .iter()
-            .zip(&sizes)
-            .map(|(one, size)| {
-                let own: Vec<f64> = self.of(one.figure.name).map(|at| relative[at]).collect();
-                let seen = own.len() as f64 * left;
-                let variance = (LEANING * together + squares(&own)) / (LEANING + seen);
-                // Nothing is measured to better than a few parts in a thousand million.
-                size / libm::sqrt(variance).max(1e-9)
-            })
-            .collect())
-    }
-
     fn answer(
         &self,
         fitted: &[f64],
@@ -407,12 +360,11 @@ impl Problem<'_> {
         .ok_or_else(|| refused("shots", "the model gives no answer near the fit"))?;
         let normal = normal_matrix(&slopes, count);
         self.settled(&normal, fitted, weights)?;
-        let freedom = (self.measured.len() - count) as f64;
+        let freedom = (self.measured_shots() - count) as f64;
         let t = statistics::student_t(confidence, freedom);
-        let residuals = self.residuals(fitted, weights).unwrap_or_default();
-        // About one, since figures are weighed by their own stray.
-        let variance = squares(&residuals) / freedom;
-        let covariance = inverse(&normal).ok_or_else(|| self.refusal(0, fitted, weights))?;
+        let inverse = inverse(&normal).ok_or_else(|| self.refusal(0, fitted, weights))?;
+        // In deviations, since figures are weighed by their own stray.
+        let covariance = self.covariance(&slopes, &inverse);
         let modelled = self.modelled(fitted)?;
         let coefficients = self
             .coefficients
@@ -420,7 +372,7 @@ impl Problem<'_> {
             .enumerate()
             .map(|(at, (_, parameter))| {
                 let unknown = self.unknowns[at];
-                let error = libm::sqrt(variance * covariance[at][at]) * unknown.scale;
+                let error = libm::sqrt(covariance[at][at]) * unknown.scale;
                 Coefficient {
                     name: parameter.name.to_owned(),
                     title: parameter.title.to_owned(),
@@ -446,8 +398,8 @@ impl Problem<'_> {
                     fitted: *fitted,
                 })
                 .collect(),
-            deviation: self.deviations(weights, variance),
-            prediction: self.predictions(fitted, weights, variance, &covariance, t),
+            deviation: self.deviations(weights),
+            prediction: self.predictions(fitted, weights, &covariance, t),
         })
     }
 
@@ -459,11 +411,11 @@ impl Problem<'_> {
             .collect()
     }
 
-    fn deviations(&self, weights: &[f64], variance: f64) -> Vec<Deviation> {
+    fn deviations(&self, weights: &[f64]) -> Vec<Deviation> {
         let rows = self.figures().into_iter();
         rows.map(|(figure, at)| Deviation {
             figure: figure.name.to_owned(),
-            value: libm::sqrt(variance) / weights[at],
+            value: 1.0 / weights[at],
         })
         .collect()
     }
@@ -472,7 +424,6 @@ impl Problem<'_> {
         &self,
         fitted: &[f64],
         weights: &[f64],
-        variance: f64,
         covariance: &Matrix,
         t: f64,
     ) -> Vec<Prediction> {
@@ -497,7 +448,7 @@ impl Problem<'_> {
                 }
             }
             let stray = 1.0 / (weights[place] * weights[place]);
-            let half = t * libm::sqrt(variance * (open + stray));
+            let half = t * libm::sqrt(open + stray);
             predictions.push(Prediction {
                 figure: figure.name.to_owned(),
                 title: figure.title.to_owned(),

@@ -106,7 +106,10 @@ pub fn solve_for(
         least: 0.0,
     };
     let places = places(quantity, from, to);
-    let seen: Vec<(f64, Option<f64>)> = places.iter().map(|x| (*x, search.off(*x))).collect();
+    let mut seen: Vec<(f64, Option<f64>)> = places.iter().map(|x| (*x, search.off(*x))).collect();
+    if quantity != Quantity::Count {
+        seen = search.with_edges(&seen);
+    }
     let given = || {
         seen.iter()
             .filter_map(|(_, off)| off.map(|off| off + request.wanted))
@@ -237,6 +240,43 @@ impl Search<'_> {
 
     fn close(&self, off: f64) -> bool {
         off.abs() <= self.least
+    }
+
+    /// The places with the last one that is given beside each one that is not: what the figure comes to there
+    /// lies between two of them.
+    fn with_edges(&self, seen: &[(f64, Option<f64>)]) -> Vec<(f64, Option<f64>)> {
+        let mut all = Vec::with_capacity(seen.len());
+        for (at, one) in seen.iter().enumerate() {
+            all.push(*one);
+            let Some(next) = seen.get(at + 1) else {
+                continue;
+            };
+            let edge = match (one.1, next.1) {
+                (Some(off), None) => self.edge((one.0, off), next.0),
+                (None, Some(off)) => self.edge((next.0, off), one.0),
+                _ => continue,
+            };
+            if edge.0 != one.0 && edge.0 != next.0 {
+                all.push((edge.0, Some(edge.1)));
+            }
+        }
+        all
+    }
+
+    /// The last place from `given` towards `none` at which the figure is given, by bisection.
+    fn edge(&self, given: (f64, f64), none: f64) -> (f64, f64) {
+        let (mut found, mut beyond) = (given, none);
+        for _ in 0..50 {
+            let middle = 0.5 * (found.0 + beyond);
+            if middle == found.0 || middle == beyond {
+                break;
+            }
+            match self.off(middle) {
+                Some(off) => found = (middle, off),
+                None => beyond = middle,
+            }
+        }
+        found
     }
 
     fn roots(&self, seen: &[(f64, Option<f64>)]) -> Vec<f64> {

@@ -186,6 +186,11 @@ fn times(evaluation: &Evaluation) -> Vec<Check> {
 }
 
 fn people(evaluation: &Evaluation) -> Vec<Check> {
+    let habit = |name: &str| {
+        let policy = evaluation.policies.get(name);
+        policy.map_or_else(String::new, |policy| say(policy.quantity, policy.value))
+    };
+    let (for_each, windiest, most) = (habit("safeties"), habit("wind"), habit("burns_today"));
     let safeties = judge(
         evaluation,
         Rule::policy(
@@ -199,7 +204,7 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
         .exact(),
         |held| {
             format!(
-                "{} for each performer alight; about 6, the count caller included, are the habit.",
+                "{} for each performer alight; the limit is {for_each}, the count caller included.",
                 say(Quantity::Ratio, held.value)
             )
         },
@@ -216,7 +221,7 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
         ),
         |held| {
             format!(
-                "The burn may be lit in wind up to {}; the habit is 3 to 4 m/s, since wind drives flame \
+                "The burn may be lit in wind up to {}; the limit is {windiest}, since wind drives flame \
                  under a mask.",
                 say(Quantity::Speed, held.value)
             )
@@ -236,7 +241,7 @@ fn people(evaluation: &Evaluation) -> Vec<Check> {
         .exact(),
         |held| {
             format!(
-                "{} planned for this performer, rehearsals included; 1 or 2 full burns a day are the habit.",
+                "{} planned for this performer, rehearsals included; the limit is {most} a day.",
                 say(Quantity::Count, held.value)
             )
         },

@@ -13,9 +13,9 @@ use layers::{Runs, Stack};
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation},
+    evaluation::{Computed, Ends, Evaluation, over_tolerances_and},
     reading::Values,
-    technique::{Computation, FigureDescription, Parameter, Technique},
+    technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
 };
 
 /// The technique.
@@ -57,6 +57,11 @@ impl Technique for FullBurn {
         Box::new(move |state| compute(state, &runs))
     }
 
+    fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        over_tolerances_and(values, self.figures(), &[LEAST_WET], compute)
+    }
+
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
         checks::checks(evaluation)
     }
@@ -76,6 +81,25 @@ impl Technique for FullBurn {
 
 /// Damage grows without bound in a hot skin; past this a larger number says nothing more.
 const MOST_DAMAGE: f64 = 1000.0;
+
+/// The state in which the gel boils dry soonest. As long as water is left, more gel and thicker cloth only
+/// store more heat and seem to harm; once it is gone, it is their lack that burns.
+const LEAST_WET: &Ends = &[
+    ("planned_time", 1),
+    ("called_out_time", 1),
+    ("extinguish_time", 1),
+    ("strip_time", 1),
+    ("flame_flux", 1),
+    ("flame_temperature", 1),
+    ("outer_mass", -1),
+    ("outer_thickness", -1),
+    ("gel_mass", -1),
+    ("gel_water_share", -1),
+    ("under_mass", -1),
+    ("under_thickness", -1),
+    ("under_water", -1),
+    ("layer_temperature", 1),
+];
 
 /// Seconds in flames when called out at the latest.
 fn flame_time(values: &Values) -> Option<f64> {

@@ -75,14 +75,29 @@ pub(super) fn checks(evaluation: &Evaluation) -> Vec<Check> {
     let mut checks = lead(evaluation);
     checks.extend(chances(evaluation));
     checks.extend(whole(evaluation));
-    checks.push(thickness(evaluation));
+    checks.extend(thickness(evaluation));
     checks.extend(glass_and_people(evaluation));
     checks
 }
 
+/// An input that is a limit, and the share of it to keep in hand: `usual`, and what its own tolerance takes
+/// off it. A limit of nothing has no share to keep, so its worst end stands for it.
+fn given(evaluation: &Evaluation, name: &str, bound: Bound, usual: f64) -> (f64, f64) {
+    let limit = evaluation.values.number(name).unwrap_or(0.0);
+    let (low, high) = evaluation.values.ends_of(name).unwrap_or((limit, limit));
+    let worst = match bound {
+        Bound::AtLeast => high,
+        Bound::AtMost => low,
+    };
+    if limit == 0.0 {
+        (worst, usual)
+    } else {
+        (limit, usual + ((worst - limit) / limit).abs())
+    }
+}
+
 fn lead(evaluation: &Evaluation) -> Vec<Check> {
-    let stated = |name| evaluation.values.number(name).unwrap_or(0.0);
-    let rule = |name, title, bound, limit, blocking, needs| Rule {
+    let rule = |name, title, bound, (limit, reserve), blocking, needs| Rule {
         name,
         title,
         subject: Subject::Figure("lead_time"),
@@ -91,10 +106,11 @@ fn lead(evaluation: &Evaluation) -> Vec<Check> {
         limit,
         source: plan(),
         blocking,
-        reserve: RESERVE,
+        reserve,
         needs,
     };
-    let (least, most) = (stated("least_lead"), stated("most_lead"));
+    let least = given(evaluation, "least_lead", Bound::AtLeast, RESERVE);
+    let most = given(evaluation, "most_lead", Bound::AtMost, RESERVE);
     vec![
         judge(
             evaluation,
@@ -111,7 +127,7 @@ fn lead(evaluation: &Evaluation) -> Vec<Check> {
                     "Contact comes {} after the charge at the least; the licensed operator allows no less \
                      than {}. Move the cue mark away from the pane to gain lead.",
                     say(Quantity::Time, held.low),
-                    say(Quantity::Time, least)
+                    say(Quantity::Time, least.0)
                 )
             },
         ),
@@ -127,10 +143,10 @@ fn lead(evaluation: &Evaluation) -> Vec<Check> {
             ),
             |held| {
                 format!(
-                    "Contact comes {} after the charge at the most; past {} the glass is down before the \
-                     body. Move the cue mark towards the pane.",
+                    "Contact comes {} after the charge at the most; past {} the shot no longer works. \
+                     Move the cue mark towards the pane.",
                     say(Quantity::Time, held.high),
-                    say(Quantity::Time, most)
+                    say(Quantity::Time, most.0)
                 )
             },
         ),
@@ -164,7 +180,7 @@ fn chances(evaluation: &Evaluation) -> Vec<Check> {
             rule("whole_chance", "Chance of a whole pane", WHOLE),
             |held| {
                 format!(
-                    "The pane is whole at contact in {} of runs, {} of them because nothing fires; the \
+                    "The pane is whole at contact in {} of all runs, in {} because nothing fires; the \
                      limit is {}. A longer cue distance, a light gate or a steadier run lowers it.",
                     chance(held.value),
                     misfire,
@@ -283,33 +299,57 @@ fn whole(evaluation: &Evaluation) -> Vec<Check> {
     ]
 }
 
-/// The fragment count's standard covers panes up to 12 mm.
-fn thickness(evaluation: &Evaluation) -> Check {
-    judge(
-        evaluation,
-        Rule {
-            name: "pane_thickness",
-            title: "Thickness the count holds for",
-            subject: Subject::Input("pane_thickness"),
-            quantity: Quantity::Length,
-            bound: Bound::AtMost,
-            limit: 0.012,
-            source: from_memory("EN 12150-1", "40 fragments from 4 to 12 mm"),
-            blocking: false,
-            reserve: 0.0,
-            needs: &["pane_thickness"],
-        },
-        |held| {
-            format!(
-                "The pane is {} thick; thicker ones than the standard's break coarser and fall heavier.",
-                say(Quantity::Length, held.value)
-            )
-        },
-    )
+/// The fragment count's standard covers panes from 4 to 12 mm.
+fn thickness(evaluation: &Evaluation) -> [Check; 2] {
+    let rule = |name, title, bound, limit| Rule {
+        name,
+        title,
+        subject: Subject::Input("pane_thickness"),
+        quantity: Quantity::Length,
+        bound,
+        limit,
+        source: from_memory("EN 12150-1", "40 fragments from 4 to 12 mm"),
+        blocking: false,
+        reserve: 0.0,
+        needs: &["pane_thickness"],
+    };
+    [
+        judge(
+            evaluation,
+            rule(
+                "pane_thickness",
+                "Thickness the count holds for",
+                Bound::AtMost,
+                0.012,
+            ),
+            |held| {
+                format!(
+                    "The pane is {} thick; thicker ones than the standard's break coarser and fall heavier.",
+                    say(Quantity::Length, held.value)
+                )
+            },
+        ),
+        judge(
+            evaluation,
+            rule(
+                "pane_thinness",
+                "Thinnest the count holds for",
+                Bound::AtLeast,
+                0.004,
+            ),
+            |held| {
+                format!(
+                    "The pane is {} thick; for thinner ones than the standard's its count of fragments says \
+                     nothing.",
+                    say(Quantity::Length, held.value)
+                )
+            },
+        ),
+    ]
 }
 
 fn glass_and_people(evaluation: &Evaluation) -> Vec<Check> {
-    let radius = evaluation.values.number("fragment_radius").unwrap_or(0.0);
+    let (radius, reserve) = given(evaluation, "fragment_radius", Bound::AtLeast, 0.0);
     vec![
         judge(
             evaluation,
@@ -363,7 +403,7 @@ fn glass_and_people(evaluation: &Evaluation) -> Vec<Check> {
                 limit: radius,
                 source: plan(),
                 blocking: true,
-                reserve: 0.0,
+                reserve,
                 needs: &["people_distance", "fragment_radius"],
             },
             |held| {

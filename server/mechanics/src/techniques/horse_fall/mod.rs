@@ -64,9 +64,9 @@ impl Technique for HorseFall {
     }
 
     fn prepare(&self, stated: &Values) -> Computation {
-        let scatter = ride::scatter(stated);
+        let stated = stated.clone();
         let stops = RefCell::new(Vec::new());
-        Box::new(move |values| compute(values, scatter, &stops))
+        Box::new(move |values| compute(values, &stated, &stops))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
@@ -108,12 +108,13 @@ fn answers(fall: &Fall, stops: &Stops) -> [f64; 2] {
     })
 }
 
-fn compute(values: &Values, scatter: Option<[f64; 2]>, stops: &Stops) -> Computed {
+fn compute(values: &Values, stated: &Values, stops: &Stops) -> Computed {
     let mut out = Computed::new();
     if let Some(fall) = Fall::read(values) {
         let [response, criterion] = answers(&fall, stops);
         out.set("dynamic_response", GRAVITY * response);
         out.set("head_criterion", criterion);
+        let scatter = ride::scatter(stated, values, &fall.landing);
         fall_figures(values, &fall, scatter, &mut out);
     }
     if let Some(drag) = Drag::read(values) {

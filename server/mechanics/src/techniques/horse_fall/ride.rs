@@ -105,10 +105,10 @@ fn throw(values: &Values) -> Option<Throw> {
 }
 
 /// Deviations of the landing along and across. The cue's and the direction's scatter, and the tolerances
-/// of speed and side push, count as two deviations. Taken from the plan, so that nothing counts twice.
-pub(super) fn scatter(stated: &Values) -> Option<[f64; 2]> {
-    let n = |name| stated.number(name);
-    let landing = trajectory::fly(&throw(stated)?)?;
+/// of speed and side push, count as two deviations. Only the tolerances are the plan's whatever the state;
+/// what the scatter of cue and direction comes to grows with the speed and the height of the state itself.
+pub(super) fn scatter(stated: &Values, moved: &Values, landing: &Landing) -> Option<[f64; 2]> {
+    let n = |name| moved.number(name);
     let cue = 0.5 * n("ride_speed")? * n("cue_scatter")?;
     let speed = 0.5 * stated.tolerance("ride_speed")? * landing.time;
     let turn = landing.distance * libm::tan(0.5 * n("direction_scatter")?);

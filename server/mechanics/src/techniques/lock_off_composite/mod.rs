@@ -11,10 +11,10 @@ mod tables;
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation},
+    evaluation::{Computed, Ends, Evaluation, over_tolerances_and},
     models::{registration::Change, sun},
     reading::Values,
-    technique::{Computation, FigureDescription, Parameter, Technique},
+    technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
 };
 use plates::{Plates, Shadows};
 
@@ -52,6 +52,13 @@ impl Technique for LockOffComposite {
         Box::new(compute)
     }
 
+    fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        let signs = signs(&values);
+        let named: Vec<&Ends> = signs.iter().map(Vec::as_slice).collect();
+        over_tolerances_and(values, self.figures(), &named, compute)
+    }
+
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
         checks::checks(evaluation)
     }
@@ -67,6 +74,59 @@ impl Technique for LockOffComposite {
     fn cautions(&self, evaluation: &Evaluation) -> Vec<Caution> {
         presentation::cautions(evaluation)
     }
+}
+
+/// What may move the picture either way.
+const DRIFTS: [&str; 7] = [
+    "pan_drift",
+    "tilt_drift",
+    "roll_drift",
+    "shift_across",
+    "shift_up",
+    "shift_forward",
+    "focal_change",
+];
+
+/// Every way in which drifts that may go either way can go together, at the distances and the lens that show
+/// them most: alone each moves the picture as far one way as the other, so single moves do not tell which
+/// of them add up.
+fn signs(values: &Values) -> Vec<Vec<(&'static str, i8)>> {
+    let mut either = Vec::new();
+    let mut one_way = Vec::new();
+    for name in DRIFTS {
+        match values.ends_of(name) {
+            Some((low, high)) if low < 0.0 && high > 0.0 => either.push(name),
+            Some((low, high)) if high > -low => one_way.push((name, 1)),
+            Some((low, high)) if high < -low => one_way.push((name, -1)),
+            _ => {}
+        }
+    }
+    // All drifts turned round move each point as far, the other way.
+    let free = if one_way.is_empty() {
+        either.len().saturating_sub(1)
+    } else {
+        either.len()
+    };
+    if either.is_empty() {
+        return Vec::new();
+    }
+    (0..1_u32 << free)
+        .map(|set| {
+            let mut ends = one_way.clone();
+            ends.extend(either.iter().enumerate().map(|(at, name)| {
+                let turned = at < free && set >> at & 1 == 1;
+                (*name, if turned { -1 } else { 1 })
+            }));
+            ends.extend([
+                ("focal_length", 1),
+                ("sensor_width", -1),
+                ("pupil_offset", 1),
+                ("near_distance", -1),
+                ("far_distance", 1),
+            ]);
+            ends
+        })
+        .collect()
 }
 
 fn compute(values: &Values) -> Computed {

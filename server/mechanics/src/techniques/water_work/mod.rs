@@ -9,7 +9,7 @@ mod tables;
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation},
+    evaluation::{Computed, Ends, Evaluation, over_tolerances_and},
     models::{
         GRAVITY, STANDARD_ATMOSPHERE, atmosphere, cold_water, fall,
         tolerance::{self, Axis},
@@ -17,7 +17,7 @@ use crate::{
         weather,
     },
     reading::Values,
-    technique::{Computation, FigureDescription, Parameter, Technique},
+    technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
 };
 
 /// The technique.
@@ -57,6 +57,11 @@ impl Technique for WaterWork {
         Box::new(compute)
     }
 
+    fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        over_tolerances_and(values, self.figures(), &[COLDEST], compute)
+    }
+
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
         checks::checks(evaluation)
     }
@@ -73,6 +78,9 @@ impl Technique for WaterWork {
         presentation::cautions(evaluation)
     }
 }
+
+/// Where air is just too warm for any wind to chill, wind alone moves nothing, and colder air with it does.
+const COLDEST: &Ends = &[("air_temperature", -1), ("wind_speed", 1)];
 
 /// Length along the fall, drag area and added mass of each attitude, and the axis it loads. Drag areas
 /// and added masses are from memory: a rod along its axis 0.06, across 1, a curled body between.
@@ -115,7 +123,8 @@ fn entry(values: &Values) -> Option<(Entry, Axis)> {
     Some((entry, axis))
 }
 
-/// The plunge with what is felt, for as long as a body answers to it.
+/// The plunge with what is felt, for as long as a body answers to it: a second after the surface the water
+/// does little more than carry.
 fn plunge(entry: &Entry) -> Option<(Plunge, Vec<(f64, f64)>)> {
     let mut felt = Vec::new();
     let plunge = water_entry::plunge(entry, |time, _, _, value| {
@@ -123,7 +132,7 @@ fn plunge(entry: &Entry) -> Option<(Plunge, Vec<(f64, f64)>)> {
             felt.push((time, value));
         }
     })?;
-    felt.push((0.4_f64.max(plunge.time), GRAVITY));
+    felt.push((plunge.time.clamp(0.4, 1.0), GRAVITY));
     Some((plunge, felt))
 }
 

@@ -321,7 +321,8 @@ pub(super) static FIGURES: [FigureDescription; 18] = [
         "depth_reached",
         "Depth reached",
         Quantity::Length,
-        "Depth of the lowest point when the plunge is over, with nobody braking by swimming.",
+        "Depth of the lowest point when the body stands still, with nobody braking by swimming; none for a \
+         body that sinks on.",
     ),
     figure(
         "bottom_clearance",

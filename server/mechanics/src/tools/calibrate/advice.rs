@@ -15,10 +15,10 @@ struct Proposal {
 }
 
 impl Problem<'_> {
-    /// There must be more measurements than coefficients: what is left over is all that says how sure the
-    /// fit is.
+    /// There must be more shots than coefficients: what is left over is all that says how sure the fit is.
+    /// Readings of one shot may all be the same reading, so they count once.
     pub(super) fn enough(&self) -> Result<(), AssessError> {
-        let (have, need) = (self.measured.len(), self.unknowns.len() + 1);
+        let (have, need) = (self.measured_shots(), self.unknowns.len() + 1);
         if have >= need {
             return Ok(());
         }
@@ -27,7 +27,7 @@ impl Problem<'_> {
         Err(refused(
             "shots",
             format!(
-                "{have} measurements cannot settle {} coefficients and show how sure they are: log at \
+                "{have} measured shots cannot settle {} coefficients and show how sure they are: log at \
                  least {} more, or fit fewer coefficients. {advice}",
                 self.unknowns.len(),
                 need - have

@@ -135,13 +135,13 @@ export const fullBurn: Record<string, string> = {
   'The time in flames takes {share} % of the rehearsed breath hold; one breath in flames burns the airway.':
     'El tiempo en llamas usa el {share} % de la apnea ensayada; respirar una vez en llamas quema las vías aéreas.',
   'Safeties per person alight': 'Auxiliares por persona en llamas',
-  '{n} for each performer alight; about 6, the count caller included, are the habit.':
-    '{n} por cada especialista en llamas; lo habitual son unos 6, con quien lleva la cuenta.',
+  '{n} for each performer alight; the limit is {limit}, the count caller included.':
+    '{n} por cada especialista en llamas; el límite es {limit}, con quien lleva la cuenta.',
   Wind: 'Viento',
-  'The burn may be lit in wind up to {wind}; the habit is 3 to 4 m/s, since wind drives flame under a mask.':
-    'El fuego puede encenderse con viento de hasta {wind}; lo habitual son 3 o 4 m/s, porque el viento mete la llama bajo la máscara.',
-  '{n} planned for this performer, rehearsals included; 1 or 2 full burns a day are the habit.':
-    '{n} previstos para este especialista, ensayos incluidos; lo habitual son 1 o 2 fuegos completos al día.',
+  'The burn may be lit in wind up to {wind}; the limit is {limit}, since wind drives flame under a mask.':
+    'El fuego puede encenderse con viento de hasta {wind}; el límite es {limit}, porque el viento mete la llama bajo la máscara.',
+  '{n} planned for this performer, rehearsals included; the limit is {limit} a day.':
+    '{n} previstos para este especialista, ensayos incluidos; el límite es {limit} al día.',
   'not within it': 'no dentro de él',
   'Skin temperature': 'Temperatura de la piel',
   'Time from ignition': 'Tiempo desde el encendido',

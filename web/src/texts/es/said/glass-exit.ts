@@ -127,10 +127,10 @@ export const glassExit: Record<string, string> = {
   'Contact comes {lead} after the charge at the least; the licensed operator allows no less than {least}. Move the cue mark away from the pane to gain lead.':
     'El contacto llega como mínimo {lead} después de la carga; el operador con licencia no permite menos de {least}. Aleje del vidrio la marca de señal para ganar antelación.',
   'Lead against the longest wanted': 'Antelación frente a la máxima',
-  'Contact comes {lead} after the charge at the most; past {most} the glass is down before the body. Move the cue mark towards the pane.':
-    'El contacto llega como máximo {lead} después de la carga; pasados {most} el vidrio cae antes de que llegue el cuerpo. Acerque al vidrio la marca de señal.',
-  'The pane is whole at contact in {chance} of runs, {misfire} of them because nothing fires; the limit is {limit}. A longer cue distance, a light gate or a steadier run lowers it.':
-    'El vidrio está entero en el contacto en {chance} de las carreras, {misfire} de ellas porque nada dispara; el límite es {limit}. Más distancia de señal, una barrera de luz o una carrera más regular la reducen.',
+  'Contact comes {lead} after the charge at the most; past {most} the shot no longer works. Move the cue mark towards the pane.':
+    'El contacto llega como máximo {lead} después de la carga; pasados {most} la toma ya no sirve. Acerque al vidrio la marca de señal.',
+  'The pane is whole at contact in {chance} of all runs, in {misfire} because nothing fires; the limit is {limit}. A longer cue distance, a light gate or a steadier run lowers it.':
+    'El vidrio está entero en el contacto en {chance} de todas las carreras, en {misfire} porque nada dispara; el límite es {limit}. Más distancia de señal, una barrera de luz o una carrera más regular la reducen.',
   'The lead is shorter than the operator allows in {chance} of runs; the limit is {limit}.':
     'La antelación es más corta de lo que permite el operador en {chance} de las carreras; el límite es {limit}.',
   'The lead is longer than the shot can use in {chance} of runs; the limit is {limit}.':
@@ -152,6 +152,9 @@ export const glassExit: Record<string, string> = {
   '40 fragments from 4 to 12 mm': '40 fragmentos de 4 a 12 mm',
   "The pane is {thickness} thick; thicker ones than the standard's break coarser and fall heavier.":
     'El vidrio tiene {thickness} de espesor; los más gruesos que los de la norma rompen en trozos mayores y más pesados.',
+  'Thinnest the count holds for': 'Espesor mínimo para el que vale el recuento',
+  "The pane is {thickness} thick; for thinner ones than the standard's its count of fragments says nothing.":
+    'El vidrio tiene {thickness} de espesor; para los más finos que los de la norma su recuento de fragmentos no dice nada.',
   'Fragments of a test pane': 'Fragmentos de un vidrio de prueba',
   'fragments in 50 by 50 mm': 'fragmentos en 50 por 50 mm',
   '{n} fragments in the coarsest 50 by 50 mm of a test pane; fewer means long splinters: refuse the batch.':

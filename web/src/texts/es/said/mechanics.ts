@@ -45,8 +45,8 @@ export const mechanics: Record<string, string> = {
   '{figure} is not given anywhere in this range.': '{figure}: no se da en ninguna parte de este margen.',
   '{figure} is not given anywhere in this range; not entered: {list}.':
     '{figure}: no se da en ninguna parte de este margen; falta indicar: {list}.',
-  '{#have} measurements cannot settle {#count} coefficients and show how sure they are: log at least {#more} more, or fit fewer coefficients.':
-    '{have} mediciones no bastan para fijar {count} coeficientes y decir con qué certeza: anote al menos {more} más, o ajuste menos coeficientes.',
+  '{#have} measured shots cannot settle {#count} coefficients and show how sure they are: log at least {#more} more, or fit fewer coefficients.':
+    '{have} pruebas medidas no bastan para fijar {count} coeficientes y decir con qué certeza: anote al menos {more} más, o ajuste menos coeficientes.',
   'these are too many shots for so many coefficients; fit fewer coefficients, or the newest shots':
     'son demasiadas pruebas para tantos coeficientes; ajuste menos coeficientes, o use las pruebas más recientes',
   'these shots cannot settle {coefficient}: what they measure does not depend on it apart from the other coefficients.':

@@ -97,8 +97,8 @@ export const waterWork: Record<string, string> = {
   'Speed when the lowest point meets the water, with air drag.':
     'Velocidad cuando el punto más bajo llega al agua, con resistencia del aire.',
   'Depth reached': 'Profundidad alcanzada',
-  'Depth of the lowest point when the plunge is over, with nobody braking by swimming.':
-    'Profundidad del punto más bajo al acabar la zambullida, sin frenar nadando.',
+  'Depth of the lowest point when the body stands still, with nobody braking by swimming; none for a body that sinks on.':
+    'Profundidad del punto más bajo cuando el cuerpo queda quieto, sin frenar nadando; ninguna si el cuerpo sigue hundiéndose.',
   'Water left under the body': 'Agua que queda bajo el cuerpo',
   'Water depth less the depth reached; negative is a strike.':
     'Profundidad del agua menos la alcanzada; negativo es un golpe contra el fondo.',
