@@ -22,6 +22,89 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/gags/{gag}/briefings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record a briefing
+         * @description Needs `log_day`. Absentees are briefed by another one, for the same day and place.
+         */
+        post: operations["hold_briefing"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/day-signoff-draft": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Draft a mark for the day
+         * @description Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
+         *     decision, then signs the statement's RFC 8785 bytes.
+         */
+        get: operations["draft_day_signoff"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/day-signoffs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Hand in a mark for the day
+         * @description Needs to be a member of the production: the device's key says who signed, so anyone on it may carry one
+         *     here. Refused with `sign_off_refused` unless the signature verifies with that key, the signer holds the
+         *     hat, and the statement is for what the gag is now. One that was taken before counts once.
+         */
+        post: operations["submit_day_signoff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/looks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record the medic's look
+         * @description Needs the hat of the medic. Says fit, unfit or limits, and never why.
+         */
+        post: operations["record_look"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/gags/{gag}/matches": {
         parameters: {
             query?: never;
@@ -183,6 +266,46 @@ export interface paths {
          *     hat and the statement is for the gag's current content. One that was taken before counts once.
          */
         post: operations["submit_signoff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/takes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Call a go
+         * @description Needs a hat that the policy lets call one. Good for one take, and recorded whenever it arrives, with whether it stood.
+         */
+        post: operations["call_go"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/gags/{gag}/takes/{take}/outcome": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record how a take ended
+         * @description Needs `log_day`.
+         */
+        post: operations["end_take"];
         delete?: never;
         options?: never;
         head?: never;
@@ -362,6 +485,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/productions/{production}/day": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the day at a glance
+         * @description Needs `read_production`. The register of equipment, who is stood down, near misses and incidents.
+         */
+        get: operations["read_day"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/productions/{production}/delegations": {
         parameters: {
             query?: never;
@@ -448,6 +591,86 @@ export interface paths {
          *     before stays good. Revoked by somebody else, its owner's sessions end too.
          */
         delete: operations["revoke_device"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/equipment": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Enter a piece of equipment
+         * @description Needs `log_day`. The same id again changes the entry; what befell the piece stays.
+         */
+        post: operations["put_equipment"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/equipment/{item}/quarantine": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Set a piece of equipment aside
+         * @description Needs `log_day`. Nothing that uses it may be performed until it is released.
+         */
+        post: operations["quarantine_equipment"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/equipment/{item}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take a piece of equipment back into use
+         * @description Needs `log_day` and a hat of those who build with it, or the engineer's; after an inspection.
+         */
+        post: operations["release_equipment"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/equipment/{item}/shock-loads": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record a shock load
+         * @description Needs `log_day`. Sets the piece aside, and lapses what the policy says.
+         */
+        post: operations["record_shock_load"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -542,6 +765,66 @@ export interface paths {
          * @description Needs `raise_hold`, which every member has. Nobody has to say why.
          */
         post: operations["raise_hold"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/incidents": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Report a near miss or an incident
+         * @description Needs `raise_hold`, which every member has. Freezes the gag named, or everything, until it is closed.
+         */
+        post: operations["report_incident"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/incidents/{incident}/closings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say what was done about an incident
+         * @description Needs `release_hold`, and the hat of the coordinator or the production. Closed once both have, by two people, and everybody was told.
+         */
+        post: operations["close_incident"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/incidents/{incident}/told": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record that somebody was told
+         * @description Needs `log_day`.
+         */
+        post: operations["tell_of_incident"];
         delete?: never;
         options?: never;
         head?: never;
@@ -771,6 +1054,46 @@ export interface paths {
          *     cell by row and column with its fix. Importing again updates.
          */
         post: operations["import_roster"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/stand-downs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Stand somebody down
+         * @description Needs `raise_hold` for oneself, and the hat of the coordinator, the medic, the production or the guardian for others. Nobody says why.
+         */
+        post: operations["stand_down"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/stand-downs/{stand_down}/return": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring somebody back
+         * @description Needs to be the medic, or whoever stood them down.
+         */
+        post: operations["bring_back"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1261,329 +1584,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/api/v1/gags/{gag}/briefings": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Record a briefing
-         * @description Needs `log_day`. Absentees are briefed by another one, for the same day and place.
-         */
-        post: operations["hold_briefing"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/gags/{gag}/day-signoff-draft": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /**
-         * Draft a mark for the day
-         * @description Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
-         *     decision, then signs the statement's RFC 8785 bytes.
-         */
-        get: operations["draft_day_signoff"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/gags/{gag}/day-signoffs": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Hand in a mark for the day
-         * @description Needs to be a member of the production: the device's key says who signed, so anyone on it may carry one
-         *     here. Refused with `sign_off_refused` unless the signature verifies with that key, the signer holds the
-         *     hat, and the statement is for what the gag is now. One that was taken before counts once.
-         */
-        post: operations["submit_day_signoff"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/gags/{gag}/looks": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Record the medic's look
-         * @description Needs the hat of the medic. Says fit, unfit or limits, and never why.
-         */
-        post: operations["record_look"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/gags/{gag}/takes": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Call a go
-         * @description Needs a hat that the policy lets call one. Good for one take, and recorded whenever it arrives, with whether it stood.
-         */
-        post: operations["call_go"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/gags/{gag}/takes/{take}/outcome": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Record how a take ended
-         * @description Needs `log_day`.
-         */
-        post: operations["end_take"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/day": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /**
-         * Read the day at a glance
-         * @description Needs `read_production`. The register of equipment, who is stood down, near misses and incidents.
-         */
-        get: operations["read_day"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/equipment": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Enter a piece of equipment
-         * @description Needs `log_day`. The same id again changes the entry; what befell the piece stays.
-         */
-        post: operations["put_equipment"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/equipment/{item}/quarantine": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Set a piece of equipment aside
-         * @description Needs `log_day`. Nothing that uses it may be performed until it is released.
-         */
-        post: operations["quarantine_equipment"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/equipment/{item}/release": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Take a piece of equipment back into use
-         * @description Needs `log_day` and a hat of those who build with it, or the engineer's; after an inspection.
-         */
-        post: operations["release_equipment"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/equipment/{item}/shock-loads": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Record a shock load
-         * @description Needs `log_day`. Sets the piece aside, and lapses what the policy says.
-         */
-        post: operations["record_shock_load"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/incidents": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Report a near miss or an incident
-         * @description Needs `raise_hold`, which every member has. Freezes the gag named, or everything, until it is closed.
-         */
-        post: operations["report_incident"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/incidents/{incident}/closings": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Say what was done about an incident
-         * @description Needs `release_hold`, and the hat of the coordinator or the production. Closed once both have, by two people, and everybody was told.
-         */
-        post: operations["close_incident"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/incidents/{incident}/told": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Record that somebody was told
-         * @description Needs `log_day`.
-         */
-        post: operations["tell_of_incident"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/stand-downs": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Stand somebody down
-         * @description Needs `raise_hold` for oneself, and the hat of the coordinator, the medic, the production or the guardian for others. Nobody says why.
-         */
-        post: operations["stand_down"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/productions/{production}/stand-downs/{stand_down}/return": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /**
-         * Bring somebody back
-         * @description Needs to be the medic, or whoever stood them down.
-         */
-        post: operations["bring_back"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -1730,6 +1730,16 @@ export interface components {
             to: string;
             /** @description Whether they can work. */
             available: boolean;
+        };
+        /** @description Taking a piece of equipment back into use. */
+        BackInUse: {
+            /** @description What the inspection found. */
+            found: string;
+            /**
+             * Format: date
+             * @description Last day the new inspection counts.
+             */
+            inspected_until: string;
         };
         /** @description A band that a reading must stay inside. */
         Band: {
@@ -2380,6 +2390,21 @@ export interface components {
          * @enum {string}
          */
         DayBlockKind: "plan" | "not_today" | "briefing" | "reading" | "equipment" | "stood_down" | "performer" | "decline" | "lapsed" | "unsigned" | "open_take" | "look";
+        /** @description The production's day at a glance. */
+        DayBook: {
+            /** @description The register of equipment, by serial. */
+            equipment: components["schemas"]["RegisteredItem"][];
+            /** @description Takes that were called and have not ended, the oldest first. */
+            open_takes: components["schemas"]["OpenTakeOf"][];
+            /** @description Stand-downs that hold now. */
+            stand_downs: components["schemas"]["StandDown"][];
+            /** @description Near misses and incidents, the newest first. */
+            incidents: components["schemas"]["IncidentStanding"][];
+            /** @description Names of everyone mentioned. */
+            names: {
+                [key: string]: string;
+            };
+        };
         /** @description Everything recorded on the day that bears on one gag. */
         DayLog: {
             /**
@@ -2439,6 +2464,15 @@ export interface components {
             /** @description Hats that may call a go. */
             go: components["schemas"]["Role"][];
         };
+        /** @description A statement about a day made ready, with the words its signer is shown. */
+        DayPrepared: {
+            /** @description What would be signed. */
+            statement: components["schemas"]["DayStatement"];
+            /** @description The words that are put a name to. */
+            attestation: components["schemas"]["Attestation"];
+            /** @description The place as people call it. */
+            place: string;
+        };
         /** @description A reading that is asked for. */
         DayReading: {
             /** @description What is read. */
@@ -2496,6 +2530,65 @@ export interface components {
             people: components["schemas"]["PersonStanding"][];
             /** @description Everything that the day waits for, in the order of the list above. Empty exactly when it stands. */
             blocks: components["schemas"]["DayBlock"][];
+        };
+        /** @description What is signed for a day. Its RFC 8785 bytes are the JWS payload. */
+        DayStatement: {
+            /** @description Always [`DayStatement::KIND`]. */
+            kind: string;
+            /** @description This mark; minted by the device, so a replay is seen. */
+            id: components["schemas"]["SignOffId"];
+            /** @description The production. */
+            production: components["schemas"]["ProductionId"];
+            /** @description The gag. */
+            gag: components["schemas"]["GagId"];
+            /**
+             * Format: int32
+             * @description The revision that will be performed.
+             */
+            revision: number;
+            /** @description RFC 6962 root over its facets in table order, hex. */
+            plan_digest: string;
+            /** @description Hashes of the facets the role answers for. */
+            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
+            /** @description The hat it is signed under. */
+            role: components["schemas"]["Role"];
+            /** @description The performer's slot; only with [`Role::Performer`]. */
+            slot?: components["schemas"]["SlotId"];
+            /** @description Yes or no; a day is never approved with conditions, and nobody has to say why not. */
+            decision: components["schemas"]["Decision"];
+            /** @description Id of the attestation text shown. */
+            attestation: string;
+            /**
+             * Format: date
+             * @description The day.
+             */
+            day: string;
+            /** @description The place: see [`place_hash`]. It may be somebody's address, so it is not signed in the clear. */
+            place: string;
+            /** @description Serial numbers of the equipment, sorted. */
+            serials: string[];
+            /** @description Who is cast in which slot. */
+            cast: {
+                [key: string]: components["schemas"]["PersonId"];
+            };
+            /** @description The readings that were shown. */
+            readings?: components["schemas"]["LeanedOn"][];
+            /** @description Who signs. */
+            signer: components["schemas"]["PersonId"];
+            /** @description The device whose key signs. */
+            device: components["schemas"]["DeviceId"];
+            /**
+             * Format: date-time
+             * @description When, by the device's clock: shown, never trusted for order.
+             */
+            signed_at: string;
+            /**
+             * Format: date-time
+             * @description Until when it counts.
+             */
+            good_until: string;
+            /** @description SHA-256, lower-case hex, of the mark the signer drew; none: they only confirmed. */
+            mark?: string;
         };
         /**
          * @description Yes, yes if, or no.
@@ -3335,6 +3428,15 @@ export interface components {
          * @enum {string}
          */
         IncidentKind: "near_miss" | "incident";
+        /** @description An incident and what it waits for. */
+        IncidentStanding: {
+            /** @description The incident. */
+            incident: components["schemas"]["Incident"];
+            /** @description Who has yet to be told: roles by machine name, others as the policy names them. */
+            untold: string[];
+            /** @description Hats that have yet to say what was done. */
+            closers: components["schemas"]["Role"][];
+        };
         /** @description An RFC 6962 audit path (section 2.1.1). */
         InclusionProof: {
             /**
@@ -3760,6 +3862,18 @@ export interface components {
              */
             before_day: string;
         };
+        /** @description A reading as the signer saw it. */
+        LeanedOn: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /** @description Of what. */
+            kind: components["schemas"]["ReadingKind"];
+            /**
+             * Format: double
+             * @description The value, SI.
+             */
+            value: number;
+        };
         /** @description A bound on a quantity, SI. */
         Limit: {
             /** @description Which side is allowed. */
@@ -3947,6 +4061,39 @@ export interface components {
             /** @description Whether value or interval differ. */
             moved: boolean;
         };
+        /** @description A briefing. */
+        NewBriefing: {
+            /** @description Minted by whoever records it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: date
+             * @description The day it is for, as the people there would name it.
+             */
+            day: string;
+            /** @description Where. */
+            place: string;
+            /**
+             * Format: int32
+             * @description The revision that was briefed.
+             */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who was there, besides whoever records it. */
+            attended: components["schemas"]["PersonId"][];
+            /** @description What was said beyond the plan. */
+            points?: string;
+        };
+        /** @description A name under what was done about an incident. */
+        NewClosing: {
+            /** @description The hat: coordinator or production. */
+            role: components["schemas"]["Role"];
+            /** @description What was done so that it does not happen again. */
+            action: string;
+        };
         /** @description A delegation to be made. */
         NewDelegation: {
             /** @description Which; minted by the device. */
@@ -3993,6 +4140,35 @@ export interface components {
             /** @description Why. */
             note?: string;
         };
+        /** @description A go. */
+        NewGo: {
+            /** @description Minted by whoever calls it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: int32
+             * @description The take it is for.
+             */
+            number: number;
+            /**
+             * Format: date-time
+             * @description When it was called.
+             */
+            at: string;
+            /**
+             * Format: int32
+             * @description The revision performed.
+             */
+            revision: number;
+            /** @description Its digest, as whoever called the go saw it. */
+            plan_digest: string;
+            /**
+             * Format: date
+             * @description The day.
+             */
+            day: string;
+            /** @description Where. */
+            place?: string;
+        };
         /** @description What a hold is made of. Nobody has to say why. */
         NewHold: {
             /** @description Minted by whoever raises it (UUIDv7). */
@@ -4001,6 +4177,55 @@ export interface components {
             /** @description Why, if they care to say. */
             reason?: string;
             hazard?: components["schemas"]["Hazard"] | null;
+        };
+        /** @description A near miss or an incident. */
+        NewIncident: {
+            /** @description Minted by whoever reports it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /** @description Whether there was harm. */
+            kind: components["schemas"]["IncidentKind"];
+            gag?: components["schemas"]["GagId"] | null;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description What happened, if there is time to say. */
+            what?: string;
+        };
+        /** @description The medic's look at one performer. */
+        NewLook: {
+            /** @description Minted by the medic's phone (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            take?: components["schemas"]["RecordId"] | null;
+            /** @description Who was looked at. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: date
+             * @description The day it counts for.
+             */
+            day: string;
+            /** @description Fit, fit within limits, or not; never why. */
+            fitness: components["schemas"]["Fitness"];
+            /** @description Whether the head was struck or shaken. */
+            head_impact: boolean;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+        };
+        /** @description How a take ended. */
+        NewOutcome: {
+            /** @description In a word. */
+            result: components["schemas"]["TakeResult"];
+            /** @description What was seen. */
+            note?: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
         };
         /** @description Another policy, and why. */
         NewPolicy: {
@@ -4055,6 +4280,35 @@ export interface components {
             /** @description What was seen. */
             note?: string;
         };
+        /** @description A shock load on a piece of equipment. */
+        NewShockLoad: {
+            /** @description Minted by whoever records it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /** @description What happened. */
+            what: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+        };
+        /** @description Standing somebody down. Nobody says why. */
+        NewStandDown: {
+            /** @description Minted by whoever records it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description From when.
+             */
+            from: string;
+            /**
+             * Format: date-time
+             * @description Until when; none: until someone entitled says otherwise.
+             */
+            until?: string | null;
+        };
         /** @description One test shot: the settings, and what the rig then did. */
         NewTestShot: {
             /** @description Minted by whoever logs it (UUIDv7). */
@@ -4076,6 +4330,16 @@ export interface components {
              * @description When it was shot.
              */
             shot_at: string;
+        };
+        /** @description That somebody has been told. */
+        NewTold: {
+            /** @description A role by machine name, or somebody outside as the policy names them. */
+            who: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
         };
         /** @description An invitation that can still be accepted. */
         OpenInvitation: {
@@ -4115,6 +4379,13 @@ export interface components {
             /** @description Why the go no longer stands; empty: it does. */
             lapsed: string[];
         };
+        /** @description A take that has not ended, and of which gag. */
+        OpenTakeOf: {
+            /** @description The gag. */
+            gag: components["schemas"]["GagRef"];
+            /** @description The take. */
+            take: components["schemas"]["Take"];
+        };
         /** @description A text and the salt of its commitment. It travels beside the sign-off, never in it. */
         Opening: {
             /** @description 32 random bytes of the device, lower-case hex. */
@@ -4141,7 +4412,7 @@ export interface components {
              *     set conditions has been answered, and may be answered again.
              */
             asked: boolean;
-            /** @description Why, in a sentence. */
+            /** @description Why, in a sentence or two. */
             why: string;
         };
         /** @description A production's own value for one limit. */
@@ -4656,6 +4927,27 @@ export interface components {
             x: string;
             /** @description Base64url, 32 bytes. */
             y: string;
+        };
+        /** @description A piece of equipment as it is to stand on the register. */
+        PutItem: {
+            /** @description Minted by whoever enters it (UUIDv7); the same again changes the entry. */
+            id: components["schemas"]["RecordId"];
+            /** @description Serial number, unique on the production. */
+            serial: string;
+            /** @description What it is. */
+            name: string;
+            /**
+             * Format: double
+             * @description Stated safe working load, newtons.
+             */
+            working_load?: number | null;
+            /** @description What it is rated or approved for. */
+            rating?: string;
+            /**
+             * Format: date
+             * @description Last day its inspection counts.
+             */
+            inspected_until?: string | null;
         };
         /**
          * @description A kind of quantity. Its SI unit is what every number in this crate is in.
@@ -5185,6 +5477,16 @@ export interface components {
             /** @description The productions they are on, and as whom. */
             memberships: components["schemas"]["Membership"][];
         };
+        /** @description Setting a piece of equipment aside. */
+        SetAside: {
+            /** @description Why. */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+        };
         /** @description Where and when. */
         Setting: {
             /** @description Scene number as the script has it. */
@@ -5385,6 +5687,14 @@ export interface components {
              *     without it counts all the same; the drawing may follow with the same sign-off.
              */
             mark?: components["schemas"]["Drawing"];
+        };
+        /** @description A signed statement about a day. */
+        SignedDay: {
+            /**
+             * @description Compact JWS with header `{"alg":"ES256","typ":"gagwright-day-signoff+jws","kid":"<device id>"}`
+             *     over the statement's RFC 8785 bytes.
+             */
+            jws: string;
         };
         /** @description A sign-off as it had been received, and what its signer had read. */
         SignedThen: {
@@ -5788,6 +6098,20 @@ export interface components {
             judged?: components["schemas"]["GoJudged"] | null;
             outcome?: components["schemas"]["TakeOutcome"] | null;
         };
+        /** @description How a take ended. */
+        TakeOutcome: {
+            /** @description In a word. */
+            result: components["schemas"]["TakeResult"];
+            /** @description What was seen. */
+            note?: string;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who says so. */
+            by: components["schemas"]["PersonId"];
+        };
         /**
          * @description How a take ended, in a word.
          * @enum {string}
@@ -6037,330 +6361,6 @@ export interface components {
             /** @description Why it must be clear. */
             reason: string;
         };
-        /** @description Taking a piece of equipment back into use. */
-        BackInUse: {
-            /** @description What the inspection found. */
-            found: string;
-            /**
-             * Format: date
-             * @description Last day the new inspection counts.
-             */
-            inspected_until: string;
-        };
-        /** @description The production's day at a glance. */
-        DayBook: {
-            /** @description The register of equipment, by serial. */
-            equipment: components["schemas"]["RegisteredItem"][];
-            /** @description Takes that were called and have not ended, the oldest first. */
-            open_takes: components["schemas"]["OpenTakeOf"][];
-            /** @description Stand-downs that hold now. */
-            stand_downs: components["schemas"]["StandDown"][];
-            /** @description Near misses and incidents, the newest first. */
-            incidents: components["schemas"]["IncidentStanding"][];
-            /** @description Names of everyone mentioned. */
-            names: {
-                [key: string]: string;
-            };
-        };
-        /** @description A statement about a day made ready, with the words its signer is shown. */
-        DayPrepared: {
-            /** @description What would be signed. */
-            statement: components["schemas"]["DayStatement"];
-            /** @description The words that are put a name to. */
-            attestation: components["schemas"]["Attestation"];
-            /** @description The place as people call it. */
-            place: string;
-        };
-        /** @description What is signed for a day. Its RFC 8785 bytes are the JWS payload. */
-        DayStatement: {
-            /** @description Always [`DayStatement::KIND`]. */
-            kind: string;
-            /** @description This mark; minted by the device, so a replay is seen. */
-            id: components["schemas"]["SignOffId"];
-            /** @description The production. */
-            production: components["schemas"]["ProductionId"];
-            /** @description The gag. */
-            gag: components["schemas"]["GagId"];
-            /**
-             * Format: int32
-             * @description The revision that will be performed.
-             */
-            revision: number;
-            /** @description RFC 6962 root over its facets in table order, hex. */
-            plan_digest: string;
-            /** @description Hashes of the facets the role answers for. */
-            facets: Partial<Record<"setting" | "action" | "rigging" | "effects" | "vehicles" | "cast" | "medical" | "camera" | "conditions" | "rehearsals", string>>;
-            /** @description The hat it is signed under. */
-            role: components["schemas"]["Role"];
-            /** @description The performer's slot; only with [`Role::Performer`]. */
-            slot?: components["schemas"]["SlotId"];
-            /** @description Yes or no; a day is never approved with conditions, and nobody has to say why not. */
-            decision: components["schemas"]["Decision"];
-            /** @description Id of the attestation text shown. */
-            attestation: string;
-            /**
-             * Format: date
-             * @description The day.
-             */
-            day: string;
-            /** @description The place: see [`place_hash`]. It may be somebody's address, so it is not signed in the clear. */
-            place: string;
-            /** @description Serial numbers of the equipment, sorted. */
-            serials: string[];
-            /** @description Who is cast in which slot. */
-            cast: {
-                [key: string]: components["schemas"]["PersonId"];
-            };
-            /** @description The readings that were shown. */
-            readings?: components["schemas"]["LeanedOn"][];
-            /** @description Who signs. */
-            signer: components["schemas"]["PersonId"];
-            /** @description The device whose key signs. */
-            device: components["schemas"]["DeviceId"];
-            /**
-             * Format: date-time
-             * @description When, by the device's clock: shown, never trusted for order.
-             */
-            signed_at: string;
-            /**
-             * Format: date-time
-             * @description Until when it counts.
-             */
-            good_until: string;
-            /** @description SHA-256, lower-case hex, of the mark the signer drew; none: they only confirmed. */
-            mark?: string;
-        };
-        /** @description An incident and what it waits for. */
-        IncidentStanding: {
-            /** @description The incident. */
-            incident: components["schemas"]["Incident"];
-            /** @description Who has yet to be told: roles by machine name, others as the policy names them. */
-            untold: string[];
-            /** @description Hats that have yet to say what was done. */
-            closers: components["schemas"]["Role"][];
-        };
-        /** @description A reading as the signer saw it. */
-        LeanedOn: {
-            /** @description Which. */
-            id: components["schemas"]["RecordId"];
-            /** @description Of what. */
-            kind: components["schemas"]["ReadingKind"];
-            /**
-             * Format: double
-             * @description The value, SI.
-             */
-            value: number;
-        };
-        /** @description A briefing. */
-        NewBriefing: {
-            /** @description Minted by whoever records it (UUIDv7). */
-            id: components["schemas"]["RecordId"];
-            /**
-             * Format: date
-             * @description The day it is for, as the people there would name it.
-             */
-            day: string;
-            /** @description Where. */
-            place: string;
-            /**
-             * Format: int32
-             * @description The revision that was briefed.
-             */
-            revision: number;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-            /** @description Who was there, besides whoever records it. */
-            attended: components["schemas"]["PersonId"][];
-            /** @description What was said beyond the plan. */
-            points?: string;
-        };
-        /** @description A name under what was done about an incident. */
-        NewClosing: {
-            /** @description The hat: coordinator or production. */
-            role: components["schemas"]["Role"];
-            /** @description What was done so that it does not happen again. */
-            action: string;
-        };
-        /** @description A go. */
-        NewGo: {
-            /** @description Minted by whoever calls it (UUIDv7). */
-            id: components["schemas"]["RecordId"];
-            /**
-             * Format: int32
-             * @description The take it is for.
-             */
-            number: number;
-            /**
-             * Format: date-time
-             * @description When it was called.
-             */
-            at: string;
-            /**
-             * Format: int32
-             * @description The revision performed.
-             */
-            revision: number;
-            /** @description Its digest, as whoever called the go saw it. */
-            plan_digest: string;
-            /**
-             * Format: date
-             * @description The day.
-             */
-            day: string;
-            /** @description Where. */
-            place?: string;
-        };
-        /** @description A near miss or an incident. */
-        NewIncident: {
-            /** @description Minted by whoever reports it (UUIDv7). */
-            id: components["schemas"]["RecordId"];
-            /** @description Whether there was harm. */
-            kind: components["schemas"]["IncidentKind"];
-            gag?: components["schemas"]["GagId"] | null;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-            /** @description What happened, if there is time to say. */
-            what?: string;
-        };
-        /** @description The medic's look at one performer. */
-        NewLook: {
-            /** @description Minted by the medic's phone (UUIDv7). */
-            id: components["schemas"]["RecordId"];
-            take?: components["schemas"]["RecordId"] | null;
-            /** @description Who was looked at. */
-            person: components["schemas"]["PersonId"];
-            /**
-             * Format: date
-             * @description The day it counts for.
-             */
-            day: string;
-            /** @description Fit, fit within limits, or not; never why. */
-            fitness: components["schemas"]["Fitness"];
-            /** @description Whether the head was struck or shaken. */
-            head_impact: boolean;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-        };
-        /** @description How a take ended. */
-        NewOutcome: {
-            /** @description In a word. */
-            result: components["schemas"]["TakeResult"];
-            /** @description What was seen. */
-            note?: string;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-        };
-        /** @description A shock load on a piece of equipment. */
-        NewShockLoad: {
-            /** @description Minted by whoever records it (UUIDv7). */
-            id: components["schemas"]["RecordId"];
-            /** @description What happened. */
-            what: string;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-        };
-        /** @description Standing somebody down. Nobody says why. */
-        NewStandDown: {
-            /** @description Minted by whoever records it (UUIDv7). */
-            id: components["schemas"]["RecordId"];
-            /** @description Who. */
-            person: components["schemas"]["PersonId"];
-            /**
-             * Format: date-time
-             * @description From when.
-             */
-            from: string;
-            /**
-             * Format: date-time
-             * @description Until when; none: until someone entitled says otherwise.
-             */
-            until?: string | null;
-        };
-        /** @description That somebody has been told. */
-        NewTold: {
-            /** @description A role by machine name, or somebody outside as the policy names them. */
-            who: string;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-        };
-        /** @description A take that has not ended, and of which gag. */
-        OpenTakeOf: {
-            /** @description The gag. */
-            gag: components["schemas"]["GagRef"];
-            /** @description The take. */
-            take: components["schemas"]["Take"];
-        };
-        /** @description A piece of equipment as it is to stand on the register. */
-        PutItem: {
-            /** @description Minted by whoever enters it (UUIDv7); the same again changes the entry. */
-            id: components["schemas"]["RecordId"];
-            /** @description Serial number, unique on the production. */
-            serial: string;
-            /** @description What it is. */
-            name: string;
-            /**
-             * Format: double
-             * @description Stated safe working load, newtons.
-             */
-            working_load?: number | null;
-            /** @description What it is rated or approved for. */
-            rating?: string;
-            /**
-             * Format: date
-             * @description Last day its inspection counts.
-             */
-            inspected_until?: string | null;
-        };
-        /** @description Setting a piece of equipment aside. */
-        SetAside: {
-            /** @description Why. */
-            reason: string;
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-        };
-        /** @description A signed statement about a day. */
-        SignedDay: {
-            /**
-             * @description Compact JWS with header `{"alg":"ES256","typ":"gagwright-day-signoff+jws","kid":"<device id>"}`
-             *     over the statement's RFC 8785 bytes.
-             */
-            jws: string;
-        };
-        /** @description How a take ended. */
-        TakeOutcome: {
-            /**
-             * Format: date-time
-             * @description When.
-             */
-            at: string;
-            /** @description Who says so. */
-            by: components["schemas"]["PersonId"];
-            /** @description What was seen. */
-            note?: string;
-            /** @description In a word. */
-            result: components["schemas"]["TakeResult"];
-        };
     };
     responses: never;
     parameters: never;
@@ -6391,6 +6391,142 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["GagPage"];
+                };
+            };
+        };
+    };
+    hold_briefing: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewBriefing"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Briefing"];
+                };
+            };
+        };
+    };
+    draft_day_signoff: {
+        parameters: {
+            query: {
+                /** @description The hat. */
+                role: "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer";
+                /** @description The performer's slot; only with `performer`. */
+                slot?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The draft */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DayPrepared"];
+                };
+            };
+        };
+    };
+    submit_day_signoff: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignedDay"];
+            };
+        };
+        responses: {
+            /** @description Taken before; how the role stands now */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RoleStanding"];
+                };
+            };
+            /** @description Taken */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RoleStanding"];
+                };
+            };
+        };
+    };
+    record_look: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLook"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Look"];
                 };
             };
         };
@@ -6645,6 +6781,74 @@ export interface operations {
             };
         };
     };
+    call_go: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewGo"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Take"];
+                };
+            };
+        };
+    };
+    end_take: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+                /** @description The take */
+                take: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOutcome"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Take"];
+                };
+            };
+        };
+    };
     list_test_shots: {
         parameters: {
             query?: never;
@@ -6747,6 +6951,15 @@ export interface operations {
             };
         };
         responses: {
+            /** @description Held already, by this code and with no more to say */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HeldByCode"];
+                };
+            };
             /** @description Held */
             201: {
                 headers: {
@@ -6882,6 +7095,29 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Changes"];
+                };
+            };
+        };
+    };
+    read_day: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The day */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DayBook"];
                 };
             };
         };
@@ -7058,6 +7294,144 @@ export interface operations {
             };
         };
     };
+    put_equipment: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PutItem"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RegisteredItem"];
+                };
+            };
+        };
+    };
+    quarantine_equipment: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The piece */
+                item: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetAside"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RegisteredItem"];
+                };
+            };
+        };
+    };
+    release_equipment: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The piece */
+                item: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BackInUse"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RegisteredItem"];
+                };
+            };
+        };
+    };
+    record_shock_load: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The piece */
+                item: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewShockLoad"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RegisteredItem"];
+                };
+            };
+        };
+    };
     listen: {
         parameters: {
             query?: {
@@ -7225,6 +7599,109 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Hold"];
+                };
+            };
+        };
+    };
+    report_incident: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewIncident"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Incident"];
+                };
+            };
+        };
+    };
+    close_incident: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The incident */
+                incident: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewClosing"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Incident"];
+                };
+            };
+        };
+    };
+    tell_of_incident: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The incident */
+                incident: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewTold"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Incident"];
                 };
             };
         };
@@ -7667,6 +8144,70 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ImportReport"];
+                };
+            };
+        };
+    };
+    stand_down: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewStandDown"];
+            };
+        };
+        responses: {
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StandDown"];
+                };
+            };
+        };
+    };
+    bring_back: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The stand-down */
+                stand_down: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Back */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StandDown"];
                 };
             };
         };
@@ -8311,538 +8852,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Spread"];
-                };
-            };
-        };
-    };
-    hold_briefing: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The gag */
-                gag: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewBriefing"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Briefing"];
-                };
-            };
-        };
-    };
-    draft_day_signoff: {
-        parameters: {
-            query: {
-                /** @description The hat. */
-                role: "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer";
-                /** @description The performer's slot; only with `performer`. */
-                slot?: string;
-            };
-            header?: never;
-            path: {
-                /** @description The gag */
-                gag: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The draft */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["DayPrepared"];
-                };
-            };
-        };
-    };
-    submit_day_signoff: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The gag */
-                gag: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["SignedDay"];
-            };
-        };
-        responses: {
-            /** @description Taken before; how the role stands now */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RoleStanding"];
-                };
-            };
-            /** @description Taken */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RoleStanding"];
-                };
-            };
-        };
-    };
-    record_look: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The gag */
-                gag: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewLook"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Look"];
-                };
-            };
-        };
-    };
-    call_go: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The gag */
-                gag: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewGo"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Take"];
-                };
-            };
-        };
-    };
-    end_take: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The gag */
-                gag: string;
-                /** @description The take */
-                take: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewOutcome"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Take"];
-                };
-            };
-        };
-    };
-    read_day: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                /** @description The production */
-                production: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The day */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["DayBook"];
-                };
-            };
-        };
-    };
-    put_equipment: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["PutItem"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RegisteredItem"];
-                };
-            };
-        };
-    };
-    quarantine_equipment: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-                /** @description The piece */
-                item: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["SetAside"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RegisteredItem"];
-                };
-            };
-        };
-    };
-    release_equipment: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-                /** @description The piece */
-                item: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["BackInUse"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RegisteredItem"];
-                };
-            };
-        };
-    };
-    record_shock_load: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-                /** @description The piece */
-                item: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewShockLoad"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RegisteredItem"];
-                };
-            };
-        };
-    };
-    report_incident: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewIncident"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Incident"];
-                };
-            };
-        };
-    };
-    close_incident: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-                /** @description The incident */
-                incident: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewClosing"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Incident"];
-                };
-            };
-        };
-    };
-    tell_of_incident: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-                /** @description The incident */
-                incident: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewTold"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["Incident"];
-                };
-            };
-        };
-    };
-    stand_down: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["NewStandDown"];
-            };
-        };
-        responses: {
-            /** @description Recorded */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["StandDown"];
-                };
-            };
-        };
-    };
-    bring_back: {
-        parameters: {
-            query?: never;
-            header: {
-                /**
-                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
-                 *     kept and given again with `Idempotency-Replayed: true`.
-                 */
-                "Idempotency-Key": string;
-            };
-            path: {
-                /** @description The production */
-                production: string;
-                /** @description The stand-down */
-                stand_down: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description Back */
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["StandDown"];
                 };
             };
         };

@@ -1,6 +1,6 @@
 //! A production's own rules over HTTP: its policy, its delegates, sign-offs on paper, declines resolved.
 
-use gagwright_clearance::{Ink, PersonId, Statement, jws};
+use gagwright_clearance::{Ink, PersonId, Statement, jws, opening::Opening};
 use gagwright_trail::Hash;
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -243,9 +243,12 @@ fn a_decline_is_resolved_in_writing_by_whom_the_policy_names() {
     let (_, second) = first_ad(&world, "P06", "Eun-ji Baek", 11);
     let mut statement = first.draft(gag, "first_ad");
     statement.decision = gagwright_clearance::Decision::Decline;
-    statement.reason = Some("no time for the dry run".to_owned());
+    let opening = Opening::new(&[9; 32], "no time for the dry run");
+    statement.reason = Some(opening.commitment());
     let jws = jws::sign(&statement, &first.key).unwrap();
-    first.hand_in(gag, &jws).expect(201);
+    first
+        .hand_in_body(gag, &json!({ "jws": jws, "openings": [opening] }))
+        .expect(201);
     // Another holder's word does not lift it.
     let receipt = second
         .hand_in(gag, &second.sign(gag, "first_ad"))

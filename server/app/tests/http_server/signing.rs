@@ -80,7 +80,7 @@ impl<'a> Phone<'a> {
         self.hand_in_body(gag, &json!({ "jws": jws }))
     }
 
-    fn hand_in_body(&self, gag: Uuid, body: &Value) -> Got {
+    pub fn hand_in_body(&self, gag: Uuid, body: &Value) -> Got {
         let path = format!("/gags/{gag}/signoffs");
         self.world
             .server
