@@ -287,3 +287,113 @@ fn a_switch_says_what_will_show() {
     let low = assess("occluder-switch", &[("occluder_height", Number(1.6))]);
     assert!(says(&low, "never_hidden"));
 }
+
+/// Two people who cross behind a wide wall at 5 m/s, and meet when the double goes 0.8 s after the actor.
+const CROSSING: [(&str, Given); 14] = [
+    ("occluder_width", Number(10.0)),
+    ("occluder_height", Number(4.0)),
+    ("camera_travel_across", Exact(0.0)),
+    ("actor_start_across", Number(-8.0)),
+    ("actor_start_away", Number(11.0)),
+    ("actor_end_across", Number(4.0)),
+    ("actor_end_away", Number(11.0)),
+    ("double_start_across", Number(0.0)),
+    ("double_start_away", Number(15.0)),
+    ("double_end_across", Number(0.0)),
+    ("double_end_away", Number(9.0)),
+    ("actor_speed", Number(5.0)),
+    ("double_speed", Number(5.0)),
+    ("shot_length", Number(8.0)),
+];
+
+fn crossing(name: &str, value: f64, tolerance: f64) -> Assessment {
+    let mut given: Inputs = plausible("occluder-switch");
+    given.0.extend(inputs(&CROSSING).0);
+    given.0.extend(inputs(&[("double_cue", Number(1.25))]).0);
+    let number = InputValue::Number {
+        value,
+        tolerance: Some(tolerance),
+    };
+    given.0.insert(name.to_owned(), number);
+    find("occluder-switch").unwrap().assess(&given).unwrap()
+}
+
+#[test]
+fn two_who_may_meet_are_never_far_apart_for_certain() {
+    // The actor is at the crossing after 8 m / 5 m/s = 1.6 s and the double 4 m / 5 m/s = 0.8 s after the cue: with
+    // the cue at 0.8 s they stand on one point (kinematics), and bodies 0.6 m wide are 0.6 m into each other.
+    let mut met: Vec<_> = CROSSING.to_vec();
+    met.push(("double_cue", Number(0.8)));
+    let meets = assess_exactly("occluder-switch", &met);
+    common::close(figure(&meets, "closest_approach").value, -0.6, 1e-9);
+    for (cue, tolerance) in [(1.25, 0.5), (1.25, 0.9), (1.3, 1.0), (1.35, 1.2)] {
+        let run = crossing("double_cue", cue, tolerance);
+        let room = figure(&run, "closest_approach");
+        assert!(room.low <= -0.6 + 1e-9, "{cue} {tolerance}: {room:?}");
+        assert_ne!(check(&run, "passing_room").status, Status::Within);
+    }
+    // A wider tolerance never makes the least room more, nor a check that was marginal within.
+    for (name, value) in [
+        ("double_cue", 1.25),
+        ("actor_speed", 5.0),
+        ("double_speed", 5.0),
+        ("actor_start_across", -8.0),
+        ("double_start_away", 15.0),
+    ] {
+        let mut low = f64::INFINITY;
+        let mut within = true;
+        for tolerance in [0.05, 0.1, 0.2, 0.4, 0.6, 0.9, 1.2] {
+            let run = crossing(name, value, tolerance);
+            let room = figure(&run, "closest_approach").low;
+            // Looked at to within a fraction of a millimetre.
+            assert!(room <= low + 1e-3, "{name} {tolerance}: {room} {low}");
+            low = low.min(room);
+            let now = check(&run, "passing_room").status == Status::Within;
+            assert!(within || !now, "{name} {tolerance}");
+            within = now;
+        }
+    }
+}
+
+#[test]
+fn a_body_that_cuts_the_corner_has_its_least_room_there() {
+    // On the line from (-12, 3) to (-0.2, 9.903) a body is beside the occluder from x = -2.1 - 0.3 on: there it is
+    // 3 + 9.6 x 6.903 / 11.8 away, with 0.3 m of body and the back at 8.3 m (a straight line).
+    let cut = assess_exactly(
+        "occluder-switch",
+        &[
+            ("actor_start_across", Number(-12.0)),
+            ("actor_start_away", Number(3.0)),
+            ("actor_end_across", Number(-0.2)),
+            ("actor_end_away", Number(9.903)),
+            ("shot_length", Number(16.0)),
+            ("double_cue", Number(10.0)),
+        ],
+    );
+    let room = 3.0 + 9.6 * 6.903 / 11.8 - 0.3 - 8.3;
+    assert!((figure(&cut, "clearance_behind").value - room).abs() < 1e-9);
+    assert!((room - 0.016).abs() < 1e-3);
+    assert_eq!(check(&cut, "room_behind").status, Status::Exceeded);
+    // A column 0.3 m wide, passed by a body of 0.5 m on its way from (-12, 3) to (12, end): beside it from x = -0.4 on.
+    for (end, says_room) in [(14.52, 0.018), (14.28, -0.098)] {
+        let column = assess_exactly(
+            "occluder-switch",
+            &[
+                ("occluder_width", Number(0.3)),
+                ("body_width", Number(0.5)),
+                ("actor_start_across", Number(-12.0)),
+                ("actor_start_away", Number(3.0)),
+                ("actor_end_across", Number(12.0)),
+                ("actor_end_away", Number(end)),
+                ("double_start_across", Number(0.0)),
+                ("double_start_away", Number(12.0)),
+                ("shot_length", Number(25.0)),
+                ("double_cue", Number(20.0)),
+            ],
+        );
+        let room = 3.0 + 11.6 * (end - 3.0) / 24.0 - 0.25 - 8.3;
+        assert!((room - says_room).abs() < 1e-3, "{room}");
+        assert!((figure(&column, "clearance_behind").value - room).abs() < 1e-9);
+        assert_eq!(check(&column, "room_behind").status, Status::Exceeded);
+    }
+}

@@ -9,7 +9,7 @@ use common::{
     Given::{self, Exact, Number},
     close, inputs, plausible,
 };
-use gagwright_mechanics::{Assessment, Inputs, Status, find};
+use gagwright_mechanics::{Assessment, InputValue, Inputs, ParameterKind, Status, find};
 
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
@@ -214,4 +214,193 @@ fn a_jump_is_judged() {
     assert_eq!(status(&kicker, "ramp_felt"), Status::Exceeded);
     let plank = assess(&[("landing_width", Number(0.8))]);
     assert_eq!(status(&plank, "drift"), Status::Exceeded);
+}
+
+/// The same with every input exact.
+fn assess_exactly(changes: &[(&str, Given)]) -> Assessment {
+    let technique = find("motorcycle-jump").unwrap();
+    let mut given: Inputs = plausible("motorcycle-jump");
+    given.0.extend(inputs(changes).0);
+    for parameter in technique.parameters() {
+        let ParameterKind::Number { default, .. } = parameter.kind else {
+            continue;
+        };
+        let stated = match given.0.get(parameter.name) {
+            Some(InputValue::Number { value, .. }) => Some(*value),
+            _ => default,
+        };
+        if let Some(value) = stated {
+            let exact = InputValue::Number {
+                value,
+                tolerance: Some(0.0),
+            };
+            given.0.insert(parameter.name.to_owned(), exact);
+        }
+    }
+    technique.assess(&given).unwrap()
+}
+
+#[test]
+fn a_slope_does_not_go_on_under_the_ground() {
+    // An edge 3 m up falling by 0.42 rad is on level ground after 3 / tan 0.42 = 6.72 m (trigonometry).
+    let buried = assess_exactly(&[("ground_fall", Number(0.0))]);
+    assert!(says(&buried, "buried") && says(&buried, "past_foot"));
+    close(
+        figure(&buried, "far_spare"),
+        18.0 + 3.0 / libm::tan(0.42) - figure(&buried, "landing_distance"),
+        1e-9,
+    );
+    assert_eq!(status(&buried, "far_spare"), Status::Exceeded);
+    assert_eq!(status(&buried, "equivalent_fall"), Status::Exceeded);
+    // The same jump over nothing but level ground comes down at the same place, and as hard.
+    let level = assess_exactly(&[
+        ("landing_angle", Number(0.0)),
+        ("landing_edge_height", Number(0.0)),
+        ("ground_fall", Number(0.0)),
+    ]);
+    for name in ["landing_distance", "equivalent_fall"] {
+        close(figure(&buried, name), figure(&level, name), 1e-6);
+    }
+    // With the foot of the slope over the ground, by higher works or by ground that falls, it is the landing it was.
+    let fallen = assess_exactly(&[]);
+    let raised = assess_exactly(&[
+        ("ground_fall", Number(0.0)),
+        ("landing_edge_height", Number(7.2)),
+        ("lip_height", Number(6.7)),
+    ]);
+    for run in [&fallen, &raised] {
+        assert_eq!(status(run, "equivalent_fall"), Status::Within);
+        assert_eq!(status(run, "far_spare"), Status::Within);
+        assert!(!says(run, "buried"));
+    }
+    close(
+        figure(&fallen, "equivalent_fall"),
+        figure(&raised, "equivalent_fall"),
+        1e-6,
+    );
+}
+
+#[test]
+fn a_turn_of_nothing_has_its_reserve() {
+    // Lip and landing of 10 degrees turn by 20, just what habit lets it be off: whichever side of that the angles
+    // fall, the same turn is judged the same.
+    let at = |degrees: f64| {
+        let given = assess(&[
+            ("takeoff_angle", Number(10.0 * DEGREE)),
+            ("landing_angle", Number(degrees * DEGREE)),
+            ("takeoff_speed", Number(20.0)),
+            ("landing_edge_height", Number(2.5)),
+            ("landing_length", Number(40.0)),
+            ("rider_turn_rate", Exact(-1.5)),
+        ]);
+        (status(&given, "turn_past"), status(&given, "turn_short"))
+    };
+    assert_eq!(at(10.0), at(10.01));
+    assert_eq!(at(10.0), at(9.99));
+    assert_eq!(at(10.0).0, Status::Marginal);
+}
+
+#[test]
+fn what_is_clear_may_be_less_than_stated() {
+    // What a tolerance allows is possible: where the check at its low end is not within, neither is the whole.
+    for (name, check, value) in [
+        ("run_out", "run_out", 70.0),
+        ("in_run", "in_run", 80.0),
+        ("landing_width", "drift", 5.0),
+    ] {
+        let at = |value: f64, tolerance: f64| {
+            let mut given: Inputs = plausible("motorcycle-jump");
+            let number = InputValue::Number {
+                value,
+                tolerance: Some(tolerance),
+            };
+            given.0.insert(name.to_owned(), number);
+            let run = find("motorcycle-jump").unwrap().assess(&given).unwrap();
+            status(&run, check)
+        };
+        let shares = [0.0, 0.02, 0.05, 0.1, 0.2, 0.4, 0.7, 0.8];
+        let seen = shares.map(|share| {
+            let whole = at(value, share * value);
+            let end = at((1.0 - share) * value, 0.0);
+            assert!(
+                end == Status::Within || whole != Status::Within,
+                "{name} {share}"
+            );
+            whole
+        });
+        assert_eq!(seen[0], Status::Within, "{name}");
+        assert_eq!(seen[7], Status::Marginal, "{name}");
+    }
+    // No room at all beside the handlebars, 0.4 m to either side of the middle, has nothing in hand either.
+    let bare = assess(&[("landing_width", Number(0.8)), ("crosswind", Exact(0.0))]);
+    assert_eq!(status(&bare, "drift"), Status::Marginal);
+}
+
+#[test]
+fn a_headwind_carries_it_further_aside() {
+    // The flight in three dimensions by small steps (Newton's law, quadratic drag of the air relative to the body):
+    // along and up with the frontal area, across with the side's, both at the whole speed through the air.
+    for head in [0.0, -10.0, -15.0] {
+        let run = assess_exactly(&[
+            ("takeoff_speed", Number(18.0)),
+            ("head_wind", Number(head)),
+            ("crosswind", Number(3.0)),
+        ]);
+        let k = 0.5 * 1.225 / 190.0;
+        let step = 1e-4;
+        let mut v = [18.0 * libm::cos(0.45), 18.0 * libm::sin(0.45), 0.0_f64];
+        let mut aside = 0.0;
+        for _ in 0..(figure(&run, "air_time") / step) as usize {
+            let air = [v[0] - head, v[1], v[2] - 3.0];
+            let speed = libm::sqrt(air.iter().map(|part| part * part).sum());
+            let areas = [0.7, 0.7, 1.2];
+            let pull = [0, 1, 2].map(|i| -k * areas[i] * speed * air[i]);
+            v = [
+                v[0] + step * pull[0],
+                v[1] + step * (pull[1] - GRAVITY),
+                v[2] + step * pull[2],
+            ];
+            aside += step * v[2];
+        }
+        let drift = figure(&run, "drift");
+        assert!(drift >= aside * (1.0 - 1e-3), "{head}: {drift} {aside}");
+        assert!(drift <= aside * 1.12, "{head}: {drift} {aside}");
+    }
+}
+
+#[test]
+fn striking_the_face_is_landing_short() {
+    for (speed, angle) in [
+        (13.5, 0.45),
+        (15.0, 0.45),
+        (14.0, 0.3),
+        (30.0, 0.05),
+        (12.0, 0.6),
+    ] {
+        let run = assess_exactly(&[
+            ("takeoff_speed", Number(speed)),
+            ("takeoff_angle", Number(angle)),
+            ("edge_margin", Number(0.0)),
+        ]);
+        if says(&run, "face") {
+            assert!(figure(&run, "near_spare") < 0.0, "{speed} {angle}");
+            assert_eq!(status(&run, "near_spare"), Status::Exceeded);
+        } else {
+            assert!(
+                speed < 13.0 || speed == 15.0 || angle == 0.3,
+                "{speed} {angle}"
+            );
+        }
+    }
+    // Rising into a face: a flat, fast jump at a high edge meets it long before it would sink.
+    let wall = assess_exactly(&[
+        ("takeoff_speed", Number(40.0)),
+        ("takeoff_angle", Number(0.3)),
+        ("gap", Number(8.0)),
+        ("landing_edge_height", Number(6.0)),
+        ("edge_margin", Number(0.0)),
+    ]);
+    assert!(says(&wall, "face"));
+    assert_eq!(status(&wall, "near_spare"), Status::Exceeded);
+    assert_eq!(status(&wall, "miss_probability"), Status::Exceeded);
 }

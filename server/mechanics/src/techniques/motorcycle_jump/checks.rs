@@ -3,7 +3,7 @@
 use crate::{
     assessment::{Bound, Check},
     evaluation::Evaluation,
-    judging::{RESERVE, Rule, Subject, judge},
+    judging::{Rule, Subject, judge},
     units::{Quantity, say},
 };
 
@@ -128,6 +128,7 @@ fn landing(evaluation: &Evaluation) -> Vec<Check> {
     };
     // Half the landing, less half a handlebar.
     let side = 0.5 * input("landing_width") - 0.4;
+    let least_side = 0.5 * least(evaluation, "landing_width") - 0.4;
     vec![
         judge(
             evaluation,
@@ -196,59 +197,54 @@ fn landing(evaluation: &Evaluation) -> Vec<Check> {
                 Bound::AtMost,
                 side,
                 jump_and!("crosswind", "landing_width"),
-            ),
+            )
+            .at_poorest(least_side),
             |held| {
                 format!(
-                    "Wind across at its limit carries the jump {} aside, where {} are left beside the handlebars.",
+                    "Wind across at its limit carries the jump {} aside, {} at the worst, where {} are left beside \
+                     the handlebars, {} at the least.",
                     length(held.value),
-                    length(side)
+                    length(held.high),
+                    length(side),
+                    length(least_side)
                 )
             },
         ),
     ]
 }
 
-/// The turn given against the turn needed, with what habit lets it be off. The need moves with its own tolerance,
-/// which is kept in hand beside the reserve: the two are not trusted to err together.
+/// How far the turn given is off the turn needed, as one figure, because most of what moves one moves the other; and a
+/// turn needed of nothing leaves no limit to keep a share of.
 fn turned(evaluation: &Evaluation, name: &'static str, title: &'static str, bound: Bound) -> Check {
     let rule = Rule::policy(
         evaluation,
         name,
         title,
-        Subject::Figure("turn_given"),
+        Subject::Figure("turn_off"),
         bound,
         jump_and!("ramp_radius", "rider_turn_rate"),
     );
     let off = rule.limit;
-    let (needed, moves) = evaluation
-        .figure("turn_needed")
-        .map_or((0.0, 0.0), |needed| {
-            let moves = match bound {
-                Bound::AtMost => needed.value - needed.low,
-                Bound::AtLeast => needed.high - needed.value,
-            };
-            (needed.value, moves)
-        });
-    let limit = needed + off;
-    let spare = RESERVE * off.abs() + moves;
-    let rule = Rule {
-        limit,
-        reserve: spare / limit.abs().max(1e-9),
-        ..rule
-    };
-    judge(evaluation, rule, |held| {
+    let angle = |value| say(Quantity::Angle, value);
+    let given = evaluation.figure("turn_given");
+    judge(evaluation, rule, |_| {
         format!(
             "Ramp and rider turn the motorcycle {}, {} to {} within the tolerances, where {} meet the slope; it may \
              be off by {}, and {} are needed of which the ramp gives {}.",
-            say(Quantity::Angle, held.value),
-            say(Quantity::Angle, held.low),
-            say(Quantity::Angle, held.high),
-            say(Quantity::Angle, needed),
-            say(Quantity::Angle, off),
+            given.map_or_else(String::new, |given| angle(given.value)),
+            given.map_or_else(String::new, |given| angle(given.low)),
+            given.map_or_else(String::new, |given| angle(given.high)),
+            known(evaluation, "turn_needed"),
+            angle(off),
             known(evaluation, "turn_rate_needed"),
             known(evaluation, "ramp_turn_rate")
         )
     })
+}
+
+/// The low end of an input's tolerance.
+fn least(evaluation: &Evaluation, name: &str) -> f64 {
+    evaluation.values.ends_of(name).map_or(0.0, |(low, _)| low)
 }
 
 fn ground(evaluation: &Evaluation) -> Vec<Check> {
@@ -283,13 +279,15 @@ fn ground(evaluation: &Evaluation) -> Vec<Check> {
                 Bound::AtMost,
                 input("in_run"),
                 &["takeoff_speed", "in_run_acceleration", "in_run"],
-            ),
+            )
+            .at_poorest(least(evaluation, "in_run")),
             |held| {
                 format!(
-                    "{} are needed to gather speed and read it, {} at the worst; {} are clear.",
+                    "{} are needed to gather speed and read it, {} at the worst; {} are clear, {} at the least.",
                     length(held.value),
                     length(held.high),
-                    length(input("in_run"))
+                    length(input("in_run")),
+                    length(least(evaluation, "in_run"))
                 )
             },
         ),
@@ -303,13 +301,15 @@ fn ground(evaluation: &Evaluation) -> Vec<Check> {
                 Bound::AtMost,
                 input("run_out"),
                 jump_and!("run_out"),
-            ),
+            )
+            .at_poorest(least(evaluation, "run_out")),
             |held| {
                 format!(
-                    "Braking from the landing takes {}, {} at the worst; {} are clear.",
+                    "Braking from the landing takes {}, {} at the worst; {} are clear, {} at the least.",
                     length(held.value),
                     length(held.high),
-                    length(input("run_out"))
+                    length(input("run_out")),
+                    length(least(evaluation, "run_out"))
                 )
             },
         ),

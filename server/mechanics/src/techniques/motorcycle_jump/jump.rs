@@ -16,7 +16,11 @@ pub(super) struct Jump {
     pub edge: f64,
     pub slope: f64,
     pub length: f64,
+    pub ground_fall: f64,
 }
+
+/// A landing less steep than this is as good as the level ground that it runs into.
+const LEVEL: f64 = 2.0 * core::f64::consts::PI / 180.0;
 
 impl Jump {
     pub fn read(values: &Values) -> Option<Jump> {
@@ -34,16 +38,29 @@ impl Jump {
             edge: values.number("landing_edge_height")?,
             slope: values.number("landing_angle")?,
             length: values.number("landing_length")?,
+            ground_fall: values.number("ground_fall")?,
         })
     }
 
-    /// Height of the landing's surface, taken as endless either way.
+    /// Height of the landing's surface, taken as endless either way, or of the ground that it runs into.
     fn surface(&self, along: f64) -> f64 {
-        self.edge - (along - self.gap) * libm::tan(self.slope)
+        (self.edge - (along - self.gap) * libm::tan(self.slope)).max(-self.ground_fall)
     }
 
-    /// Flies until the landing's slope, or its slope drawn on beyond its far end; short of its near edge,
-    /// until the ground or the face under that edge.
+    /// How far from the lip the slope meets the ground; none for a level landing.
+    pub fn foot(&self) -> Option<f64> {
+        let above = (self.edge + self.ground_fall).max(0.0);
+        (self.slope > LEVEL).then(|| self.gap + above / libm::tan(self.slope))
+    }
+
+    /// How far from the lip the landing ends: where it is stated to, or at its foot where that comes first.
+    pub fn end(&self) -> f64 {
+        let stated = self.gap + self.length;
+        self.foot().map_or(stated, |foot| foot.min(stated))
+    }
+
+    /// Flies until the landing's slope, its slope drawn on beyond its far end, or the ground past its foot; short of
+    /// its near edge, until the ground or the face under that edge.
     pub fn fly(&self, observe: impl FnMut(Sample)) -> Option<Met> {
         // First to the plane of the near edge, so that no step can leap the face.
         let (at_plane, height) = reach(&self.throw, self.gap)?;
@@ -69,7 +86,12 @@ impl Jump {
                 under: self.edge - height,
             }
         } else if arrives {
-            Place::Slope
+            let drawn = self.edge - (landing.distance - self.gap) * libm::tan(self.slope);
+            if drawn < -self.ground_fall {
+                Place::Beyond
+            } else {
+                Place::Slope
+            }
         } else {
             Place::Ground
         };
@@ -80,7 +102,7 @@ impl Jump {
     pub fn across(&self, met: &Met) -> f64 {
         let landing = &met.landing;
         let across = match met.place {
-            Place::Ground => landing.down,
+            Place::Ground | Place::Beyond => landing.down,
             Place::Face { .. } => landing.along,
             Place::Slope => {
                 landing.down * libm::cos(self.slope) - landing.along * libm::sin(self.slope)
@@ -89,15 +111,24 @@ impl Jump {
         across.max(0.0)
     }
 
-    /// Where landings scatter about: a jump that comes short is placed where it sinks past the edge's height, for
-    /// the face would hide how far short it is.
+    /// Where landings scatter about.
     fn place(&self) -> Option<f64> {
-        let met = self.fly(|_| {})?;
-        if met.place == Place::Slope {
-            return Some(met.landing.distance);
+        Some(self.placed(&self.fly(|_| {})?))
+    }
+
+    /// Where a landing counts as being: a jump that comes short is placed where it sinks past the edge's height, for
+    /// the face would hide how far short it is; and one that strikes the face before it would sink, as far short as it
+    /// strikes low.
+    pub fn placed(&self, met: &Met) -> f64 {
+        if matches!(met.place, Place::Slope | Place::Beyond) {
+            return met.landing.distance;
         }
         let level = trajectory::fly_over(&self.throw, |_| self.edge, |_| {});
-        Some(level.map_or(met.landing.distance, |level| level.distance))
+        let sinks = level.map_or(met.landing.distance, |level| level.distance);
+        match met.place {
+            Place::Face { under } if sinks >= self.gap => self.gap - under,
+            _ => sinks,
+        }
     }
 
     /// The slowest take-off that lands this far past the near edge and clears that edge on the way.
@@ -159,8 +190,12 @@ fn reach(throw: &Throw, along: f64) -> Option<(Landing, f64)> {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Place {
     Ground,
-    Face { under: f64 },
+    Face {
+        under: f64,
+    },
     Slope,
+    /// The ground past the foot of the slope.
+    Beyond,
 }
 
 /// A landing, and on what.
@@ -202,9 +237,12 @@ pub(super) fn scatter(stated: &Values) -> Option<Scatter> {
 }
 
 /// Sideways drift in a wind across: the air takes the wind's speed up as it does along the way, at the
-/// flight's mean speed, so y'' = k V (w - y') with k = rho CdA / 2 m.
+/// speed through it, so y'' = k V (w - y') with k = rho CdA / 2 m. The speed is the take-off's, or what a headwind
+/// makes of it.
 pub(super) fn drift(throw: &Throw, side_area: f64, wind: f64, time: f64) -> f64 {
-    let rate = 0.5 * throw.density * side_area / throw.mass * libm::hypot(throw.speed, wind);
+    let through = throw.speed * libm::cos(throw.angle) - throw.wind;
+    let speed = libm::hypot(throw.speed.max(through), wind);
+    let rate = 0.5 * throw.density * side_area / throw.mass * speed;
     if rate * time < 1e-9 {
         return 0.0;
     }

@@ -98,10 +98,7 @@ impl Windows {
             .find(|(known, at, _)| *known == key && *at == margin)
             .map(|kept| kept.2);
         found.unwrap_or_else(|| {
-            let window = (
-                jump.slowest(margin),
-                jump.speed_for(jump.gap + jump.length - margin),
-            );
+            let window = (jump.slowest(margin), jump.speed_for(jump.end() - margin));
             keep(&self.0, (key, margin, window));
             window
         })
@@ -131,7 +128,7 @@ fn compute(moved: &Values, scatter: Option<Scatter>, windows: &Windows) -> Compu
                 "miss_probability",
                 spread::normal_outside(
                     jump.gap + margin,
-                    jump.gap + jump.length - margin,
+                    jump.end() - margin,
                     scatter.along,
                     scatter.deviation,
                 )
@@ -166,8 +163,9 @@ fn compute(moved: &Values, scatter: Option<Scatter>, windows: &Windows) -> Compu
 fn landed(values: &Values, jump: &Jump, met: &Met, out: &mut Computed) {
     let landing = &met.landing;
     let number = |name| values.number(name);
-    out.set("near_spare", landing.distance - jump.gap);
-    out.set("far_spare", jump.gap + jump.length - landing.distance);
+    let placed = jump.placed(met);
+    out.set("near_spare", placed - jump.gap);
+    out.set("far_spare", jump.end() - placed);
     out.set("air_time", landing.time);
     out.set("apex", landing.apex);
     out.set("landing_speed", landing.speed());
@@ -199,9 +197,9 @@ fn landed(values: &Values, jump: &Jump, met: &Met, out: &mut Computed) {
         out.set("turn_rate_needed", turn / landing.time);
     }
     out.set_if("ramp_turn_rate", ramp);
-    out.set_if(
-        "turn_given",
-        ramp.zip(number("rider_turn_rate"))
-            .map(|(ramp, rider)| (ramp + rider) * landing.time),
-    );
+    let given = ramp
+        .zip(number("rider_turn_rate"))
+        .map(|(ramp, rider)| (ramp + rider) * landing.time);
+    out.set_if("turn_given", given);
+    out.set_if("turn_off", given.map(|given| given - turn));
 }

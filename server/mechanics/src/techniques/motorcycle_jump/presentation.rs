@@ -120,7 +120,26 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
                 say(Quantity::Length, under)
             ),
         ),
+        Some((jump, Place::Beyond, distance)) => say_so(
+            "past_foot",
+            format!(
+                "The jump comes down {} past the foot of the slope, on level ground.",
+                say(Quantity::Length, distance - jump.end())
+            ),
+        ),
         _ => {}
+    }
+    if let Some(jump) = Jump::read(values)
+        && jump.end() < jump.gap + jump.length
+    {
+        say_so(
+            "buried",
+            format!(
+                "The slope meets the ground {} past its near edge, short of its stated length: raise the edge, shorten \
+                 it, or say how far the ground falls.",
+                say(Quantity::Length, jump.end() - jump.gap)
+            ),
+        );
     }
     if let (Some(flips), Some(rate)) =
         (values.number("flips"), evaluation.value("turn_rate_needed"))

@@ -9,7 +9,7 @@ use crate::{
 
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
-pub(super) static PARAMETERS: [Parameter; 25] = [
+pub(super) static PARAMETERS: [Parameter; 26] = [
     number(
         "performer_mass",
         "Performer's mass",
@@ -109,6 +109,16 @@ pub(super) static PARAMETERS: [Parameter; 25] = [
         (1.0, 60.0),
         0.05,
         "Along the ground, from its near edge to where the slope ends.",
+    ),
+    number(
+        "ground_fall",
+        "Fall of the ground at the landing",
+        Facet::Setting,
+        Quantity::Length,
+        Some(0.0),
+        (0.0, 30.0),
+        0.0,
+        "How far the ground at the foot of the slope lies below the ground that the gap is measured on; 0 for level.",
     ),
     number(
         "landing_width",
@@ -262,7 +272,7 @@ pub(super) static PARAMETERS: [Parameter; 25] = [
     ),
 ];
 
-pub(super) static FIGURES: [FigureDescription; 22] = [
+pub(super) static FIGURES: [FigureDescription; 23] = [
     figure(
         "landing_distance",
         "Landing place",
@@ -303,13 +313,13 @@ pub(super) static FIGURES: [FigureDescription; 22] = [
         "near_spare",
         "Spare at the near edge",
         Quantity::Length,
-        "From the near edge to the landing, negative when it is short.",
+        "From the near edge to the landing, negative when it is short: then to where it sinks past the edge's height.",
     ),
     figure(
         "far_spare",
         "Spare at the far edge",
         Quantity::Length,
-        "From the landing to the far edge, negative when it is long.",
+        "From the landing to the far edge, or to where the slope meets the ground; negative when it is long.",
     ),
     figure(
         "air_time",
@@ -382,6 +392,12 @@ pub(super) static FIGURES: [FigureDescription; 22] = [
         "Turn that ramp and rider give",
         Quantity::Angle,
         "Over the air time, as stated: backward positive, forward negative.",
+    ),
+    figure(
+        "turn_off",
+        "Turned off the slope",
+        Quantity::Angle,
+        "Turn given less turn in the air needed: positive is nose up to the slope, negative nose down.",
     ),
     figure(
         "in_run_needed",

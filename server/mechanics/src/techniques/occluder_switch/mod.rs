@@ -5,15 +5,16 @@
 //! shadows, reflections or how alike two people look.
 
 mod checks;
+mod passing;
 mod presentation;
 mod scene;
 mod tables;
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation},
+    evaluation::{Computed, Evaluation, over_tolerances},
     reading::Values,
-    technique::{Computation, FigureDescription, Parameter, Technique},
+    technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
 };
 use scene::Scene;
 
@@ -53,6 +54,21 @@ impl Technique for OccluderSwitch {
 
     fn prepare(&self, _: &Values) -> Computation {
         Box::new(compute)
+    }
+
+    fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        let mut evaluation = over_tolerances(values, self.figures(), compute)?;
+        // The two may meet at a time inside the tolerances and be far apart at all their ends.
+        let least = passing::least(&evaluation.values);
+        let figures = evaluation.figures.iter_mut();
+        for (figure, least) in figures
+            .filter(|figure| figure.name == "closest_approach")
+            .zip(least)
+        {
+            figure.low = figure.low.min(least);
+        }
+        Ok(evaluation)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -266,21 +266,29 @@ impl Scene {
         least - 2.0 * self.radius
     }
 
-    /// Least room between the occluder's back and a body beside it; none when nobody goes beside it.
+    /// Least room between the occluder's back and a body beside it; none when nobody goes beside it. Between the
+    /// times everything moves straight, so the least is where a body comes beside, leaves, or turns.
     pub fn clearance_behind(&self) -> Option<f64> {
         let mut least: Option<f64> = None;
         for pair in self.times(0.0, self.shot_length).windows(2) {
-            for i in 0..=20 {
-                let time = pair[0] + (pair[1] - pair[0]) * f64::from(i) / 20.0;
-                let occluder = self.occluder(time);
-                for walk in [&self.actor, &self.double] {
-                    let at = walk.at(time);
-                    let beside = at[0] > occluder.across.0 - self.radius
-                        && at[0] < occluder.across.1 + self.radius;
-                    if beside && at[1] > occluder.away.0 {
-                        let room = at[1] - self.radius - occluder.away.1;
-                        least = Some(least.map_or(room, |before| before.min(room)));
-                    }
+            for walk in [&self.actor, &self.double] {
+                // How far past the left side, short of the right side, and past the front; and the room.
+                let at = |time: f64| {
+                    let (at, occluder) = (walk.at(time), self.occluder(time));
+                    [
+                        at[0] - occluder.across.0 + self.radius,
+                        occluder.across.1 + self.radius - at[0],
+                        at[1] - occluder.away.0,
+                        at[1] - self.radius - occluder.away.1,
+                    ]
+                };
+                let (from, to) = (at(pair[0]), at(pair[1]));
+                let Some((enters, leaves)) = inside([0, 1, 2].map(|i| (from[i], to[i]))) else {
+                    continue;
+                };
+                for share in [enters, leaves] {
+                    let room = from[3] + (to[3] - from[3]) * share;
+                    least = Some(least.map_or(room, |before| before.min(room)));
                 }
             }
         }
@@ -296,4 +304,21 @@ impl Scene {
         };
         self.actor.left(from) - speed * speed / (2.0 * rate)
     }
+}
+
+/// Between which shares of a straight change all of these are positive; none when they never are together.
+fn inside(changes: [(f64, f64); 3]) -> Option<(f64, f64)> {
+    let (mut enters, mut leaves) = (0.0_f64, 1.0_f64);
+    for (from, to) in changes {
+        if from <= 0.0 && to <= 0.0 {
+            return None;
+        }
+        let crosses = from / (from - to);
+        if from < 0.0 {
+            enters = enters.max(crosses);
+        } else if to < 0.0 {
+            leaves = leaves.min(crosses);
+        }
+    }
+    (enters <= leaves).then_some((enters, leaves))
 }

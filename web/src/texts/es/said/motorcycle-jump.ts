@@ -30,6 +30,9 @@ export const motorcycleJump: Record<string, string> = {
   'Length of the landing': 'Largo de la llegada',
   'Along the ground, from its near edge to where the slope ends.':
     'Por el suelo, de su borde cercano a donde acaba la pendiente.',
+  'Fall of the ground at the landing': 'Caída del suelo en la llegada',
+  'How far the ground at the foot of the slope lies below the ground that the gap is measured on; 0 for level.':
+    'Cuánto queda el suelo al pie de la pendiente por debajo del suelo en que se mide el hueco; 0 si es llano.',
   'Width of the landing': 'Ancho de la llegada',
   'Of the part that carries the motorcycle.': 'De la parte que aguanta la moto.',
   'Margin at each edge': 'Margen en cada borde',
@@ -89,11 +92,11 @@ export const motorcycleJump: Record<string, string> = {
   'One standard deviation; a tolerance counts as two.':
     'Una desviación típica; una tolerancia cuenta como dos.',
   'Spare at the near edge': 'Sobra en el borde cercano',
-  'From the near edge to the landing, negative when it is short.':
-    'Del borde cercano a la llegada, negativo si se queda corto.',
+  "From the near edge to the landing, negative when it is short: then to where it sinks past the edge's height.":
+    'Del borde cercano a la llegada, negativo si se queda corto: entonces, a donde baja de la altura del borde.',
   'Spare at the far edge': 'Sobra en el borde lejano',
-  'From the landing to the far edge, negative when it is long.':
-    'De la llegada al borde lejano, negativo si se pasa.',
+  'From the landing to the far edge, or to where the slope meets the ground; negative when it is long.':
+    'De la llegada al borde lejano, o a donde la pendiente toca el suelo; negativo si se pasa.',
   'Air time': 'Tiempo en el aire',
   'From the lip to the landing.': 'Del labio a la llegada.',
   'Highest point': 'Punto más alto',
@@ -122,6 +125,9 @@ export const motorcycleJump: Record<string, string> = {
   'Turn that ramp and rider give': 'Giro que dan rampa y piloto',
   'Over the air time, as stated: backward positive, forward negative.':
     'Durante el tiempo en el aire, según lo indicado: hacia atrás positivo, hacia delante negativo.',
+  'Turned off the slope': 'Desvío del giro',
+  'Turn given less turn in the air needed: positive is nose up to the slope, negative nose down.':
+    'Giro dado menos giro necesario en el aire: positivo es morro alto ante la pendiente, negativo morro bajo.',
   'Run-out needed': 'Escape necesario',
   'Braking from the landing speed.': 'Frenando desde la velocidad de llegada.',
   'no speed': 'ninguna velocidad',
@@ -147,16 +153,16 @@ export const motorcycleJump: Record<string, string> = {
   'Ramp and rider turn the motorcycle {given}, {low} to {high} within the tolerances, where {turn} meet the slope; it may be off by {off}, and {needed} are needed of which the ramp gives {ramp}.':
     'Rampa y piloto giran la moto {given}, de {low} a {high} con las tolerancias, y con {turn} llega según la pendiente; puede desviarse {off}; hacen falta {needed}, de los que la rampa da {ramp}.',
   "Drift against the landing's width": 'Deriva frente al ancho de llegada',
-  'Wind across at its limit carries the jump {drift} aside, where {room} are left beside the handlebars.':
-    'El viento lateral en su límite lleva el salto {drift} hacia un lado, donde quedan {room} junto al manillar.',
+  'Wind across at its limit carries the jump {drift} aside, {most} at the worst, where {room} are left beside the handlebars, {least} at the least.':
+    'El viento lateral en su límite lleva el salto {drift} hacia un lado, {most} en lo peor, donde quedan {room} junto al manillar, como mínimo {least}.',
   'The jump may go in {wind} across, gusts included; {limit} is the habit.':
     'El salto puede hacerse con {wind} de lado, rachas incluidas; lo habitual es {limit}.',
   'Length of the in-run': 'Largo de la carrera',
-  '{needed} are needed to gather speed and read it, {most} at the worst; {clear} are clear.':
-    'Hacen falta {needed} para coger velocidad y leerla, {most} en lo peor; hay {clear} libres.',
+  '{needed} are needed to gather speed and read it, {most} at the worst; {clear} are clear, {least} at the least.':
+    'Hacen falta {needed} para coger velocidad y leerla, {most} en lo peor; hay {clear} libres, como mínimo {least}.',
   'Length of the run-out': 'Largo del escape',
-  'Braking from the landing takes {needed}, {most} at the worst; {clear} are clear.':
-    'Frenar desde la llegada pide {needed}, {most} en lo peor; hay {clear} libres.',
+  'Braking from the landing takes {needed}, {most} at the worst; {clear} are clear, {least} at the least.':
+    'Frenar desde la llegada pide {needed}, {most} en lo peor; hay {clear} libres, como mínimo {least}.',
   'The flight': 'El vuelo',
   'Distance from the lip': 'Distancia desde el labio',
   Height: 'Altura',
@@ -169,6 +175,10 @@ export const motorcycleJump: Record<string, string> = {
   'With these margins no take-off speed lands well: lengthen the landing.':
     'Con estos márgenes ninguna velocidad de salida llega bien: alargue la llegada.',
   'The jump comes down {distance} short of the landing.': 'El salto cae {distance} antes de la llegada.',
+  'The jump comes down {past} past the foot of the slope, on level ground.':
+    'El salto cae {past} más allá del pie de la pendiente, en suelo llano.',
+  'The slope meets the ground {length} past its near edge, short of its stated length: raise the edge, shorten it, or say how far the ground falls.':
+    'La pendiente toca el suelo a {length} de su borde cercano, antes del largo indicado: suba el borde, acórtela o indique cuánto cae el suelo.',
   'The jump strikes the face of the landing {under} under its edge, as into a wall.':
     'El salto choca con el frente de la llegada {under} por debajo de su borde, como contra un muro.',
   'No take-off speed reaches the landing at this angle: raise the lip or steepen the ramp.':
