@@ -1,6 +1,6 @@
 //! A production's own rules over HTTP: its policy, its delegates, sign-offs on paper, declines resolved.
 
-use gagwright_clearance::{Ink, PersonId, Statement, jws, opening::Opening};
+use gagwright_clearance::{Ink, Opening, PersonId, Statement, jws};
 use gagwright_trail::Hash;
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -244,7 +244,7 @@ fn a_decline_is_resolved_in_writing_by_whom_the_policy_names() {
     let mut statement = first.draft(gag, "first_ad");
     statement.decision = gagwright_clearance::Decision::Decline;
     let opening = Opening::new(&[9; 32], "no time for the dry run");
-    statement.reason = Some(opening.commitment());
+    statement.reason = opening.commitment();
     let jws = jws::sign(&statement, &first.key).unwrap();
     first
         .hand_in_body(gag, &json!({ "jws": jws, "openings": [opening] }))

@@ -47,10 +47,7 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
             "{} declined revision {}: {}",
             bench.name(statement.signer),
             statement.revision,
-            statement.reason.as_deref().map_or_else(
-                || "no reason was given".to_owned(),
-                |reason| opening::told(reason, &heard.signoff.openings),
-            ),
+            why(heard),
         ));
         return standing;
     }
@@ -164,13 +161,21 @@ fn dissent(bench: &Bench<'_>, role: Role, place: Option<(SlotId, PersonId)>) -> 
                 "{} declined revision {}: {} {} resolved it in writing on {}: {}",
                 bench.name(heard.statement.signer),
                 heard.statement.revision,
-                full_stop(heard.statement.reason.as_deref().unwrap_or_default()),
+                full_stop(&why(heard)),
                 bench.name(resolved.by),
                 words::minute(resolved.at),
                 full_stop(&resolved.text),
             )
         })
         .collect()
+}
+
+/// Why somebody declined, while the text is kept.
+fn why(heard: &Heard<'_>) -> String {
+    heard.statement.reason.as_deref().map_or_else(
+        || "no reason was given".to_owned(),
+        |reason| opening::told(reason, &heard.signoff.openings),
+    )
 }
 
 fn full_stop(text: &str) -> String {
