@@ -233,6 +233,15 @@ impl Values {
         Some(self.ends(index).unwrap_or((value, value)))
     }
 
+    /// Adds to a number's tolerance; what is unknown stays so.
+    pub(crate) fn widen(&mut self, name: &str, by: f64) {
+        if let Some(index) = self.index(name)
+            && let Entry::Number { tolerance, .. } = &mut self.entries[index]
+        {
+            *tolerance += by;
+        }
+    }
+
     /// A number and its tolerance, where it has one.
     pub(crate) fn toleranced(&self, index: usize) -> Option<(f64, f64)> {
         match self.entries[index] {

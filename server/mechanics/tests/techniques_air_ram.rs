@@ -7,7 +7,7 @@ mod common;
 
 use common::{GRAVITY, Given, Given::Exact, close, inputs, plausible};
 use gagwright_mechanics::{
-    Assessment, Check, Shape, Standing, Status, find,
+    Assessment, Check, InputValue, ParameterKind, Shape, Standing, Status, find,
     models::{
         landing::{Catcher, NINETY_NINE, Scatter},
         spread,
@@ -305,4 +305,136 @@ fn rigs_and_rooms_are_held_to() {
     let off = assess(&[("foot_distance", Exact(0.75))]);
     assert!(cautions(&off, "feet_off_the_plate"));
     assert!(cautions(&assess(&[]), "never_pressurised_with_a_body"));
+}
+
+fn high(assessment: &Assessment, name: &str) -> f64 {
+    let found = assessment.figures.iter().find(|figure| figure.name == name);
+    found.unwrap_or_else(|| panic!("no figure {name}")).high
+}
+
+#[test]
+fn a_rig_that_may_throw_further_moves_the_middle() {
+    // What may be off in rig and body moves the middle; each plan that the tolerances allow, stated outright,
+    // is no likelier to miss than the interval says.
+    let near = [
+        ("mat_distance", Given::Number(3.47)),
+        ("mat_length", Given::Number(2.0)),
+    ];
+    let planned = assess(&near);
+    assert_ne!(check(&planned, "miss_probability").status, Status::Within);
+    let further = [
+        ("performer_mass", Given::Number(67.0)),
+        ("valve_opening_time", Given::Number(0.025)),
+        ("valve_conductance", Given::Number(41e-8)),
+        ("seal_friction", Given::Number(100.0)),
+        ("cylinder_pin", Given::Number(0.253)),
+        ("drag_area", Given::Number(0.4)),
+    ];
+    for count in 1..=further.len() {
+        let outright = assess(&[&near[..], &further[..count]].concat());
+        let found = value(&outright, "miss_probability");
+        assert!(
+            found <= high(&planned, "miss_probability"),
+            "{count}: {found}"
+        );
+    }
+    // What makes the scatter is in it already: run-in, lean and direction by themselves move no middle.
+    let usual = plausible("air-ram");
+    let exact: Vec<(&str, Given)> = find("air-ram")
+        .unwrap()
+        .parameters()
+        .iter()
+        .filter(|one| !["run_in_speed", "body_lean", "launch_direction"].contains(&one.name))
+        .filter_map(|one| {
+            let given = usual.0.get(one.name).cloned();
+            match (given, &one.kind) {
+                (Some(InputValue::Number { value, .. }), _) => Some((one.name, Exact(value))),
+                (
+                    None,
+                    ParameterKind::Number {
+                        default: Some(value),
+                        ..
+                    },
+                ) => Some((one.name, Exact(*value))),
+                _ => None,
+            }
+        })
+        .collect();
+    let steady = assess(&[&exact[..], &[("mat_length", Exact(2.4))]].concat());
+    let chance = value(&steady, "miss_probability");
+    assert!(chance > 1e-9);
+    close(high(&steady, "miss_probability"), chance, 1e-9);
+}
+
+#[test]
+fn a_launch_to_the_side_lands_shorter() {
+    // D cos d along and D sin d to the side: a mat just under a straight launch is missed by one to the side.
+    let at = |degrees: f64| {
+        assess(&[
+            ("launch_direction", Exact(degrees.to_radians())),
+            ("mat_width", Exact(12.0)),
+            ("mat_length", Exact(3.0)),
+            ("wind_speed", Exact(0.0)),
+        ])
+    };
+    let (straight, turned) = (at(0.0), at(28.0));
+    let range = value(&turned, "landing_distance");
+    close(range, value(&straight, "landing_distance"), 1e-12);
+    let along = range * 28.0_f64.to_radians().cos();
+    assert!(along < 3.8 - 0.3);
+    // The size needed reaches twice as far back as the middle lies short of the mat's.
+    let short = |shot: &Assessment| value(shot, "mat_length_needed");
+    assert!(short(&turned) - short(&straight) > 1.5 * ((3.8 - along) - (3.8 - range).abs()));
+    assert!(value(&turned, "miss_probability") > value(&straight, "miss_probability"));
+    let zone = turned.zones.iter().find(|zone| zone.name == "landing");
+    let Shape::Ellipse { x, y, .. } = zone.unwrap().shape else {
+        panic!("an ellipse");
+    };
+    close(x, along, 1e-9);
+    close(x.hypot(y), range, 1e-9);
+}
+
+#[test]
+fn body_and_gear_bear_every_shot_the_plan_expects() {
+    // 12 bar, two up or down from shot to shot, feet a tenth off: the shot at 14 bar with the feet that much
+    // nearer is one the plan expects, so what it does to body and gear is inside the intervals.
+    let planned = assess(&[
+        ("reservoir_pressure", Given::Number(12e5)),
+        ("pressure_spread", Given::Number(2e5)),
+        ("foot_spread", Given::Number(0.1)),
+    ]);
+    for (pressure, foot) in [(14e5, 0.45), (14e5, 0.65), (10e5, 0.45), (10e5, 0.65)] {
+        let shot = assess(&[
+            ("reservoir_pressure", Exact(pressure)),
+            ("foot_distance", Exact(foot)),
+            ("pressure_spread", Exact(0.0)),
+            ("foot_spread", Exact(0.0)),
+        ]);
+        for name in [
+            "peak_felt",
+            "dynamic_response",
+            "plate_force",
+            "landing_mean",
+            "apex",
+        ] {
+            let found = value(&shot, name);
+            let most = high(&planned, name);
+            assert!(
+                found <= most * (1.0 + 1e-3),
+                "{name} {pressure} {foot}: {found} {most}"
+            );
+        }
+    }
+    assert!(high(&planned, "peak_felt") > 7.0 * GRAVITY);
+    assert_eq!(check(&planned, "peak_felt").status, Status::Marginal);
+    // 14 bar give or take 2 in equipment marked for 15 is not inside its marking.
+    let marked = assess(&[
+        ("reservoir_pressure", Given::Number(14e5)),
+        ("pressure_spread", Given::Number(2e5)),
+        ("rated_pressure", Given::Number(15e5)),
+    ]);
+    let rated = check(&marked, "rated_pressure");
+    assert_eq!(rated.status, Status::Marginal);
+    // The gauge's own tenth of a bar comes on top.
+    close(rated.high.unwrap(), 16.1e5, 1e-9);
 }

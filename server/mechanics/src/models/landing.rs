@@ -36,6 +36,32 @@ pub const NINETY_NINE: f64 = 3.034_854_258_770_293;
 pub const SMALLEST_CHANCE: f64 = 1e-9;
 
 impl Scatter {
+    /// Landings of a throw that comes down `range` from where it began, at an angle to the side of the line
+    /// along. `deviation` is the range's own, `turn` the direction's (rad), and `drift` the wind's, which may
+    /// come from anywhere.
+    pub fn turned(range: f64, direction: f64, deviation: f64, turn: f64, drift: f64) -> Scatter {
+        let (sine, cosine) = libm::sincos(direction);
+        let swung = range * libm::tan(turn);
+        let together = |a: f64, b: f64| libm::hypot(libm::hypot(a, b), drift);
+        Scatter {
+            along: range * cosine,
+            aside: range * sine,
+            deviation_along: together(deviation * cosine, swung * sine),
+            deviation_across: together(swung * cosine, deviation * sine),
+        }
+    }
+
+    /// The same scatter about the middle of another range.
+    #[must_use]
+    pub fn about(self, range: f64, direction: f64) -> Scatter {
+        let (sine, cosine) = libm::sincos(direction);
+        Scatter {
+            along: range * cosine,
+            aside: range * sine,
+            ..self
+        }
+    }
+
     /// Chance of coming down outside the catcher less its margin.
     pub fn miss(&self, catcher: &Catcher) -> f64 {
         let (half_length, half_width) = (

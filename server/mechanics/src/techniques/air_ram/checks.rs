@@ -139,8 +139,9 @@ fn rig(evaluation: &Evaluation) -> Vec<Check> {
             },
             |held| {
                 format!(
-                    "{} in equipment marked for {}.",
+                    "{}, up to {} from shot to shot, in equipment marked for {}.",
                     say(Quantity::Pressure, held.value),
+                    say(Quantity::Pressure, held.high),
                     say(Quantity::Pressure, input("rated_pressure"))
                 )
             },

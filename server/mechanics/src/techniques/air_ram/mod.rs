@@ -16,7 +16,7 @@ use launch::{Launch, Setup};
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation, keep},
+    evaluation::{Computed, Evaluation, keep, over_tolerances},
     models::{
         GRAVITY, STANDARD_ATMOSPHERE,
         landing::{Catcher, NINETY_NINE, Scatter},
@@ -25,7 +25,7 @@ use crate::{
         trajectory::Landing,
     },
     reading::Values,
-    technique::{Computation, FigureDescription, Parameter, Technique},
+    technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
 };
 
 /// The technique.
@@ -71,7 +71,19 @@ impl Technique for AirRam {
         // Many tolerances touch only what the launch is held against, so runs are kept and used again.
         let runs = RefCell::new(Vec::new());
         let scatter = scatter(stated);
-        Box::new(move |state| compute(state, scatter.as_ref(), &runs))
+        let stated = stated.clone();
+        Box::new(move |state| compute(&stated, state, scatter.as_ref(), &runs))
+    }
+
+    fn evaluate(&self, mut values: Values) -> Result<Evaluation, AssessError> {
+        let compute = self.prepare(&values);
+        // A shot that the plan itself expects is borne by body and gear too: what varies from shot to shot
+        // comes on top of what is not known of the rig.
+        for (moved, by) in SPREADS {
+            let spread = values.number(by).unwrap_or(0.0);
+            values.widen(moved, spread);
+        }
+        over_tolerances(values, self.figures(), compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
@@ -90,6 +102,12 @@ impl Technique for AirRam {
         presentation::cautions(evaluation)
     }
 }
+
+/// What varies from shot to shot, and the input that says by how much.
+const SPREADS: [(&str, &str); 2] = [
+    ("foot_distance", "foot_spread"),
+    ("reservoir_pressure", "pressure_spread"),
+];
 
 /// A launch and its flight in still air.
 #[derive(Clone, Debug, PartialEq)]
@@ -133,9 +151,8 @@ fn feet(values: &Values) -> Option<(f64, f64)> {
     Some(((mark - spread).max(0.05), mark + spread))
 }
 
-/// The scatter from how launches vary and from wind of any direction. A spread or a
-/// tolerance counts as two standard deviations. It is taken from the stated inputs: a tolerance that makes the scatter must not also move
-/// its middle, or it would count twice.
+/// The scatter from how launches vary and from wind of any direction. A spread or a tolerance counts as two
+/// standard deviations. Its width is taken from the stated inputs.
 fn scatter(stated: &Values) -> Option<Scatter> {
     let wind = stated.number("wind_speed")?;
     let base = Setup::of(stated)?;
@@ -182,35 +199,58 @@ fn scatter(stated: &Values) -> Option<Scatter> {
             .map(|landing| landing.distance)
     };
     let drift = 0.25 * (blown(wind)? - blown(-wind)?);
-    let turn = 0.5 * stated.tolerance("launch_direction")?;
-    Some(Scatter {
+    Some(Scatter::turned(
         along,
-        aside: along * libm::tan(stated.number("launch_direction")?),
-        deviation_along: libm::sqrt(sum + drift * drift),
-        deviation_across: libm::hypot(along * libm::tan(turn), drift),
+        stated.number("launch_direction")?,
+        libm::sqrt(sum),
+        0.5 * stated.tolerance("launch_direction")?,
+        drift,
+    ))
+}
+
+/// One state with what makes the scatter's width put back as planned: it must not move the middle too, or it
+/// would count twice. All else that may be off moves it, also what is not known of the mark and the gauge.
+fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Setup> {
+    let planned = Setup::of(stated)?;
+    // The ends of a state lie at tolerance and spread together, of which the tolerance is bias.
+    let bias = |name| {
+        let off = moved.number(name)? - stated.number(name)?;
+        let tolerance = stated.tolerance(name)?;
+        Some(off.clamp(-tolerance, tolerance))
+    };
+    Some(Setup {
+        foot: planned.foot + bias("foot_distance")?,
+        pressure: planned.pressure + bias("reservoir_pressure")?,
+        run_in: planned.run_in,
+        lean: planned.lean,
+        ..*setup
     })
 }
 
 /// Launches already run in this assessment.
 type Runs = RefCell<Vec<(Setup, Option<Flown>)>>;
 
-fn compute(values: &Values, scatter: Option<&Scatter>, runs: &Runs) -> Computed {
+/// A launch, run unless it was.
+fn known(setup: &Setup, runs: &Runs) -> Option<Flown> {
+    let known = runs
+        .borrow()
+        .iter()
+        .find(|(known, _)| known == setup)
+        .map(|(_, flown)| flown.clone());
+    known.unwrap_or_else(|| {
+        let found = flown(setup);
+        keep(runs, (*setup, found.clone()));
+        found
+    })
+}
+
+fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &Runs) -> Computed {
     let mut out = Computed::new();
     let number = |name| values.number(name);
     let Some(setup) = Setup::of(values) else {
         return out;
     };
-    let known = runs
-        .borrow()
-        .iter()
-        .find(|(known, _)| *known == setup)
-        .map(|(_, flown)| flown.clone());
-    let found = known.unwrap_or_else(|| {
-        let found = flown(&setup);
-        keep(runs, (setup, found.clone()));
-        found
-    });
-    let Some(found) = found else {
+    let Some(found) = known(&setup, runs) else {
         return out;
     };
     let launch = &found.launch;
@@ -255,7 +295,14 @@ fn compute(values: &Values, scatter: Option<&Scatter>, runs: &Runs) -> Computed 
         out.set("landing_half_length", NINETY_NINE * scatter.deviation_along);
         out.set("landing_half_width", NINETY_NINE * scatter.deviation_across);
         // Each figure is set as far as its own inputs are known.
-        let _ = catch(values, scatter, &mut out);
+        let about = middle(stated, values, &setup).and_then(|middle| {
+            let flown = known(&middle, runs)?;
+            let range = place(&middle, &flown.launch, flown.landing.as_ref()?);
+            Some(scatter.about(range, stated.number("launch_direction")?))
+        });
+        if let Some(scatter) = about {
+            let _ = catch(values, &scatter, &mut out);
+        }
     }
     out
 }

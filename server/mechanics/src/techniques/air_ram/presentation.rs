@@ -75,12 +75,13 @@ pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
         value("landing_half_length"),
         value("landing_half_width"),
     ) {
+        let direction = evaluation.values.number("launch_direction").unwrap_or(0.0);
         zones.push(Zone {
             name: "landing".to_owned(),
             title: "Landing ellipse, 99 %".to_owned(),
             shape: Shape::Ellipse {
-                x,
-                y: x * libm::tan(evaluation.values.number("launch_direction").unwrap_or(0.0)),
+                x: x * libm::cos(direction),
+                y: x * libm::sin(direction),
                 half_x,
                 half_y,
             },

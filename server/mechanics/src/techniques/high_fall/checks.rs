@@ -266,10 +266,10 @@ fn body(evaluation: &Evaluation) -> Vec<Check> {
 }
 
 fn people(evaluation: &Evaluation) -> Vec<Check> {
-    let height = evaluation.values.number("drop_height");
+    let highest = evaluation.values.ends_of("drop_height").map(|ends| ends.1);
     let mut checks = Vec::new();
-    // The guideline asks for two spotters only above 15 ft; below that nothing is claimed.
-    if height.is_none_or(|height| height > 15.0 * FOOT) {
+    // The guideline asks for two spotters only above 15 ft; a drop surely below that is held to nothing.
+    if highest.is_none_or(|height| height > 15.0 * FOOT) {
         checks.push(count(
             evaluation,
             ("spotters", "Spotters", "spotters"),

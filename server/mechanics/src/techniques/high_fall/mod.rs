@@ -11,7 +11,8 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
     models::{
-        GRAVITY, atmosphere, head, spread,
+        GRAVITY, atmosphere, head,
+        landing::{Catcher, NINETY_NINE, Scatter},
         stopping::{self, Shape, Stop},
         tolerance::{self, Axis},
         trajectory::{self, Landing, Throw},
@@ -127,16 +128,8 @@ fn felt(stop: &Stop, shape: Shape) -> Vec<(f64, f64)> {
     samples
 }
 
-/// Where landings scatter: deviations along and across.
-struct Scatter {
-    mean: f64,
-    along: f64,
-    across: f64,
-}
-
 /// The scatter from how exits vary and from wind of any direction. A tolerance counts as two standard
-/// deviations. It is taken from the stated inputs: a tolerance that makes the scatter must not also
-/// move its middle, or it would count twice.
+/// deviations. Its width is taken from the stated inputs.
 fn scatter(stated: &Values) -> Option<Scatter> {
     let wind = stated.number("wind_speed")?;
     let base = throw(stated)?;
@@ -173,48 +166,51 @@ fn scatter(stated: &Values) -> Option<Scatter> {
         },
         Throw { wind, ..base },
     )?;
-    let turn = 0.5 * stated.tolerance("exit_direction")?;
-    let aside = middle.distance * libm::tan(turn);
-    Some(Scatter {
-        mean: middle.distance,
-        along: libm::sqrt(speed * speed + angle * angle + drift * drift),
-        across: libm::hypot(aside, drift),
-    })
+    Some(Scatter::turned(
+        middle.distance,
+        stated.number("exit_direction")?,
+        libm::hypot(speed, angle),
+        0.5 * stated.tolerance("exit_direction")?,
+        drift,
+    ))
+}
+
+/// The scatter about the middle of one state. Exits make its width, so they must not move its middle too,
+/// or they would count twice; all else that may be off, such as height, mass and drag, moves it.
+fn about(stated: &Values, moved: &Values, scatter: &Scatter, landing: &Landing) -> Option<Scatter> {
+    let (here, planned) = (throw(moved)?, throw(stated)?);
+    let middle = Throw {
+        speed: planned.speed,
+        angle: planned.angle,
+        ..here
+    };
+    let range = if middle == here {
+        landing.distance
+    } else {
+        trajectory::fly(&middle)?.distance
+    };
+    Some(scatter.about(range, stated.number("exit_direction")?))
 }
 
 /// Chance of missing, and the size needed for the accepted chance.
-fn catch(stated: &Values, moved: &Values, out: &mut Computed, scatter: &Scatter) -> Option<()> {
-    let distance = moved.number("catcher_distance")?;
-    let margin = moved.number("landing_margin")?;
-    let aim = scatter.mean * libm::tan(stated.number("exit_direction")?);
-    let short = scatter.mean - distance;
-    let wanted = moved.number("wanted_miss_probability")?;
-    // Half of the accepted chance is given to each direction.
-    let deviations = spread::two_sided_quantile(0.5 * wanted);
-    out.set(
-        "catcher_length_needed",
-        2.0 * (short.abs() + margin + deviations * scatter.along),
-    );
-    out.set(
-        "catcher_width_needed",
-        2.0 * (aim.abs() + margin + deviations * scatter.across),
-    );
-    let half_length = 0.5 * moved.number("catcher_length")? - margin;
-    let half_width = 0.5 * moved.number("catcher_width")? - margin;
-    let along = spread::normal_outside(-half_length, half_length, short, scatter.along);
-    let across = spread::normal_outside(-half_width, half_width, aim, scatter.across);
+fn catch(moved: &Values, scatter: &Scatter, out: &mut Computed) -> Option<()> {
+    let number = |name| moved.number(name);
+    let (distance, margin) = (number("catcher_distance")?, number("landing_margin")?);
+    let wanted = number("wanted_miss_probability")?;
+    let (length, width) = scatter.needed(distance, margin, wanted);
+    out.set("catcher_length_needed", length);
+    out.set("catcher_width_needed", width);
     out.set(
         "miss_probability",
-        (along + across - along * across).max(SMALLEST_CHANCE),
+        scatter.miss(&Catcher {
+            distance,
+            length: number("catcher_length")?,
+            width: number("catcher_width")?,
+            margin,
+        }),
     );
     Some(())
 }
-
-/// The smallest chance that is claimed: no rehearsal shows how landings scatter further out.
-const SMALLEST_CHANCE: f64 = 1e-9;
-
-/// Half axes of the ellipse that holds 99 of 100 of a two-dimensional normal: sqrt(-2 ln 0.01).
-const NINETY_NINE: f64 = 3.034_854_258_770_293;
 
 fn compute(stated: &Values, scatter: Option<&Scatter>, moved: &Values) -> Computed {
     let mut out = Computed::new();
@@ -236,9 +232,9 @@ fn compute(stated: &Values, scatter: Option<&Scatter>, moved: &Values) -> Comput
             out.set("head_criterion", head::injury_criterion(&samples, 0.015));
             out.set_if(
                 "impact_energy",
-                moved
-                    .number("performer_mass")
-                    .map(|mass| mass * (0.5 * landing.down * landing.down + GRAVITY * distance)),
+                moved.number("performer_mass").map(|mass| {
+                    mass * (0.5 * landing.speed() * landing.speed() + GRAVITY * distance)
+                }),
             );
         }
     } else if let Some((depth, share)) = moved
@@ -248,12 +244,37 @@ fn compute(stated: &Values, scatter: Option<&Scatter>, moved: &Values) -> Comput
         out.set("stopping_distance", depth * share);
     }
     if let Some(scatter) = scatter {
-        out.set("landing_half_length", NINETY_NINE * scatter.along);
-        out.set("landing_half_width", NINETY_NINE * scatter.across);
+        out.set("landing_half_length", NINETY_NINE * scatter.deviation_along);
+        out.set("landing_half_width", NINETY_NINE * scatter.deviation_across);
         // Each figure is set as far as its own inputs are known.
-        let _ = catch(stated, moved, &mut out, scatter);
+        if let Some(scatter) = landing.and_then(|landing| about(stated, moved, scatter, &landing)) {
+            let _ = catch(moved, &scatter, &mut out);
+        }
     }
     out
+}
+
+/// How much further and how much less far than planned the middle of the landings may lie, by height, mass
+/// and drag at the ends of their tolerances. Less drag flies further, and so does a longer fall.
+fn middle_off(values: &Values) -> Option<f64> {
+    let planned = throw(values)?;
+    let distance = trajectory::fly(&planned)?.distance;
+    let (low, high) = values.ends_of("drop_height")?;
+    let (light, heavy) = values.ends_of("performer_mass")?;
+    let (slim, wide) = values.ends_of("drag_area")?;
+    let mut most = 0.0_f64;
+    for height in [low, high] {
+        for (mass, drag_area) in [(light, wide), (heavy, slim)] {
+            let moved = Throw {
+                height,
+                mass,
+                drag_area,
+                ..planned
+            };
+            most = most.max((trajectory::fly(&moved)?.distance - distance).abs());
+        }
+    }
+    Some(most)
 }
 
 /// The figures' own computation, shared with what is drawn.

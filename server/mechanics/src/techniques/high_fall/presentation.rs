@@ -1,7 +1,7 @@
 //! What is shown beside a high fall's figures: plots, ground to keep clear, and cautions.
 
 use super::checks::FALL;
-use super::{felt, landing, stop, throw};
+use super::{felt, landing, middle_off, stop, throw};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
@@ -55,14 +55,17 @@ pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
         value("landing_half_length"),
         value("landing_half_width"),
     ) {
+        let direction = evaluation.values.number("exit_direction").unwrap_or(0.0);
+        let (sine, cosine) = libm::sincos(direction);
+        let off = middle_off(&evaluation.values).unwrap_or(0.0);
         zones.push(Zone {
             name: "landing".to_owned(),
             title: "Landing ellipse, 99 %".to_owned(),
             shape: Shape::Ellipse {
-                x,
-                y: 0.0,
-                half_x,
-                half_y,
+                x: x * cosine,
+                y: x * sine,
+                half_x: half_x + off * cosine,
+                half_y: half_y + off * sine.abs(),
             },
             reason: "99 of 100 bodies come down inside it; nothing hard and nobody stands here."
                 .to_owned(),

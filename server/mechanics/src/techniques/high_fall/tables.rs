@@ -279,7 +279,8 @@ pub(super) static FIGURES: [FigureDescription; 15] = [
         "mean_felt",
         "Mean while stopping",
         Quantity::Acceleration,
-        "What the body feels on average while stopping, gravity included: v² / (2 s) + g.",
+        "What the body feels on average while stopping, gravity included: v² / (2 s) + g, of the speed \
+         downward alone.",
     ),
     figure(
         "peak_felt",
@@ -309,7 +310,8 @@ pub(super) static FIGURES: [FigureDescription; 15] = [
         "impact_energy",
         "Energy to absorb",
         Quantity::Energy,
-        "Energy of motion the catcher must take up, with the drop through its own depth.",
+        "Energy of motion the catcher must take up, speed along included, with the drop through its own \
+         depth.",
     ),
     figure(
         "landing_distance",

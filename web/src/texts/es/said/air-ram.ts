@@ -133,6 +133,8 @@ export const airRam: Record<string, string> = {
     'El golpe da a la columna una respuesta dinámica de {response}; una válvula más lenta o menos presión la bajan.',
   'The legs take up to {peak} with {rise}; less pressure, a longer arm or a slower valve lowers it.':
     'Las piernas reciben hasta {peak} con {rise}; menos presión, un brazo más largo o una válvula más lenta lo bajan.',
+  '{pressure}, up to {most} from shot to shot, in equipment marked for {rated}.':
+    '{pressure}, hasta {most} de un disparo a otro, en un equipo marcado para {rated}.',
   'Stroke of the cylinder': 'Carrera del cilindro',
   'The arm asks for {needed} of a cylinder that gives {stroke}; short of that the piston strikes its end before the arm meets its stop.':
     'El brazo pide {needed} a un cilindro que da {stroke}; si no llega, el pistón golpea su final antes de que el brazo toque su tope.',

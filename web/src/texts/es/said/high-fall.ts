@@ -92,8 +92,8 @@ export const highFall: Record<string, string> = {
   'Depth of the catcher that is used to stop: depth times its usable share.':
     'Fondo del receptor que se usa para frenar: el fondo por su parte útil.',
   'Mean while stopping': 'Media al frenar',
-  'What the body feels on average while stopping, gravity included: v² / (2 s) + g.':
-    'Lo que siente el cuerpo de media al frenar, con la gravedad: v² / (2 s) + g.',
+  'What the body feels on average while stopping, gravity included: v² / (2 s) + g, of the speed downward alone.':
+    'Lo que siente el cuerpo de media al frenar, con la gravedad: v² / (2 s) + g, solo con la velocidad hacia abajo.',
   'Peak while stopping': 'Pico al frenar',
   'Highest the body feels while stopping, by the pulse shape, gravity included.':
     'Lo máximo que siente el cuerpo al frenar, según la forma del impulso, con la gravedad.',
@@ -106,8 +106,8 @@ export const highFall: Record<string, string> = {
   "HIC over 15 ms for a head that follows the body's own stop.":
     'HIC en 15 ms para una cabeza que sigue la frenada del cuerpo.',
   'Energy to absorb': 'Energía que absorber',
-  'Energy of motion the catcher must take up, with the drop through its own depth.':
-    'Energía de movimiento que debe absorber el receptor, con la caída en su propio fondo.',
+  'Energy of motion the catcher must take up, speed along included, with the drop through its own depth.':
+    'Energía de movimiento que debe absorber el receptor, con la velocidad a lo largo y la caída en su propio fondo.',
   'Landing distance': 'Distancia de llegada',
   'Along the ground from below the edge to where the body comes down, in still air.':
     'Por el suelo, desde la vertical del borde hasta donde cae el cuerpo, sin viento.',

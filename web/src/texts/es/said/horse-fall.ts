@@ -133,6 +133,8 @@ export const horseFall: Record<string, string> = {
   'Slide in the bed': 'Deslizamiento en la cama',
   "Distance in which the bed's friction stops the forward speed.":
     'Distancia en que el rozamiento de la cama para la velocidad hacia delante.',
+  'What the body feels on average while stopping, gravity included: v² / (2 s) + g.':
+    'Lo que siente el cuerpo de media al frenar, con la gravedad: v² / (2 s) + g.',
   'Gap to the horse': 'Distancia al caballo',
   'Between rider and horse as it passes, or as both lie still; negative is under the horse.':
     'Entre jinete y caballo cuando este pasa, o cuando ambos quedan quietos; negativo es bajo el caballo.',
