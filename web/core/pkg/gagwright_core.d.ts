@@ -27,6 +27,12 @@ export function clearance(_case: string, now: string): string;
 export function diff_facets(before: string, after: string): string;
 
 /**
+ * A statement about the day made ready for a person to sign under a hat (a performer's for their slot),
+ * with the words signed and the place.
+ */
+export function draft_day(_case: string, role: string, slot: string | null | undefined, person: string, signoff: string, now: string): string;
+
+/**
  * A statement made ready for a person to sign under a hat (a performer's for their slot), with the words
  * signed, the facets covered and the sign-off made last.
  */
@@ -43,6 +49,11 @@ export function facet_hashes(facets: string): string;
 export function format_quantity(quantity: string, si: number, system: string): string;
 
 /**
+ * The hats under which a person may sign on a gag now: their own, and those of whom they deputise for.
+ */
+export function hats(_case: string, person: string, now: string): string;
+
+/**
  * The verdict on one person for one slot.
  */
 export function judge_slot(slot: string, person: string, context: string): string;
@@ -56,6 +67,11 @@ export function owed(clearance: string, person: string, hats: string): string;
  * What a person wrote, in SI.
  */
 export function parse_quantity(quantity: string, text: string): number;
+
+/**
+ * What the matrix says of a severity and a probability.
+ */
+export function risk_level(severity: string, probability: string): string;
 
 /**
  * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
@@ -91,12 +107,15 @@ export interface InitOutput {
     readonly catalogue: () => [number, number, number, number];
     readonly clearance: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly diff_facets: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly draft_day: (a: number, b: number, c: number, d: number, e: number, f: number, g: number, h: number, i: number, j: number, k: number, l: number) => [number, number, number, number];
     readonly draft_signoff: (a: number, b: number, c: number, d: number, e: number, f: number, g: number, h: number, i: number, j: number, k: number, l: number) => [number, number, number, number];
     readonly facet_hashes: (a: number, b: number) => [number, number, number, number];
     readonly format_quantity: (a: number, b: number, c: number, d: number, e: number) => [number, number, number, number];
+    readonly hats: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly judge_slot: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
+    readonly risk_level: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_growth: (a: number, b: number) => [number, number];
     readonly verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_inclusion: (a: number, b: number) => [number, number];

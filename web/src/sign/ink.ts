@@ -50,7 +50,14 @@ export async function witness(
 ): Promise<{ id: string; outcome: Outcome }> {
   const { production, gag } = draft.statement;
   const key = await keyFor(production, person);
-  const { statement, openings } = await inked(draft.statement, choice, person, key.device, photograph, serverNow());
+  const { statement, openings } = await inked(
+    draft.statement,
+    choice,
+    person,
+    key.device,
+    photograph,
+    serverNow(),
+  );
   const jws = await signCompact(core.canonical(statement), key.device, key.pair.privateKey);
   const outcome = await outbox.post({
     path: at('/gags/{gag}/signoffs', { gag }),

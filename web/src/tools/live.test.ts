@@ -120,7 +120,9 @@ describe('the tools of the compiled core', () => {
     expect(refusal).toMatch(/^1 measured shots cannot settle 1 coefficients/);
     learn(spanish, 'es-ES');
     expect(said(unreachable.note)).toMatch(/^Velocidad de \S+: no llega a 900 m\/s con .* de 0[.,]5 m a /);
-    expect(said(refusal ?? '')).toMatch(/^1 mediciones no bastan .* Lo que más diría es una prueba con /);
+    expect(said(refusal ?? '')).toMatch(
+      /^1 pruebas medidas no bastan .* Lo que más diría es una prueba con /,
+    );
   });
 });
 

@@ -7,9 +7,10 @@
 export function assess(technique: string, inputs: string): string;
 
 /**
- * As [`assess`], for the judge in the other package: the answer or the refusal, as one document.
+ * As [`assess`] with the limits that a production set, for the judge in the other package: the answer or
+ * the refusal, as one document.
  */
-export function assess_for_judge(technique: string, inputs: string): string;
+export function assess_for_judge(technique: string, inputs: string, own: string): string;
 
 /**
  * What logged test shots teach, and what the next may do.
@@ -51,7 +52,7 @@ export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembl
 export interface InitOutput {
     readonly memory: WebAssembly.Memory;
     readonly assess: (a: number, b: number, c: number, d: number) => [number, number, number, number];
-    readonly assess_for_judge: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly assess_for_judge: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly calibrate: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly compare: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly outlines: () => [number, number, number, number];

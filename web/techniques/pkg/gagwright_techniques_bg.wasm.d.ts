@@ -2,7 +2,7 @@
 /* eslint-disable */
 export const memory: WebAssembly.Memory;
 export const assess: (a: number, b: number, c: number, d: number) => [number, number, number, number];
-export const assess_for_judge: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+export const assess_for_judge: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
 export const calibrate: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const compare: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const outlines: () => [number, number, number, number];

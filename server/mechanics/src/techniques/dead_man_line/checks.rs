@@ -351,12 +351,6 @@ fn ground(evaluation: &Evaluation) -> Vec<Check> {
             let side = if v < 0.0 { "behind" } else { "ahead of" };
             format!("{} {side}", say(Quantity::Length, v.abs()))
         });
-    // The margin of the swept landing; where the figure is less, a body that is flung back decides.
-    let swept = evaluation.value("landing_place").map(|place| {
-        let pads = |name| evaluation.values.number(name).unwrap_or(0.0);
-        (pads("pad_ahead") - place).min(pads("pad_behind") + place)
-    });
-    let behind = evaluation.values.number("pad_behind").unwrap_or(0.0);
     vec![
         judge(
             evaluation,
@@ -369,14 +363,6 @@ fn ground(evaluation: &Evaluation) -> Vec<Check> {
                 stop_and!(torn, "pad_ahead", "pad_behind"),
             ),
             |held| {
-                if swept.is_some_and(|swept| held.value < swept) {
-                    return format!(
-                        "Flung back off the line the body comes down {} behind the mark, {} from the edge of \
-                         the pads.",
-                        say(Quantity::Length, behind - held.value),
-                        say(Quantity::Length, held.value)
-                    );
-                }
                 format!(
                     "Swept off the legs the body comes down {place} the mark, {} from the nearer edge of \
                      the pads.",

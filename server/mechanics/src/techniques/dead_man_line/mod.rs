@@ -190,14 +190,6 @@ fn stop(setup: &Setup, axis: Axis) -> Option<Stop> {
     Some(most)
 }
 
-/// Where a body comes down that kept its legs until the line went slack and then fell backward: it flies as
-/// long as a free fall takes.
-fn flung(setup: &Setup, carried: &Outcome) -> Option<f64> {
-    let last = carried.ended.then_some(carried.last)?;
-    let fall_time = libm::sqrt(2.0 * setup.fall.max(0.0) / GRAVITY);
-    Some(last.along + last.speed.min(0.0) * fall_time)
-}
-
 /// Stops already run in this assessment.
 type Runs = RefCell<Vec<(Setup, Option<Stop>)>>;
 
@@ -253,12 +245,7 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
         out.set("landing_time", last.time);
         out.set("landing_speed", libm::hypot(last.speed, last.fall_speed));
         if let Some((ahead, behind)) = values.number("pad_ahead").zip(values.number("pad_behind")) {
-            let nearest = [Some(last.along), flung(&setup, &found.carried)]
-                .into_iter()
-                .flatten()
-                .map(|place| (ahead - place).min(behind + place))
-                .fold(f64::INFINITY, f64::min);
-            out.set("pad_margin", nearest);
+            out.set("pad_margin", (ahead - last.along).min(behind + last.along));
         }
     }
     out

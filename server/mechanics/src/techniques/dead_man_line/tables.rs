@@ -352,6 +352,6 @@ pub(super) static FIGURES: [FigureDescription; 19] = [
         "pad_margin",
         "Pads around the landing",
         Quantity::Length,
-        "From the landing, swept off the legs or flung back, to the nearer edge of the pads.",
+        "From the landing to the nearer edge of the pads.",
     ),
 ];

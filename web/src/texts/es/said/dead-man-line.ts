@@ -87,7 +87,7 @@ export const deadManLine: Record<string, string> = {
   'Speed at which the body meets the pads, along and down together.':
     'Velocidad con que el cuerpo llega a las colchonetas, a lo largo y hacia abajo juntas.',
   'Pads around the landing': 'Colchonetas junto a la llegada',
-  'From the landing, swept off the legs or flung back, to the nearer edge of the pads.':
+  'From the landing to the nearer edge of the pads.':
     'De la llegada al borde más cercano de las colchonetas.',
   '{speed} stopped in {distance} peaks at {peak}; less slack, a softer line or an absorber brings it down.':
     '{speed} frenados en {distance} llegan a un pico de {peak}; menos holgura, un cable más blando o un absorbedor lo bajan.',
@@ -113,8 +113,6 @@ export const deadManLine: Record<string, string> = {
   'Absorber not used up': 'Absorbedor sin agotar',
   "{torn} of the absorber's {stroke} tear; once it is used up the line stops the rest.":
     'Se desgarran {torn} de los {stroke} del absorbedor; una vez agotado, el cable frena el resto.',
-  'Flung back off the line the body comes down {place} behind the mark, {margin} from the edge of the pads.':
-    'Lanzado atrás por el cable, el cuerpo cae {place} antes de la marca, a {margin} del borde de las colchonetas.',
   'Swept off the legs the body comes down {place} ahead of the mark, {margin} from the nearer edge of the pads.':
     'Con las piernas barridas el cuerpo cae {place} pasada la marca, a {margin} del borde más cercano de las colchonetas.',
   'Swept off the legs the body comes down {place} behind the mark, {margin} from the nearer edge of the pads.':
