@@ -90,7 +90,10 @@ fn delegations_are_ended_and_declines_resolved_once() {
         let listed = store.read(|conn| delegations::list(conn, stage.production));
         assert_eq!(listed.unwrap(), [ended], "{}", database.name);
         let by_gag = store.read(|conn| resolutions::for_production(conn, stage.production));
-        assert_eq!(by_gag.unwrap()[&stage.gag], [resolution.clone()]);
+        assert_eq!(
+            by_gag.unwrap()[&stage.gag],
+            std::slice::from_ref(&resolution)
+        );
         let again = Resolution {
             id: RecordId(id(63)),
             ..resolution
