@@ -98,33 +98,6 @@ impl Leaf {
     }
 }
 
-/// Lets a test see the database as it stands between two leaves.
-#[cfg(test)]
-pub(crate) mod watched {
-    use std::cell::RefCell;
-
-    use super::Connection;
-
-    type Watcher = Box<dyn FnMut(&mut Connection)>;
-
-    thread_local! {
-        static WATCHER: RefCell<Option<Watcher>> = const { RefCell::new(None) };
-    }
-
-    /// From now on, on this thread, called before each leaf is appended; none: nothing is.
-    pub(crate) fn watch(watcher: Option<Watcher>) {
-        WATCHER.with(|kept| *kept.borrow_mut() = watcher);
-    }
-
-    pub(super) fn before(conn: &mut Connection) {
-        WATCHER.with(|kept| {
-            if let Some(watcher) = kept.borrow_mut().as_mut() {
-                watcher(conn);
-            }
-        });
-    }
-}
-
 /// A UUIDv7 from a given moment and given random bytes, for what the server itself has to name.
 pub(crate) fn mint(now: Timestamp, entropy: Entropy<'_>) -> uuid::Uuid {
     let mut bytes = [0u8; 10];
@@ -200,4 +173,31 @@ fn no_canonical_form(error: canonical::CanonicalError) -> CommandError {
         error.to_string(),
         "give finite numbers of ordinary size",
     )
+}
+
+/// Lets a test see the database as it stands between two leaves.
+#[cfg(test)]
+pub(crate) mod watched {
+    use std::cell::RefCell;
+
+    use super::Connection;
+
+    type Watcher = Box<dyn FnMut(&mut Connection)>;
+
+    thread_local! {
+        static WATCHER: RefCell<Option<Watcher>> = const { RefCell::new(None) };
+    }
+
+    /// From now on, on this thread, called before each leaf is appended; none: nothing is.
+    pub(crate) fn watch(watcher: Option<Watcher>) {
+        WATCHER.with(|kept| *kept.borrow_mut() = watcher);
+    }
+
+    pub(super) fn before(conn: &mut Connection) {
+        WATCHER.with(|kept| {
+            if let Some(watcher) = kept.borrow_mut().as_mut() {
+                watcher(conn);
+            }
+        });
+    }
 }
