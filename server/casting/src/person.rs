@@ -58,6 +58,29 @@ pub struct Person {
     pub consents: Vec<Consent>,
 }
 
+impl Person {
+    /// Somebody of whom no more is known than what they are called.
+    pub fn named(id: PersonId, code: impl Into<String>, name: impl Into<String>) -> Person {
+        Person {
+            id,
+            code: code.into(),
+            name: name.into(),
+            occupation: String::new(),
+            performs: false,
+            email: None,
+            born: None,
+            measurements: BTreeMap::new(),
+            certificates: Vec::new(),
+            skills: Vec::new(),
+            availability: Vec::new(),
+            medically_clear_until: None,
+            last_wrap: None,
+            exposures: Vec::new(),
+            consents: Vec::new(),
+        }
+    }
+}
+
 /// What is measured on a body. Lengths in metres, masses in kilograms, shoe in Paris points (EU size).
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]

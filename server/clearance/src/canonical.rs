@@ -1,6 +1,8 @@
 //! RFC 8785 canonical bytes of facets, and the hashes made from them: a sign-off names these, so a
 //! change in one facet leaves the others' sign-offs standing.
 
+use std::collections::BTreeSet;
+
 pub use gagwright_trail::canonical::{CanonicalError, canonical_bytes, from_canonical_bytes};
 use gagwright_trail::tree::{Hash, leaf_hash, root};
 
@@ -49,6 +51,19 @@ pub fn plan_digest(facets: &Facets) -> Result<String, CanonicalError> {
         .map(|facet| Ok(leaf_hash(&facet_bytes(facets, facet)?)))
         .collect();
     Ok(root(&leaves?).to_hex())
+}
+
+/// What a role signs: the plan's digest, and the hashes of the facets that the role answers for.
+///
+/// # Errors
+/// As [`facet_bytes`].
+pub fn signed_content(
+    facets: &Facets,
+    covers: &BTreeSet<Facet>,
+) -> Result<(String, FacetHashes), CanonicalError> {
+    let mut hashes = facet_hashes(facets)?;
+    hashes.retain(|facet, _| covers.contains(facet));
+    Ok((plan_digest(facets)?, hashes))
 }
 
 #[cfg(test)]

@@ -1,8 +1,6 @@
 //! Whether a signer holds the certificates their role asks for. The rules of a certificate are
 //! casting's; this module only asks them about someone who signs.
 
-use std::collections::BTreeMap;
-
 use gagwright_casting::{Catalogue, Context, FindingStanding, GagId, Person, Requirement, find};
 use jiff::civil::Date;
 
@@ -52,20 +50,7 @@ pub(crate) fn missing(
 /// A member seen as a person who holds certificates, and nothing else.
 fn as_person(member: &Member) -> Person {
     Person {
-        id: member.person,
-        code: String::new(),
-        name: member.name.clone(),
-        occupation: String::new(),
-        performs: false,
-        email: None,
-        born: None,
-        measurements: BTreeMap::new(),
         certificates: member.certificates.clone(),
-        skills: Vec::new(),
-        availability: Vec::new(),
-        medically_clear_until: None,
-        last_wrap: None,
-        exposures: Vec::new(),
-        consents: Vec::new(),
+        ..Person::named(member.person, "", member.name.clone())
     }
 }

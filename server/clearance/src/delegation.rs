@@ -117,7 +117,7 @@ pub(crate) fn refusal(
             words::minute(until)
         ));
     }
-    if performs(case, delegation.to) {
+    if case.plan.casts(delegation.to) {
         return Some(format!(
             "{to} performs in this gag, and so signs for nobody on it."
         ));
@@ -232,11 +232,6 @@ pub(crate) fn holds(members: &[Member], person: PersonId, role: Role) -> bool {
     members
         .iter()
         .any(|member| member.person == person && member.roles.contains(&role))
-}
-
-fn performs(case: &Case, person: PersonId) -> bool {
-    let mut slots = case.plan.facets.cast.slots.iter();
-    slots.any(|slot| slot.person == Some(person))
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use gagwright_casting::{PersonId, Slot};
+use gagwright_casting::{GagId, PersonId, ProductionId, Slot};
 use gagwright_mechanics::Facet;
 use jiff::{SignedDuration, Timestamp};
 
@@ -47,15 +47,9 @@ pub fn accept(
     if let Some(problem) = ink::problem(&statement) {
         return Err(SignOffError::BadStatement(problem.to_owned()));
     }
-    if device.person != statement.hand() {
-        return Err(not_allowed(format!(
-            "the device \"{}\" belongs to someone else",
-            device.name
-        )));
-    }
+    owned(device, statement.hand())?;
     unrevoked(device)?;
-    let hashes = facet_hashes(&case.plan.facets)
-        .map_err(|error| SignOffError::BadStatement(format!("the plan: {error}")))?;
+    let hashes = facet_hashes(&case.plan.facets)?;
     let policy = case
         .policy
         .role(statement.role)
@@ -100,6 +94,17 @@ fn registered(case: &Case, id: DeviceId) -> Result<&Device, SignOffError> {
     })
 }
 
+/// That the device is the signer's own.
+pub(crate) fn owned(device: &Device, signer: PersonId) -> Result<(), SignOffError> {
+    if device.person == signer {
+        return Ok(());
+    }
+    Err(not_allowed(format!(
+        "the device \"{}\" belongs to someone else",
+        device.name
+    )))
+}
+
 fn unrevoked(device: &Device) -> Result<(), SignOffError> {
     match device.revoked_at {
         None => Ok(()),
@@ -115,8 +120,54 @@ fn not_allowed(reason: String) -> SignOffError {
     SignOffError::NotAllowed(reason)
 }
 
-fn mismatch(what: &'static str, detail: String) -> SignOffError {
+pub(crate) fn mismatch(what: &'static str, detail: String) -> SignOffError {
     SignOffError::Mismatch { what, detail }
+}
+
+/// The very gag that is signed for.
+pub(crate) fn same_gag(
+    production: ProductionId,
+    gag: GagId,
+    case: &Case,
+) -> Result<(), SignOffError> {
+    if production != case.production {
+        let detail = format!("{production}, but this is {}", case.production);
+        return Err(mismatch("another production", detail));
+    }
+    if gag != case.plan.gag {
+        let detail = format!("{gag}, but this is {}", case.plan.gag);
+        return Err(mismatch("another gag", detail));
+    }
+    Ok(())
+}
+
+/// That a revision was signed which is no longer current, and what to do.
+pub(crate) fn another_revision(signed: u32, case: &Case) -> SignOffError {
+    let current = case.plan.revision;
+    let detail =
+        format!("revision {signed}, but revision {current} is current; read it, then sign that");
+    mismatch("another revision", detail)
+}
+
+/// A drawn mark is named by its hash.
+pub(crate) fn drawn(mark: Option<&str>) -> Result<(), SignOffError> {
+    if mark.is_none_or(drawing::is_hash) {
+        return Ok(());
+    }
+    Err(SignOffError::BadStatement(
+        "mark must be the SHA-256 of the drawing, in lower-case hex; or leave it out".to_owned(),
+    ))
+}
+
+/// A device's clock may be off, but not so far that it signs ahead of time.
+pub(crate) fn not_ahead(signed: Timestamp, now: Timestamp) -> Result<(), SignOffError> {
+    if signed.duration_since(now) <= CLOCK_SLACK {
+        return Ok(());
+    }
+    Err(SignOffError::BadStatement(format!(
+        "signed_at is {}, more than a day ahead; set the device's clock and sign again",
+        words::minute(signed)
+    )))
 }
 
 /// The very gag, revision and content that are current.
@@ -126,23 +177,11 @@ fn same_content(
     policy: &RolePolicy,
     hashes: &FacetHashes,
 ) -> Result<(), SignOffError> {
-    if statement.production != case.production {
-        let detail = format!("{}, but this is {}", statement.production, case.production);
-        return Err(mismatch("another production", detail));
-    }
-    if statement.gag != case.plan.gag {
-        let detail = format!("{}, but this is {}", statement.gag, case.plan.gag);
-        return Err(mismatch("another gag", detail));
-    }
+    same_gag(statement.production, statement.gag, case)?;
     if statement.revision != case.plan.revision {
-        let (signed, current) = (statement.revision, case.plan.revision);
-        let detail = format!(
-            "revision {signed}, but revision {current} is current; read it, then sign that"
-        );
-        return Err(mismatch("another revision", detail));
+        return Err(another_revision(statement.revision, case));
     }
-    let digest = plan_digest(&case.plan.facets)
-        .map_err(|error| SignOffError::BadStatement(format!("the plan: {error}")))?;
+    let digest = plan_digest(&case.plan.facets)?;
     if statement.plan_digest != digest {
         let detail = format!(
             "digest {}, but the plan's is {digest}",
@@ -196,13 +235,7 @@ fn wording(statement: &Statement, policy: &RolePolicy) -> Result<(), SignOffErro
         return Err(mismatch("another language", detail));
     }
     let bad = |problem: &str| Err(SignOffError::BadStatement(problem.to_owned()));
-    if statement
-        .mark
-        .as_deref()
-        .is_some_and(|mark| !drawing::is_hash(mark))
-    {
-        return bad("mark must be the SHA-256 of the drawing, in lower-case hex; or leave it out");
-    }
+    drawn(statement.mark.as_deref())?;
     match (statement.decision, statement.reason.as_deref()) {
         (Decision::Decline, Some(reason)) if is_commitment(reason) => {}
         (Decision::Decline, _) => {
@@ -287,12 +320,7 @@ fn times(
 ) -> Result<(), SignOffError> {
     let signed = statement.signed_at;
     let bad = |problem: String| Err(SignOffError::BadStatement(problem));
-    if signed.duration_since(now) > CLOCK_SLACK {
-        return bad(format!(
-            "signed_at is {}, more than a day ahead; set the device's clock and sign again",
-            words::minute(signed)
-        ));
-    }
+    not_ahead(signed, now)?;
     if case.plan.written_at.duration_since(signed) > CLOCK_SLACK {
         return bad(format!(
             "signed_at is {}, more than a day before this revision was written; set the device's \

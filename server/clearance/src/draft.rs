@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use crate::{
-    canonical::{facet_hashes, plan_digest},
+    canonical::signed_content,
     case::Case,
     delegation,
     ids::{DeviceId, SignOffId},
@@ -137,19 +137,15 @@ pub fn draft(
     signer: PersonId,
     now: Timestamp,
 ) -> Result<Statement, SignOffError> {
-    let refused = |error: crate::canonical::CanonicalError| {
-        SignOffError::BadStatement(format!("the plan: {error}"))
-    };
     let policy = case.policy.role(role).ok_or_else(|| signs_nothing(role))?;
-    let mut facets = facet_hashes(&case.plan.facets).map_err(refused)?;
-    facets.retain(|facet, _| policy.covers.contains(facet));
+    let (plan_digest, facets) = signed_content(&case.plan.facets, &policy.covers)?;
     Ok(Statement {
         kind: Statement::KIND.to_owned(),
         id: SignOffId(Uuid::nil()),
         production: case.production,
         gag: case.plan.gag,
         revision: case.plan.revision,
-        plan_digest: plan_digest(&case.plan.facets).map_err(refused)?,
+        plan_digest,
         technique: case.plan.technique.clone(),
         facets,
         role,

@@ -40,6 +40,7 @@ pub mod signoff;
 mod starting;
 pub mod test_shot;
 pub mod validate;
+pub mod who_may;
 pub mod words;
 
 #[cfg(test)]

@@ -9,7 +9,7 @@ use crate::{
     delegation::NEVER,
     own_limits::OwnLimit,
     policy::{Policy, Role},
-    policy_check::Findings,
+    validate::Problems,
 };
 
 /// A band that lets more than this pass unsigned is no small change.
@@ -34,7 +34,7 @@ impl Policy {
     }
 
     /// Everything in them that cannot be.
-    pub(crate) fn own_rules(&self, found: &mut Findings) {
+    pub(crate) fn own_rules(&self, found: &mut Problems) {
         for (role, rule) in &self.delegation {
             let pointer = format!("/delegation/{}", role.name());
             if NEVER.contains(role) {
@@ -86,7 +86,7 @@ impl Policy {
     }
 
     /// What the techniques do not know.
-    pub(crate) fn against_techniques(&self, found: &mut Findings) {
+    pub(crate) fn against_techniques(&self, found: &mut Problems) {
         for (at, band) in self.bands.iter().enumerate() {
             let quantities = quantities(band);
             if quantities.is_empty() {
@@ -110,7 +110,7 @@ impl Policy {
         self.unknown_limits(found);
     }
 
-    fn unknown_limits(&self, found: &mut Findings) {
+    fn unknown_limits(&self, found: &mut Problems) {
         for (technique, own) in &self.limits {
             let known = Limits::built_in().of(technique);
             for check in own.keys().filter(|check| !known.contains_key(*check)) {
@@ -128,7 +128,7 @@ impl Policy {
     }
 }
 
-fn limit_problems(pointer: &str, name: &str, limit: &OwnLimit, found: &mut Findings) {
+fn limit_problems(pointer: &str, name: &str, limit: &OwnLimit, found: &mut Problems) {
     if !limit.value.is_finite() {
         found.add(
             format!("{pointer}/value"),
@@ -162,7 +162,7 @@ fn quantities(band: &AcceptedBand) -> Vec<Quantity> {
     }
 }
 
-fn band_problems(pointer: &str, band: &AcceptedBand, found: &mut Findings) {
+fn band_problems(pointer: &str, band: &AcceptedBand, found: &mut Problems) {
     let name = band.role.name();
     if band.role == Role::Performer {
         found.add(

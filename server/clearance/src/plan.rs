@@ -40,6 +40,14 @@ pub struct Plan {
     pub note: String,
 }
 
+impl Plan {
+    /// Whether somebody is cast in any slot.
+    pub fn casts(&self, person: PersonId) -> bool {
+        let mut slots = self.facets.cast.slots.iter();
+        slots.any(|slot| slot.person == Some(person))
+    }
+}
+
 /// The ten facets.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]

@@ -9,40 +9,21 @@ use gagwright_mechanics::Facet;
 use crate::{
     plan::Hazard,
     policy::{Policy, Role, RolePolicy, TechniquePolicy, day_problems},
-    validate::FieldProblem,
+    validate::{FieldProblem, Problems},
 };
-
-/// What was found so far.
-#[derive(Default)]
-pub(crate) struct Findings(Vec<FieldProblem>);
-
-impl Findings {
-    pub(crate) fn add(
-        &mut self,
-        pointer: impl Into<String>,
-        problem: impl Into<String>,
-        fix: impl Into<String>,
-    ) {
-        self.0.push(FieldProblem {
-            pointer: pointer.into(),
-            problem: problem.into(),
-            fix: fix.into(),
-        });
-    }
-}
 
 impl Policy {
     /// Everything that does not fit together or that no technique knows, with where it is in the policy and
     /// what would mend it.
     pub fn findings(&self) -> Vec<FieldProblem> {
-        let mut found = Findings(self.inconsistencies());
+        let mut found = Problems(self.inconsistencies());
         self.against_techniques(&mut found);
         found.0
     }
 
     /// Everything that does not fit together by itself.
     pub(crate) fn inconsistencies(&self) -> Vec<FieldProblem> {
-        let mut found = Findings::default();
+        let mut found = Problems::default();
         if self.version.trim().is_empty() {
             found.add(
                 "/version",
@@ -86,7 +67,7 @@ impl Policy {
     }
 
     /// The coordinator answers for every gag and the whole of it; every performer consents.
-    fn core_roles(&self, found: &mut Findings) {
+    fn core_roles(&self, found: &mut Problems) {
         let pointer =
             |role: Role, field: &str| match self.roles.iter().position(|one| one.role == role) {
                 Some(at) => format!("/roles/{at}{field}"),
@@ -123,7 +104,7 @@ impl Policy {
         }
     }
 
-    fn references(&self, roles: &BTreeSet<Role>, found: &mut Findings) {
+    fn references(&self, roles: &BTreeSet<Role>, found: &mut Problems) {
         let mut named: Vec<(String, Role)> = Vec::new();
         for (at, [one, other]) in self.separate.iter().enumerate() {
             named.push((format!("/separate/{at}/0"), *one));
@@ -163,7 +144,7 @@ impl Policy {
         }
     }
 
-    fn owners(&self, found: &mut Findings) {
+    fn owners(&self, found: &mut Problems) {
         for hazard in Hazard::ALL {
             let pointer = format!("/owners/{}", hazard.name());
             let Some(owner) = self.owners.get(&hazard) else {
@@ -192,7 +173,7 @@ impl Policy {
     }
 }
 
-fn role_problems(pointer: &str, role: &RolePolicy, found: &mut Findings) {
+fn role_problems(pointer: &str, role: &RolePolicy, found: &mut Problems) {
     let name = role.role.name();
     if role.role == Role::Observer {
         found.add(
@@ -268,7 +249,7 @@ fn role_problems(pointer: &str, role: &RolePolicy, found: &mut Findings) {
     }
 }
 
-fn technique_problems(name: &str, technique: &TechniquePolicy, found: &mut Findings) {
+fn technique_problems(name: &str, technique: &TechniquePolicy, found: &mut Problems) {
     let slot = Slot {
         id: SlotId(uuid::Uuid::nil()),
         name: String::new(),

@@ -34,23 +34,8 @@ pub fn person_part(person: PersonId) -> String {
 /// What is left of somebody on the roster once they are erased: an id that leaves and plans name.
 pub fn erased_person(person: PersonId) -> Person {
     let id = person.0.simple().to_string();
-    Person {
-        id: person,
-        code: format!("erased-{}", id.get(20..).unwrap_or_default()),
-        name: "Erased person".to_owned(),
-        occupation: String::new(),
-        performs: false,
-        email: None,
-        born: None,
-        measurements: Default::default(),
-        certificates: Vec::new(),
-        skills: Vec::new(),
-        availability: Vec::new(),
-        medically_clear_until: None,
-        last_wrap: None,
-        exposures: Vec::new(),
-        consents: Vec::new(),
-    }
+    let code = format!("erased-{}", id.get(20..).unwrap_or_default());
+    Person::named(person, code, "Erased person")
 }
 
 /// A leaf that cannot have been written by a server of this kind.

@@ -8,6 +8,7 @@ use gagwright_casting::{Certificate, GagId, PersonId, ProductionId, SlotId};
 use serde::{Deserialize, Serialize};
 
 use crate::{
+    canonical::CanonicalError,
     ids::{DeviceId, RecordId, SignOffId},
     ink::Ink,
     opening::Opening,
@@ -223,4 +224,11 @@ pub enum SignOffError {
     /// The signer may not sign under this hat.
     #[error("{0}")]
     NotAllowed(String),
+}
+
+impl From<CanonicalError> for SignOffError {
+    /// A plan that has no canonical form has no content to sign.
+    fn from(error: CanonicalError) -> SignOffError {
+        SignOffError::BadStatement(format!("the plan: {error}"))
+    }
 }

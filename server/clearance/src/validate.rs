@@ -104,11 +104,12 @@ pub fn repeated_names(facets: &Facets) -> Vec<FieldProblem> {
     problems.0
 }
 
+/// What was found so far.
 #[derive(Default)]
-struct Problems(Vec<FieldProblem>);
+pub(crate) struct Problems(pub(crate) Vec<FieldProblem>);
 
 impl Problems {
-    fn add(
+    pub(crate) fn add(
         &mut self,
         pointer: impl Into<String>,
         problem: impl Into<String>,

@@ -5,9 +5,6 @@ import type { Case, DayLog, FacetHashes, Facets, GagPage } from '../api/types.ts
 import { payloadOf } from '../sign/jws.ts';
 import type { Addition, LaidOut } from './overlay.ts';
 
-/** What a briefing briefs: the facets whose hashes it keeps. */
-const BRIEFED = ['action', 'rigging', 'effects', 'vehicles'] as const;
-
 const EVERYWHERE = new Set([
   'equipment',
   'quarantine',
@@ -48,11 +45,9 @@ export function layDay(
   const day = into.day as DayLog;
   const { body, by, at } = one;
   switch (one.kind) {
-    case 'briefing': {
-      const all = hashes(into.plan.facets);
-      const facets = Object.fromEntries(BRIEFED.map((facet) => [facet, all[facet]]));
-      return added(day.briefings, { points: '', ...body, facets, by });
-    }
+    case 'briefing':
+      // The judge looks at those that are briefed, and knows which they are.
+      return added(day.briefings, { points: '', ...body, facets: hashes(into.plan.facets), by });
     case 'day_mark': {
       const jws = String(body.jws);
       if (day.signoffs.some((known) => known.jws === jws || idOf(known.jws) === idOf(jws))) return false;

@@ -88,21 +88,9 @@ pub fn create(
 
 fn founder_on_roster(founder: &super::Founder) -> Person {
     Person {
-        id: founder.person,
-        code: founder.code.clone(),
-        name: founder.name.clone(),
         occupation: founder.occupation.clone(),
-        performs: false,
         email: founder.email.clone(),
-        born: None,
-        measurements: Default::default(),
-        certificates: Vec::new(),
-        skills: Vec::new(),
-        availability: Vec::new(),
-        medically_clear_until: None,
-        last_wrap: None,
-        exposures: Vec::new(),
-        consents: Vec::new(),
+        ..Person::named(founder.person, founder.code.clone(), founder.name.clone())
     }
 }
 

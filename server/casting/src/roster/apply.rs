@@ -145,22 +145,11 @@ fn newcomer(
     must("name", row.name.is_some());
     must("occupation", row.occupation.is_some());
     must("performs", row.performs.is_some());
+    let (name, occupation, performs) = (row.name.clone()?, row.occupation.clone()?, row.performs?);
     Some(Person {
-        name: row.name.clone()?,
-        occupation: row.occupation.clone()?,
-        performs: row.performs?,
-        id: PersonId((desk.mint)()),
-        code: row.code.clone(),
-        email: None,
-        born: None,
-        measurements: BTreeMap::new(),
-        certificates: Vec::new(),
-        skills: Vec::new(),
-        availability: Vec::new(),
-        medically_clear_until: None,
-        last_wrap: None,
-        exposures: Vec::new(),
-        consents: Vec::new(),
+        occupation,
+        performs,
+        ..Person::named(PersonId((desk.mint)()), row.code.clone(), name)
     })
 }
 

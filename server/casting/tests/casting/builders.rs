@@ -1,7 +1,5 @@
 //! People, slots and days to judge, written as prose.
 
-use std::collections::BTreeMap;
-
 use gagwright_casting::{
     Catalogue, Certificate, CertificateId, Context, EvidenceCheck, Finding, FindingStanding, GagId,
     Measured, Measurement, Person, PersonId, Requirement, Skill, Slot, SlotId, find,
@@ -15,24 +13,11 @@ pub const DAY: Date = date(2027, 3, 8);
 pub const GAG: GagId = GagId(Uuid::from_u128(0x6A6));
 
 pub fn person(code: &str) -> Person {
+    let id = Uuid::from_u128(code.bytes().fold(1, |sum, b| sum * 256 + u128::from(b)));
     Person {
-        id: PersonId(Uuid::from_u128(
-            code.bytes().fold(1, |sum, b| sum * 256 + u128::from(b)),
-        )),
-        code: code.into(),
-        name: format!("Name of {code}"),
         occupation: "performer".into(),
         performs: true,
-        email: None,
-        born: None,
-        measurements: BTreeMap::new(),
-        certificates: Vec::new(),
-        skills: Vec::new(),
-        availability: Vec::new(),
-        medically_clear_until: None,
-        last_wrap: None,
-        exposures: Vec::new(),
-        consents: Vec::new(),
+        ..Person::named(PersonId(id), code, format!("Name of {code}"))
     }
 }
 

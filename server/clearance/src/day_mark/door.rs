@@ -5,9 +5,9 @@ use jiff::Timestamp;
 
 use super::{DayStatement, cast, read_unverified, serials, verify};
 use crate::{
-    canonical::{facet_hashes, plan_digest},
+    canonical::{facet_hashes, signed_content},
     case::Case,
-    door::CLOCK_SLACK,
+    door::{self, mismatch},
     draft::place_of,
     drawing,
     judge::Bench,
@@ -23,14 +23,9 @@ use crate::{
 /// Says what is wrong and, where something can be done, what.
 pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, SignOffError> {
     let claimed = read_unverified(jws)?;
-    let device = crate::door::usable_device(case, claimed.device)?;
+    let device = door::usable_device(case, claimed.device)?;
     let statement = verify(jws, &device.key)?;
-    if device.person != statement.signer {
-        return Err(SignOffError::NotAllowed(format!(
-            "the device \"{}\" belongs to someone else",
-            device.name
-        )));
-    }
+    door::owned(device, statement.signer)?;
     let used = case
         .day
         .signoffs
@@ -65,36 +60,16 @@ pub(super) fn not_asked(role: Role) -> SignOffError {
     ))
 }
 
-fn mismatch(what: &'static str, detail: String) -> SignOffError {
-    SignOffError::Mismatch { what, detail }
-}
-
 /// The very gag, revision, equipment and cast that are current.
 fn same_content(statement: &DayStatement, case: &Case) -> Result<(), SignOffError> {
     let plan = &case.plan;
-    if statement.production != case.production {
-        let detail = format!("{}, but this is {}", statement.production, case.production);
-        return Err(mismatch("another production", detail));
-    }
-    if statement.gag != plan.gag {
-        let detail = format!("{}, but this is {}", statement.gag, plan.gag);
-        return Err(mismatch("another gag", detail));
-    }
-    let unhashed = |error: crate::canonical::CanonicalError| {
-        SignOffError::BadStatement(format!("the plan: {error}"))
-    };
-    let digest = plan_digest(&plan.facets).map_err(unhashed)?;
-    if statement.revision != plan.revision || statement.plan_digest != digest {
-        let (signed, current) = (statement.revision, plan.revision);
-        let detail = format!(
-            "revision {signed}, but revision {current} is current; read it, then sign that"
-        );
-        return Err(mismatch("another revision", detail));
-    }
+    door::same_gag(statement.production, statement.gag, case)?;
     let policy = case.policy.role(statement.role);
     let policy = policy.ok_or_else(|| not_asked(statement.role))?;
-    let mut covered = facet_hashes(&plan.facets).map_err(unhashed)?;
-    covered.retain(|facet, _| policy.covers.contains(facet));
+    let (digest, covered) = signed_content(&plan.facets, &policy.covers)?;
+    if statement.revision != plan.revision || statement.plan_digest != digest {
+        return Err(door::another_revision(statement.revision, case));
+    }
     if statement.facets != covered {
         let detail = format!(
             "{} must sign exactly for what they answer for",
@@ -130,10 +105,7 @@ fn wording(statement: &DayStatement, case: &Case) -> Result<(), SignOffError> {
         return Err(mismatch("another attestation", detail));
     }
     let bad = |problem: &str| Err(SignOffError::BadStatement(problem.to_owned()));
-    let mark = statement.mark.as_deref();
-    if mark.is_some_and(|mark| !drawing::is_hash(mark)) {
-        return bad("mark must be the SHA-256 of the drawing, in lower-case hex; or leave it out");
-    }
+    door::drawn(statement.mark.as_deref())?;
     if !drawing::is_hash(&statement.place) {
         return bad("place must be the SHA-256 of the place's plain spelling, in lower-case hex");
     }
@@ -149,12 +121,7 @@ fn wording(statement: &DayStatement, case: &Case) -> Result<(), SignOffError> {
 fn times(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
     let signed = statement.signed_at;
     let bad = |problem: String| Err(SignOffError::BadStatement(problem));
-    if signed.duration_since(now) > CLOCK_SLACK {
-        return bad(format!(
-            "signed_at is {}, more than a day ahead; set the device's clock and sign again",
-            words::minute(signed)
-        ));
-    }
+    door::not_ahead(signed, now)?;
     let (from, until) = super::span(statement.day);
     if signed < from || signed >= until {
         return bad(format!(
@@ -178,7 +145,7 @@ fn qualified(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<()
     let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
     let bench = Bench::new(case, now, hashes);
     match case.policy.role(statement.role) {
-        Some(policy) => crate::door::qualified(statement.signer, &bench, policy),
+        Some(policy) => door::qualified(statement.signer, &bench, policy),
         None => Err(not_asked(statement.role)),
     }
 }

@@ -10,7 +10,7 @@ use uuid::Uuid;
 
 use super::{DayStatement, LeanedOn, cast, day_and_place, place_hash, serials, span};
 use crate::{
-    canonical::{facet_hashes, plan_digest},
+    canonical::signed_content,
     case::{Case, Reading, ReadingKind},
     draft::place_of,
     ids::{DeviceId, SignOffId},
@@ -49,11 +49,7 @@ pub fn prepare(
     let (Some(policy), Some(attestation)) = (policy, attestation) else {
         return Err(super::door::not_asked(role));
     };
-    let refused = |error: crate::canonical::CanonicalError| {
-        SignOffError::BadStatement(format!("the plan: {error}"))
-    };
-    let mut facets = facet_hashes(&case.plan.facets).map_err(refused)?;
-    facets.retain(|facet, _| policy.covers.contains(facet));
+    let (plan_digest, facets) = signed_content(&case.plan.facets, &policy.covers)?;
     let (day, place) = day_and_place(case, now);
     let hours = SignedDuration::from_hours(case.policy.day.good_for_hours.into());
     let good_until = now.checked_add(hours).unwrap_or(Timestamp::MAX);
@@ -64,7 +60,7 @@ pub fn prepare(
             production: case.production,
             gag: case.plan.gag,
             revision: case.plan.revision,
-            plan_digest: plan_digest(&case.plan.facets).map_err(refused)?,
+            plan_digest,
             facets,
             role,
             slot,

@@ -7,7 +7,7 @@ use std::{
 };
 
 use gagwright_casting::{Person, PersonId, SlotId};
-use gagwright_mechanics::Technique;
+use gagwright_mechanics::{Facet, Technique};
 use jiff::{Timestamp, civil::Date};
 
 use super::{
@@ -88,6 +88,14 @@ impl<'a> Bench<'a> {
     /// What happened on the day that voids what was signed before it.
     pub fn happened(&self) -> &[Happened] {
         self.happened.get_or_init(|| events::happened(self))
+    }
+
+    /// Whether these facets are what they were when the hashes were kept.
+    pub fn is_as_then(&self, facets: &[Facet], then: &FacetHashes) -> bool {
+        facets.iter().all(|facet| {
+            let now = self.hashes.get(facet);
+            now.is_some() && then.get(facet) == now
+        })
     }
 
     pub fn name(&self, person: PersonId) -> String {

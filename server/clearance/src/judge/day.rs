@@ -8,7 +8,7 @@ use jiff::{SignedDuration, Timestamp, civil::Date};
 
 use super::bench::Bench;
 use crate::{
-    case::{Block, BlockKind, Reading, RegisteredItem, RehearsalRun},
+    case::{Block, BlockKind, Reading, ReadingKind, RegisteredItem, RehearsalRun},
     facets::{Band, Equipment, Rung},
     words,
 };
@@ -41,19 +41,12 @@ pub(crate) fn bands(bench: &Bench<'_>) -> Vec<Block> {
 
 fn band_block(bench: &Bench<'_>, band: &Band) -> Option<Block> {
     let kind = band.reading;
-    let counts = |reading: &&Reading| reading.kind == kind && is_past(reading, bench.now);
     let broken = |reading: &Reading| {
         let under = band.min.filter(|min| reading.value < *min);
         under.or(band.max.filter(|max| reading.value > *max))
     };
     let outside = |reading: &Reading| !reading.value.is_finite() || broken(reading).is_some();
-    // Of two readings at one moment the one outside the band decides.
-    let latest = bench
-        .case
-        .readings
-        .iter()
-        .filter(counts)
-        .max_by_key(|reading| (reading.at, outside(reading), reading.id))?;
+    let latest = latest(bench, kind, outside)?;
     if !outside(latest) {
         return None;
     }
@@ -107,6 +100,34 @@ pub(crate) fn inspected_until(bench: &Bench<'_>, item: &Equipment) -> Option<Dat
     known.or(item.inspected_until)
 }
 
+/// What to do about a piece in quarantine.
+pub(crate) const FREE_OR_REPLACE: &str =
+    "Have it inspected and released, or use another piece, which is a new revision.";
+
+/// That nobody may use a piece, and why, in a sentence; none: the register does not say so.
+pub(crate) fn quarantined(bench: &Bench<'_>, item: &Equipment) -> Option<String> {
+    let quarantine = registered(bench, &item.serial)?.quarantined.as_ref()?;
+    Some(format!(
+        "{} ({}) has been in quarantine since {}: {}.",
+        words::capital(&item.name),
+        item.serial,
+        words::minute(quarantine.since),
+        words::unstopped(&quarantine.reason)
+    ))
+}
+
+/// The latest reading of a kind. Of two at one moment the one that is outside decides.
+pub(crate) fn latest<'a>(
+    bench: &Bench<'a>,
+    kind: ReadingKind,
+    outside: impl Fn(&Reading) -> bool,
+) -> Option<&'a Reading> {
+    let readings = bench.case.readings.iter();
+    readings
+        .filter(|one| one.kind == kind && is_past(one, bench.now))
+        .max_by_key(|one| (one.at, outside(one), one.id))
+}
+
 /// Equipment whose inspection runs out before the day or is not known to count at all, and a rescue that was drilled too slowly.
 pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
     let facets = &bench.case.plan.facets;
@@ -116,22 +137,12 @@ pub(crate) fn equipment(bench: &Bench<'_>) -> Vec<Block> {
         .map_or(bench.today, |day| day.max(bench.today));
     let mut blocks = Vec::new();
     for item in &facets.rigging.equipment {
-        if let Some(quarantine) =
-            registered(bench, &item.serial).and_then(|one| one.quarantined.as_ref())
-        {
+        if let Some(reason) = quarantined(bench, item) {
             blocks.push(Block {
                 kind: BlockKind::Equipment,
                 about: item.serial.clone(),
-                reason: format!(
-                    "{} ({}) has been in quarantine since {}: {}.",
-                    words::capital(&item.name),
-                    item.serial,
-                    words::minute(quarantine.since),
-                    words::unstopped(&quarantine.reason)
-                ),
-                remedy:
-                    "Have it inspected and released, or use another piece, which is a new revision."
-                        .to_owned(),
+                reason,
+                remedy: FREE_OR_REPLACE.to_owned(),
             });
         }
         let (reason, remedy) = match inspected_until(bench, item) {
@@ -224,12 +235,7 @@ pub(crate) fn rehearsals(bench: &Bench<'_>) -> Vec<Block> {
 
 /// Runs of the plan as it is, in the order they were made.
 fn counting_runs<'a>(bench: &Bench<'a>) -> Vec<&'a RehearsalRun> {
-    let unchanged = |run: &&RehearsalRun| {
-        REHEARSED.iter().all(|facet| {
-            let now = bench.hashes.get(facet);
-            now.is_some() && run.facets.get(facet) == now
-        })
-    };
+    let unchanged = |run: &&RehearsalRun| bench.is_as_then(&REHEARSED, &run.facets);
     // By id, so that a run delivered twice counts once.
     let runs: BTreeMap<_, _> = bench.case.runs.iter().map(|run| (run.id, run)).collect();
     let mut runs: Vec<&RehearsalRun> = runs.into_values().filter(unchanged).collect();

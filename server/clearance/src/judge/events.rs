@@ -7,7 +7,6 @@ use jiff::Timestamp;
 
 use super::{bench::Bench, day};
 use crate::{
-    case::Case,
     policy::{LapseEvent, Policy, Role},
     words,
 };
@@ -80,7 +79,7 @@ fn out_of_band(bench: &Bench<'_>) -> Vec<Happened> {
 fn head_impacts(bench: &Bench<'_>) -> Vec<Happened> {
     let looks = bench.case.day.looks.iter();
     looks
-        .filter(|look| look.head_impact && is_cast(bench.case, look.person))
+        .filter(|look| look.head_impact && bench.case.plan.casts(look.person))
         .map(|look| Happened {
             event: LapseEvent::HeadImpact,
             at: look.at,
@@ -92,11 +91,6 @@ fn head_impacts(bench: &Bench<'_>) -> Vec<Happened> {
             ),
         })
         .collect()
-}
-
-fn is_cast(case: &Case, person: PersonId) -> bool {
-    let mut slots = case.plan.facets.cast.slots.iter();
-    slots.any(|slot| slot.person == Some(person))
 }
 
 /// Why a mark made at a moment no longer counts: what has happened since that `voids` says lapses it. A

@@ -112,12 +112,7 @@ fn briefing(bench: &Bench<'_>, marks: &[RoleStanding], today: &Where) -> Briefin
         .iter()
         .filter(|one| one.day == today.day && same_place(&one.place, &today.place))
         .collect();
-    let current = |one: &&&Briefing| {
-        super::BRIEFED.iter().all(|facet| {
-            let now = bench.hashes.get(facet);
-            now.is_some() && one.facets.get(facet) == now
-        })
-    };
+    let current = |one: &&&Briefing| bench.is_as_then(&super::BRIEFED, &one.facets);
     let counting: Vec<&&Briefing> = here.iter().filter(current).collect();
     let attended: BTreeSet<PersonId> = counting
         .iter()
@@ -194,10 +189,7 @@ fn reading(bench: &Bench<'_>, kind: ReadingKind, max_age_minutes: u32) -> Readin
     let outside = |one: &Reading| {
         !one.value.is_finite() || bands.iter().any(|band| day::is_outside(band, one.value))
     };
-    let readings = bench.case.readings.iter();
-    let latest = readings
-        .filter(|one| one.kind == kind && day::is_past(one, bench.now))
-        .max_by_key(|one| (one.at, outside(one), one.id));
+    let latest = day::latest(bench, kind, outside);
     let age = SignedDuration::from_mins(max_age_minutes.into());
     let good_until = latest.and_then(|one| one.at.checked_add(age).ok());
     let state = match latest {
@@ -256,16 +248,8 @@ fn equipment(bench: &Bench<'_>, today: &Where) -> Vec<EquipmentStanding> {
             let registered = day::registered(bench, &item.serial);
             let inspected_until = day::inspected_until(bench, item);
             let what = format!("{} ({})", words::capital(&item.name), item.serial);
-            let quarantine = registered.and_then(|one| one.quarantined.as_ref());
-            let (state, reason) = match (quarantine, inspected_until) {
-                (Some(quarantine), _) => (
-                    EquipmentState::Quarantined,
-                    format!(
-                        "{what} has been in quarantine since {}: {}.",
-                        words::minute(quarantine.since),
-                        words::unstopped(&quarantine.reason)
-                    ),
-                ),
+            let (state, reason) = match (day::quarantined(bench, item), inspected_until) {
+                (Some(reason), _) => (EquipmentState::Quarantined, reason),
                 (None, Some(until)) if until >= today.day => (EquipmentState::Ready, String::new()),
                 (None, Some(until)) => (
                     EquipmentState::Uninspected,
@@ -298,9 +282,7 @@ fn equipment_block(one: &EquipmentStanding) -> Option<DayBlock> {
     let remedy = match one.state {
         EquipmentState::Ready => return None,
         EquipmentState::Uninspected => "Have it inspected, or use another piece.",
-        EquipmentState::Quarantined => {
-            "Have it inspected and released, or use another piece, which is a new revision."
-        }
+        EquipmentState::Quarantined => day::FREE_OR_REPLACE,
     };
     Some(DayBlock {
         kind: DayBlockKind::Equipment,

@@ -2,8 +2,9 @@
 //! inspection, and shock loads, which set it aside by themselves.
 
 use gagwright_clearance::{
-    RecordId, Role,
+    RecordId,
     case::{Quarantine, RegisteredItem, ShockLoad},
+    who_may,
 };
 use gagwright_store::{Connection, day_records, day_records::Kind};
 use jiff::Timestamp;
@@ -18,17 +19,6 @@ use crate::{
     },
     permissions::Permission,
 };
-
-/// Hats that may take a piece back into use: those who build with it, and the engineer.
-const EXAMINERS: [Role; 7] = [
-    Role::Rigging,
-    Role::Engineer,
-    Role::Effects,
-    Role::Vehicles,
-    Role::Armourer,
-    Role::Marine,
-    Role::Animals,
-];
 
 /// Enters a piece of equipment, or changes its entry. What befell it stays.
 ///
@@ -154,7 +144,7 @@ pub fn release(
     entropy: Entropy<'_>,
 ) -> Result<RegisteredItem, CommandError> {
     actor.require(Permission::LogDay)?;
-    if !EXAMINERS.iter().any(|role| actor.roles.contains(role)) {
+    if !who_may::take_back_into_use(&actor.roles) {
         return Err(CommandError::Forbidden {
             permission: Permission::LogDay,
             why: Some("only those who build with it, or the engineer, take it back".to_owned()),

@@ -3,7 +3,7 @@
 
 use gagwright_casting::ProductionId;
 use gagwright_clearance::{
-    RecordId,
+    Policy, RecordId,
     case::{Closing, Incident, Told},
     judge::{is_open, missing_closings},
     signoff::Member,
@@ -105,7 +105,8 @@ pub fn tell(
         at: new.at,
         by: actor.person,
     });
-    settle(conn, actor, now, &mut incident)?;
+    let hats = hats(conn, actor.production)?;
+    settle(conn, &policy, &hats, now, &mut incident)?;
     Ok(incident)
 }
 
@@ -127,7 +128,8 @@ pub fn close(
     problems.required("/action", &new.action, LONG);
     problems.finish()?;
     let policy = record::policy(conn, actor.production)?;
-    let wanted = missing_closings(&incident, &policy, &hats(conn, actor.production)?);
+    let hats = hats(conn, actor.production)?;
+    let wanted = missing_closings(&incident, &policy, &hats);
     if !wanted.contains(&new.role) {
         return Err(CommandError::Conflict {
             what: "incident",
@@ -144,7 +146,7 @@ pub fn close(
         at: now,
         action: new.action,
     });
-    settle(conn, actor, now, &mut incident)?;
+    settle(conn, &policy, &hats, now, &mut incident)?;
     Ok(incident)
 }
 
@@ -179,13 +181,12 @@ fn open(conn: &mut Connection, actor: &Actor, id: RecordId) -> Result<Incident, 
 /// Closes it once everybody was told and both names are under it.
 fn settle(
     conn: &mut Connection,
-    actor: &Actor,
+    policy: &Policy,
+    hats: &[Member],
     now: Timestamp,
     incident: &mut Incident,
 ) -> Result<(), CommandError> {
-    let policy = record::policy(conn, actor.production)?;
-    let hats = hats(conn, actor.production)?;
-    incident.closed_at = (!is_open(incident, &policy, &hats)).then_some(now);
+    incident.closed_at = (!is_open(incident, policy, hats)).then_some(now);
     day_records::update(conn, Kind::Incident, incident.id, incident)?;
     Ok(())
 }

@@ -2,8 +2,9 @@
 //! medic stand anybody down. Nobody says why, here or in the trail.
 
 use gagwright_clearance::{
-    RecordId, Role,
+    RecordId,
     case::{Returned, StandDown},
+    who_may,
 };
 use gagwright_store::{Connection, day_records, day_records::Kind};
 use jiff::Timestamp;
@@ -27,13 +28,7 @@ pub fn stand_down(
     new: NewStandDown,
 ) -> Result<StandDown, CommandError> {
     actor.require(Permission::RaiseHold)?;
-    let entitled = [
-        Role::Coordinator,
-        Role::Medic,
-        Role::Production,
-        Role::Guardian,
-    ];
-    if new.person != actor.person && !entitled.iter().any(|role| actor.roles.contains(role)) {
+    if !who_may::stand_down(actor.person, &actor.roles, new.person) {
         return Err(CommandError::Forbidden {
             permission: Permission::LogDay,
             why: Some("you may stand yourself down; the coordinator or the medic, others".into()),
@@ -87,7 +82,7 @@ pub fn bring_back(
 ) -> Result<StandDown, CommandError> {
     actor.require(Permission::RaiseHold)?;
     let (_, mut down): (_, StandDown) = kept(conn, actor, Kind::StandDown, "stand-down", id)?;
-    if down.by != actor.person && !actor.roles.contains(&Role::Medic) {
+    if !who_may::bring_back(actor.person, &actor.roles, &down) {
         return Err(CommandError::Forbidden {
             permission: Permission::LogDay,
             why: Some("only the medic, or whoever stood them down, brings them back".into()),

@@ -46,7 +46,7 @@ pub(super) static PARAMETERS: [Parameter; 20] = [
         Some(6.0 * core::f64::consts::TAU / 60.0),
         (0.0, 12.0),
         0.0,
-        "No slower turn is timed. Six turns a minute is recalled, not published; medic and performer may say less.",
+        "No slower turn is timed. Six turns a minute (NASA-STD-3000, 5.3, from memory); medic or performer may say less.",
     ),
     number(
         "head_radius",

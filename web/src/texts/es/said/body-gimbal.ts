@@ -11,8 +11,8 @@ export const bodyGimbal: Record<string, string> = {
   'From reaching the rate until the brake is called.':
     'Desde que se alcanza la velocidad hasta que se pide el freno.',
   'Rate borne for long': 'Velocidad soportada mucho tiempo',
-  'No slower turn is timed. Six turns a minute is recalled, not published; medic and performer may say less.':
-    'No se cronometra un giro más lento. Seis vueltas por minuto es de memoria, sin publicar; médico e intérprete pueden decir menos.',
+  'No slower turn is timed. Six turns a minute (NASA-STD-3000, 5.3, from memory); medic or performer may say less.':
+    'No se cronometra un giro más lento. Seis vueltas por minuto (NASA-STD-3000, 5.3, de memoria); médico o intérprete pueden decir menos.',
   'Axis to top of head': 'Del eje a la coronilla',
   'From the line through the prongs to the top of the head, as strapped in.':
     'De la línea entre los brazos a la coronilla, ya sujeto.',
