@@ -2,7 +2,7 @@
 
 Every case states a problem in plain numbers (SI) and the answer of a general-purpose solver:
 scipy.integrate.solve_ivp with tight tolerances, and for skin a method-of-lines grid many times finer
-than the one under test. The Rust test server/mechanics/tests/scipy.rs holds our models against them.
+than the one under test. The Rust test server/mechanics/tests/mechanics/scipy.rs holds our models against them.
 
     python tests/reference/make_fixtures.py            writes the files
     python tests/reference/make_fixtures.py --check    fails when a file is not what SciPy gives

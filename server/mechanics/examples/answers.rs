@@ -6,7 +6,7 @@
 
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-#[path = "../tests/common/mod.rs"]
+#[path = "../tests/mechanics/common/mod.rs"]
 mod common;
 
 use std::io::Write;

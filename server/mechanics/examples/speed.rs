@@ -4,7 +4,7 @@
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 #![allow(clippy::disallowed_methods, reason = "a bench reads the clock")]
 
-#[path = "../tests/common/mod.rs"]
+#[path = "../tests/mechanics/common/mod.rs"]
 mod common;
 
 use std::{collections::BTreeMap, hint::black_box, time::Instant};
