@@ -27,6 +27,11 @@ SI = {
     "volume": "m3",
     "conductance": "m3/(s Pa)",
     "ratio": "",
+    "count": "",
+    "angle": "rad",
+    "time": "s",
+    "temperature": "K",
+    "acceleration": "m/s2",
 }
 
 
@@ -76,39 +81,57 @@ def test_the_ladder_is_fitted_as_scipy_fits_it():
         given = all_shots(guess[0])
         return np.concatenate([(given[name] - measured[name]) / stray[name] for name in names])
 
-    count = sum(len(one) for one in measured.values())
+    shots = len(request["shots"])
     size = {name: max(abs(measured[name])) for name in names}
-    stray = dict(size)
-    guess = [coefficient["stated"]]
-    for _ in range(4):
-        fit = least_squares(off, guess, args=(stray,), diff_step=0.02, x_scale=[100.0])
-        guess = fit.x
-        given = all_shots(guess[0])
-        # Every figure has its share of the one degree of freedom that the coefficient takes, and leans on
-        # the stray of all figures together, relative to their sizes, as if that had been seen four times.
-        left = 1 - 1 / count
-        squares = {name: sum(((given[name] - measured[name]) / size[name]) ** 2) for name in names}
-        together = sum(squares.values()) / (count * left)
-        stray = {
-            name: size[name]
-            * math.sqrt((4 * together + squares[name]) / (4 + len(measured[name]) * left))
+
+    def digits(name):
+        return next(n for n in range(7) if n == 6 or np.allclose(np.round(measured[name], n), measured[name], atol=1e-9))
+
+    # No reading is trusted closer than half a per cent, or than a value rounded to its last digit.
+    floor = {name: max(0.005 * size[name], 10.0 ** -digits(name) / math.sqrt(12)) for name in names}
+
+    def moves(value):
+        step = 0.02 * value
+        above, below = all_shots(value + step), all_shots(value - step)
+        return {name: np.sqrt(np.mean(((above[name] - below[name]) / (2 * step)) ** 2)) for name in names}
+
+    # Every figure has its share of the one degree of freedom that the coefficient takes, and leans on the
+    # stray of all figures together, relative to how far they move with the coefficient, as if that had been
+    # seen four times; but it never strays less than it was seen to by itself.
+    def strays(value):
+        given, moved = all_shots(value), moves(value)
+        seen = {name: len(measured[name]) * (1 - 1 / shots) for name in names}
+        own = {
+            name: max(
+                sum(((given[name] - measured[name]) / moved[name]) ** 2) / seen[name],
+                (floor[name] / moved[name]) ** 2,
+            )
             for name in names
         }
-    value = guess[0]
+        readings = sum(len(one) for one in measured.values())
+        together = sum(own[name] * len(measured[name]) for name in names) / readings
+        leaned = {name: (4 * together + seen[name] * own[name]) / (4 + seen[name]) for name in names}
+        return {name: moved[name] * math.sqrt(max(own[name], leaned[name])) for name in names}
+
+    stray, value = dict(size), coefficient["stated"]
+    for _ in range(4):
+        value = least_squares(off, [value], args=(stray,), diff_step=0.02, x_scale=[100.0]).x[0]
+        stray = strays(value)
     step = 0.02 * value
     above, below = off([value + step], stray), off([value - step], stray)
     slope = (above - below) / (2 * step)
-    rest = off(guess, stray)
-    variance = (rest @ rest) / (count - 1)
-    error = math.sqrt(variance / (slope @ slope))
-    t = student_t.ppf((1 + request["confidence"]) / 2, count - 1)
+    # A shot's readings may all stray together, so that a shot counts once: as if each of its readings
+    # strayed by the root of their number more.
+    assert all(sorted(shot["measured"]) == names for shot in request["shots"])
+    error = math.sqrt(len(names) / (slope @ slope))
+    t = student_t.ppf((1 + request["confidence"]) / 2, shots - 1)
     assert coefficient["value"] == pytest.approx(value, rel=0.01)
     assert coefficient["error"] == pytest.approx(error, rel=0.05)
     assert coefficient["high"] - coefficient["low"] == pytest.approx(2 * t * error, rel=0.05)
     for one in answer["prediction"]:
         at = names.index(one["figure"])
         high, low = model(request["inputs"], value + step)[at], model(request["inputs"], value - step)[at]
-        width = t * math.hypot((high - low) / (2 * step) * error, math.sqrt(variance) * stray[one["figure"]])
+        width = t * math.hypot((high - low) / (2 * step) * error, stray[one["figure"]])
         assert one["value"] == pytest.approx(model(request["inputs"], value)[at], rel=0.005)
         assert one["high"] - one["low"] == pytest.approx(2 * width, rel=0.05)
 
