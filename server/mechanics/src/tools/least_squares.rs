@@ -20,6 +20,10 @@ pub(super) type Residuals<'a> = dyn Fn(&[f64]) -> Option<Vec<f64>> + 'a;
 /// its last digits, so the steps are wide, and four of them keep the slope exact.
 const LOOK: f64 = 0.02;
 
+/// A step shorter than this, in an unknown's own scale, is no step: a rough model would else be searched bump
+/// by bump.
+const STILL: f64 = 1e-7;
+
 /// The slopes of the residuals by each unknown in its own scale: one row for each residual. Four points,
 /// exact to the fourth order (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 25.3.6);
 /// two where the range leaves no room for four.
@@ -82,9 +86,13 @@ pub(super) fn normal_matrix(slopes: &[Vec<f64>], unknowns: usize) -> Matrix {
 }
 
 /// The guess with the least sum of squares near the start.
-pub(super) fn fit(unknowns: &[Unknown], residuals: &Residuals<'_>) -> Option<Vec<f64>> {
+pub(super) fn fit(
+    unknowns: &[Unknown],
+    start: &[f64],
+    residuals: &Residuals<'_>,
+) -> Option<Vec<f64>> {
     let count = unknowns.len();
-    let mut at: Vec<f64> = unknowns.iter().map(|unknown| unknown.start).collect();
+    let mut at = start.to_vec();
     let mut found = residuals(&at)?;
     let mut sum = squares(&found);
     let mut damping = 1e-3;
@@ -107,6 +115,9 @@ pub(super) fn fit(unknowns: &[Unknown], residuals: &Residuals<'_>) -> Option<Vec
                 damping *= 10.0;
                 continue;
             };
+            if step.iter().all(|one| one.abs() < STILL) {
+                break;
+            }
             let guess: Vec<f64> = at
                 .iter()
                 .zip(unknowns)
@@ -122,7 +133,7 @@ pub(super) fn fit(unknowns: &[Unknown], residuals: &Residuals<'_>) -> Option<Vec
                     found = next;
                     at = guess;
                     damping = (damping * 0.2).max(1e-12);
-                    moved = gained > 1e-14 * sum;
+                    moved = gained > 1e-12 * sum;
                     break;
                 }
                 _ => damping *= 5.0,
@@ -264,7 +275,7 @@ mod tests {
             range: (0.0, 3000.0),
             scale: 100.0,
         }];
-        let fitted = fit(&unknowns, &|guess| {
+        let fitted = fit(&unknowns, &[100.0], &|guess| {
             let at = |pressure| model(guess[0], pressure) - pressure * libm::exp(-330.0 / 2e3);
             Some([3.0, 3.5, 4.0, 4.5, 5.0].map(at).to_vec())
         })
@@ -303,7 +314,7 @@ mod tests {
                 scale: 1e-4,
             },
         ];
-        let fitted = fit(&unknowns, &|b| {
+        let fitted = fit(&unknowns, &[500.0, 1e-4], &|b| {
             Some(
                 data.iter()
                     .map(|(y, x)| b[0] * (1.0 - libm::exp(-b[1] * x)) - y)
