@@ -31,7 +31,10 @@ for (const [title, who, part] of walks()) {
       await wear(page, 'daylight');
       await page.screenshot({ path: `${pictures}${size}/${view.name}-daylight.png`, fullPage: true });
       await unfold(page);
-      expect.soft(await barriers(page, 'colours'), `${view.name}, daylight`).toEqual([]);
+      // Colours are the same in every size; the other theme's are looked at with everything else, below.
+      if (size === 'phone') {
+        expect.soft(await barriers(page, 'colours'), `${view.name}, daylight`).toEqual([]);
+      }
       await wear(page, 'slate');
       await page.screenshot({ path: `${pictures}${size}/${view.name}-slate.png`, fullPage: true });
       await holdToRules(page, `${view.name}, slate`, size);
