@@ -37,10 +37,51 @@ export async function setScene(url: string): Promise<Scene> {
     technique: 'high-fall',
   });
   await api.post(`${at}/roster/people`, `code,name,occupation,performs\nLONG1,${LONG} ${LONG},${LONG},yes\n`);
+  await ruleItself(api);
   // biome-ignore lint/suspicious/noExplicitAny: what a list answers
   const byCode = (list: any): Record<string, string> =>
     Object.fromEntries(list.items.map((one: { code: string; id: string }) => [one.code, one.id]));
-  return { gag: byCode(await api.get(`${at}/gags`)), person: byCode(await api.get(`${at}/people`)) };
+  const scene = { gag: byCode(await api.get(`${at}/gags`)), person: byCode(await api.get(`${at}/people`)) };
+  await openTake(api, scene.gag.G12 ?? '');
+  return scene;
+}
+
+/** A policy with everything in it that a production may set for itself, and a delegate. */
+async function ruleItself(api: Api): Promise<void> {
+  const at = `/productions/${api.production}`;
+  const { policy } = await api.get(`${at}/policy`);
+  const inForce = policy.version;
+  policy.version = 'Salt Meridian 2';
+  policy.bands = [{ role: 'rigging', parameter: 'reservoir_pressure', relative: 0.02 }];
+  policy.limits = {
+    'high-fall': { falls_today: { value: 2, because: 'Two falls a day are enough on this production.' } },
+  };
+  const body = { policy, note: 'What the coordinator and production agreed.' };
+  const put = await api.ask('PUT', `${at}/policy`, body, { 'If-Match': `"${inForce}"` });
+  if (!put.ok) throw new Error(`the policy: ${put.status} ${await put.text()}`);
+  const others = (await api.get(`${at}/people`)).items as { code: string; id: string }[];
+  await api.post(`${at}/delegations`, {
+    id: crypto.randomUUID(),
+    to: others.find((one) => one.code === 'C06')?.id,
+    role: 'coordinator',
+    starts: new Date().toISOString(),
+    until: new Date(Date.now() + 24 * 3_600_000).toISOString(),
+    limits: 'The night unit only',
+  });
+}
+
+/** A take that is open though nothing stands: a go is recorded whenever it arrives. */
+async function openTake(api: Api, gag: string): Promise<void> {
+  const { clearance } = await api.get(`/gags/${gag}`);
+  await api.post(`/gags/${gag}/takes`, {
+    id: crypto.randomUUID(),
+    number: 1,
+    at: new Date().toISOString(),
+    revision: clearance.revision,
+    plan_digest: clearance.plan_digest,
+    day: clearance.day.day,
+    place: clearance.day.place,
+  });
 }
 
 const gag = (name: string, code: string, section: string, shows: View['shows']): View => ({
@@ -54,6 +95,12 @@ const plain = (name: string, path: string, shows: View['shows'], first?: View['f
   shows,
   first,
 });
+
+/** What a field for a moment takes. */
+function localMinute(at: Date): string {
+  const local = new Date(at.getTime() - at.getTimezoneOffset() * 60_000);
+  return local.toISOString().slice(0, 16);
+}
 
 const settings = Object.keys(en.settings.parts) as (keyof Texts['settings']['parts'])[];
 const tasks = Object.keys(en.help.tasks) as (keyof Texts['help']['tasks'])[];
@@ -126,6 +173,10 @@ export const views: Record<Who, View[]> = {
       first: (page, t) =>
         expect(page.getByRole('heading', { name: t.shots.prediction })).toBeVisible({ timeout: 120_000 }),
     },
+    gag('gag-day-briefed', 'G13', 'day', (t) => t.onDay.noGo),
+    gag('gag-day-frozen', 'G14', 'day', (t) => t.onDay.frozen),
+    gag('gag-day-open', 'G12', 'day', (t) => t.onDay.open(1)),
+    gag('gag-ink', 'G10', 'ink', (t) => t.ink.photograph),
     gag('gag-edit', 'G02', 'edit', (t) => t.edit.note),
     {
       ...gag('sign-again', 'G03', 'sign', (t) => t.sign.decision),
@@ -169,6 +220,7 @@ export const views: Record<Who, View[]> = {
       (t) => t.hold.everything,
       (page, t) => press(page.getByRole('button', { name: t.nav.hold, exact: true })),
     ),
+    plain('equipment', '/equipment', () => 'SMW-33'),
     plain('packets', '/packets', (t) => t.packets.lead),
     plain(
       'find',
@@ -180,6 +232,18 @@ export const views: Record<Who, View[]> = {
       },
     ),
     plain('trail', '/trail', (t) => t.trail.root),
+    plain(
+      'trail-past',
+      '/trail',
+      (t) => t.past.signed,
+      async (page, t) => {
+        await expect(page.getByText(t.trail.root)).toBeVisible();
+        await press(page.getByText(t.past.title, { exact: true }));
+        await page.getByLabel(t.past.gag).selectOption({ label: 'G01, Sael walks out of the fuel shed' });
+        await page.getByLabel(t.past.moment).fill(localMinute(new Date()));
+        await press(page.getByRole('button', { name: t.past.look, exact: true }));
+      },
+    ),
     plain('nowhere', '/no/such/place', (t) => t.app.notFound),
     plain('settings', '/settings', (t) => t.settings.parts.about.about),
     ...settings.map((part) =>
@@ -205,6 +269,7 @@ export const views: Record<Who, View[]> = {
       ...gag('medic-sign', 'G05', 'sign', (t) => t.sign.decision),
       path: ({ gag }) => `/gags/${gag.G05}/sign?role=medic`,
     },
+    gag('medic-day', 'G14', 'day', (t) => t.onDay.people),
     {
       name: 'medic-person',
       path: ({ person }) => `/people/${person.P05}`,

@@ -2,6 +2,7 @@
 //! running the real commands on an empty database. It exists to be tried; a database that holds it is
 //! marked, and says so wherever it is shown.
 
+pub(crate) mod day;
 pub(crate) mod ladder;
 pub(crate) mod script;
 pub(crate) mod stage;
@@ -31,6 +32,9 @@ pub const PASSWORD: &str = "salt-meridian";
 
 /// Where the mark and the sign-ins are kept.
 const MARK: &str = "demo";
+
+/// How long before the end of what happened so far a gag of today was begun.
+const DAY_BEGAN: SignedDuration = SignedDuration::from_mins(-34);
 
 /// The invented coordinator's code; they start the production.
 const FOUNDER: &str = "C01";
@@ -123,8 +127,12 @@ pub fn seed(
             })
         })?;
         for gag in &script.gags {
-            let plan = stage.create(conn, FOUNDER, gag)?;
-            stage.play(conn, plan.gag, &gag.then)?;
+            if !gag.today.is_empty() {
+                // The day was worked in the last hour, so that whoever looks finds it going on.
+                let since = now.saturating_add(DAY_BEGAN).unwrap_or(now);
+                stage.now = stage.now.max(since);
+            }
+            stage.put_on(conn, FOUNDER, gag)?;
         }
         mark(conn, stage.production)
     })?;
@@ -388,11 +396,16 @@ mod tests {
             .unwrap();
         let verified = gagwright_trail::verify_export(&trail).unwrap();
         assert!(verified.signoffs.len() > 20);
+        let mut kinds: BTreeMap<&str, u32> = BTreeMap::new();
         for found in verified.signoffs {
             let key = serde_json::from_value(found.key.unwrap()).unwrap();
-            gagwright_clearance::signoff::verify(&found.jws, &key).unwrap();
+            let plan = gagwright_clearance::signoff::verify(&found.jws, &key).map(|_| "plan");
+            let day = gagwright_clearance::day_mark::verify(&found.jws, &key).map(|_| "day");
+            *kinds.entry(plan.or(day).unwrap()).or_insert(0) += 1;
             assert!(found.key_in_trail);
         }
+        // Five sign the day of each of the two gags of today.
+        assert_eq!(kinds["day"], 10);
         let sign_ins = store.read(sign_ins).unwrap().unwrap();
         assert_eq!(sign_ins.len(), 18);
         assert!(sign_ins[0].roles.contains(&Role::Coordinator));

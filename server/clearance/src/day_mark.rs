@@ -231,6 +231,16 @@ pub fn day_and_place(case: &Case, now: Timestamp) -> (Date, String) {
     (day, setting.location.clone())
 }
 
+/// Whether the day that a case is about is one that people have named, in the plan or at a briefing, and
+/// it can be that day now.
+pub fn is_today(case: &Case, now: Timestamp) -> bool {
+    let (day, _) = day_and_place(case, now);
+    let (from, until) = span(day);
+    let named = case.plan.facets.setting.day == Some(day)
+        || case.day.briefings.iter().any(|one| one.day == day);
+    named && from <= now && now < until
+}
+
 #[cfg(test)]
 #[path = "tests/day_mark.rs"]
 mod tests;

@@ -25,6 +25,7 @@ pub use holds::{agreements_needed, missing_agreements};
 pub use incidents::{is_open, missing_closings, untold};
 pub use people_today::{is_down, taken};
 pub use required::{age_day, is_minor};
+pub use the_day::equipment_state;
 
 pub(crate) use day::is_past;
 pub(crate) use {

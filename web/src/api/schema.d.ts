@@ -2394,10 +2394,16 @@ export interface components {
         DayBook: {
             /** @description The register of equipment, by serial. */
             equipment: components["schemas"]["RegisteredItem"][];
+            /** @description How each piece stands today. */
+            equipment_states: {
+                [key: string]: components["schemas"]["EquipmentState"];
+            };
             /** @description Takes that were called and have not ended, the oldest first. */
             open_takes: components["schemas"]["OpenTakeOf"][];
             /** @description Stand-downs that hold now. */
             stand_downs: components["schemas"]["StandDown"][];
+            /** @description Those of them that the reader may end. */
+            may_bring_back: components["schemas"]["RecordId"][];
             /** @description Near misses and incidents, the newest first. */
             incidents: components["schemas"]["IncidentStanding"][];
             /** @description Names of everyone mentioned. */
@@ -6215,6 +6221,11 @@ export interface components {
             state: components["schemas"]["RoleState"];
             /** @description Why it is asked, in a sentence. */
             why: string;
+            /**
+             * Format: date
+             * @description The day it is a mark for; none: it is for the plan.
+             */
+            day: string | null;
         };
         /** @description What one person has to know today. */
         Today: {

@@ -12,6 +12,8 @@ use gagwright_mechanics::{InputValue, Inputs, Parameter, ParameterKind, Techniqu
 use serde::Deserialize;
 use serde_json::Value;
 
+use super::day::DayStep;
+
 /// The whole invented production.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -56,6 +58,9 @@ pub(crate) struct GagScript {
     /// What happens to it, in order.
     #[serde(default)]
     pub(crate) then: Vec<Step>,
+    /// Performed on the day the demo is made, whenever that is, and what happens on that day, in order.
+    #[serde(default)]
+    pub(crate) today: Vec<DayStep>,
     /// How it must stand at the end; the seeding's test holds it to this.
     #[cfg_attr(
         not(test),

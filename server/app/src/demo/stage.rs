@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use gagwright_casting::{PersonId, ProductionId};
+use gagwright_casting::{PersonId, ProductionId, SlotId};
 use gagwright_clearance::{
     Case, Clearance, Decision, DeviceId, GagId, Hold, HoldId, Opening, Plan, RecordId, Role,
     RoleState, SignOffId, judge::missing_agreements, signoff,
@@ -369,28 +369,60 @@ impl Stage {
             if role.state == RoleState::Standing || !wanted(role.role) {
                 continue;
             }
-            let signer = match role.role {
-                Role::Performer => case
-                    .plan
-                    .facets
-                    .cast
-                    .slots
-                    .iter()
-                    .find(|slot| Some(slot.id) == role.slot)
-                    .and_then(|slot| slot.person),
-                hat => case
-                    .members
-                    .iter()
-                    .find(|member| member.roles.contains(&hat))
-                    .map(|member| member.person),
-            };
-            let signer = signer.ok_or_else(|| CommandError::NotFound {
-                what: "holder of the role",
-                id: role.role.name().to_owned(),
-            })?;
+            let signer = self.signer(&case, role.role, role.slot)?;
             receipts.push(self.sign(conn, gag, role.role, signer, Word::yes())?);
         }
         Ok(receipts)
+    }
+
+    /// Who would sign: the performer cast in the slot, or the first who wears the hat.
+    pub(crate) fn signer(
+        &self,
+        case: &Case,
+        role: Role,
+        slot: Option<SlotId>,
+    ) -> Result<PersonId, CommandError> {
+        let signer = match role {
+            Role::Performer => case
+                .plan
+                .facets
+                .cast
+                .slots
+                .iter()
+                .find(|one| Some(one.id) == slot)
+                .and_then(|one| one.person),
+            hat => case
+                .members
+                .iter()
+                .find(|member| member.roles.contains(&hat))
+                .map(|member| member.person),
+        };
+        signer.ok_or_else(|| CommandError::NotFound {
+            what: "holder of the role",
+            id: role.name().to_owned(),
+        })
+    }
+
+    /// Registers a phone for whoever has none yet.
+    pub(crate) fn has_device(
+        &mut self,
+        conn: &mut Connection,
+        signer: PersonId,
+    ) -> Result<(), CommandError> {
+        if self.keys.contains_key(&signer) {
+            return Ok(());
+        }
+        self.register_device(conn, signer, "Phone")
+    }
+
+    /// What somebody signs with.
+    pub(crate) fn key(&self, signer: PersonId) -> Result<&(DeviceId, SigningKey), CommandError> {
+        self.keys
+            .get(&signer)
+            .ok_or_else(|| CommandError::NotFound {
+                what: "device",
+                id: signer.to_string(),
+            })
     }
 
     /// Has one person sign: reads the draft, signs its canonical bytes with their key, hands it in.
@@ -403,21 +435,14 @@ impl Stage {
         word: Word,
     ) -> Result<SignOffReceipt, CommandError> {
         let actor = self.actor(conn, signer)?;
-        if !self.keys.contains_key(&signer) {
-            self.register_device(conn, signer, "Phone")?;
-        }
+        self.has_device(conn, signer)?;
         let now = self.tick();
         let draft = commands::signoffs::draft(conn, &actor, now, gag, role, None, None)?;
         let id = SignOffId(self.mint());
-        let Some((device, key)) = self.keys.get(&signer) else {
-            return Err(CommandError::NotFound {
-                what: "device",
-                id: signer.to_string(),
-            });
-        };
+        let (device, key) = self.key(signer)?.clone();
         let mut statement = draft.statement;
         statement.id = id;
-        statement.device = *device;
+        statement.device = device;
         statement.signed_at = now;
         statement.decision = word.decision;
         let mut openings = Vec::new();
@@ -434,7 +459,7 @@ impl Stage {
             statement.conditions.push(commitment);
         }
         statement.reason = word.reason.map(|text| committed(text, &mut self.entropy));
-        let jws = signoff::sign(&statement, key)?;
+        let jws = signoff::sign(&statement, &key)?;
         let entropy = &mut *self.entropy;
         let taken = commands::signoffs::submit(conn, &actor, now, gag, &jws, openings, entropy)?;
         Ok(taken.receipt())

@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
-    Role,
-    case::{Incident, RegisteredItem, StandDown, Take},
-    judge::{is_down, missing_closings, untold},
+    RecordId, Role,
+    case::{EquipmentState, Incident, RegisteredItem, StandDown, Take},
+    judge::{equipment_state, is_down, missing_closings, untold},
+    who_may,
 };
 use gagwright_store::Connection;
 use jiff::Timestamp;
@@ -17,6 +18,7 @@ use super::{GagRef, gathering, today::gag_ref};
 use crate::{
     commands::{Actor, CommandError},
     permissions::Permission,
+    words,
 };
 
 /// The production's day at a glance.
@@ -24,10 +26,15 @@ use crate::{
 pub struct DayBook {
     /// The register of equipment, by serial.
     pub equipment: Vec<RegisteredItem>,
+    /// How each piece stands today.
+    #[schema(value_type = BTreeMap<String, EquipmentState>)]
+    pub equipment_states: BTreeMap<RecordId, EquipmentState>,
     /// Takes that were called and have not ended, the oldest first.
     pub open_takes: Vec<OpenTakeOf>,
     /// Stand-downs that hold now.
     pub stand_downs: Vec<StandDown>,
+    /// Those of them that the reader may end.
+    pub may_bring_back: Vec<RecordId>,
     /// Near misses and incidents, the newest first.
     pub incidents: Vec<IncidentStanding>,
     /// Names of everyone mentioned.
@@ -77,6 +84,21 @@ pub fn day_book(
         .filter(|one| is_down(one, now))
         .cloned()
         .collect();
+    let may_bring_back = stand_downs
+        .iter()
+        .filter(|one| who_may::bring_back(reader.person, &reader.roles, one))
+        .map(|one| one.id)
+        .collect();
+    let today = now
+        .to_zoned(words::zone(&shared.production.time_zone))
+        .date();
+    let equipment_states = equipment
+        .iter()
+        .map(|one| {
+            let aside = one.quarantined.is_some();
+            (one.id, equipment_state(aside, one.inspected_until, today))
+        })
+        .collect();
     let mut incidents: Vec<IncidentStanding> = day
         .incidents
         .iter()
@@ -102,8 +124,10 @@ pub fn day_book(
     open_takes.sort_by_key(|one| (one.take.called_at, one.take.id));
     Ok(DayBook {
         equipment,
+        equipment_states,
         open_takes,
         stand_downs,
+        may_bring_back,
         incidents,
         names: shared.names(),
     })

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use gagwright_casting::{Catalogue, PersonId};
-use gagwright_clearance::{Case, Clearance, delegation, judge::missing_agreements, owed};
+use gagwright_clearance::{Case, Clearance, day_mark, delegation, judge::missing_agreements, owed};
 use gagwright_store::{Connection, gags::GagRow};
 use jiff::{Timestamp, civil::Date};
 
@@ -102,17 +102,25 @@ fn to_sign(
     answer: &Clearance,
     now: Timestamp,
 ) -> Vec<ToSign> {
-    let hats = delegation::hats(case, reader.person, now);
-    owed(&answer.roles, &answer.cast(), reader.person, &hats)
-        .into_iter()
-        .filter(|one| one.asked)
-        .map(|one| ToSign {
+    let (who, cast) = (reader.person, answer.cast());
+    let hats = delegation::hats(case, who, now);
+    let plan = owed(&answer.roles, &cast, who, &hats);
+    // A day is signed on the day, by those who hold the hat themselves.
+    let day = Some(answer.day.day).filter(|_| day_mark::is_today(case, now));
+    let marks = day.map_or_else(Vec::new, |_| {
+        owed(&answer.day.marks, &cast, who, &reader.roles)
+    });
+    let plan = plan.into_iter().map(|one| (one, None));
+    plan.chain(marks.into_iter().map(|one| (one, day)))
+        .filter(|(one, _)| one.asked)
+        .map(|(one, day)| ToSign {
             gag: gag_ref(row),
             role: one.role,
             role_title: one.title,
             slot: one.slot,
             state: one.state,
             why: one.why,
+            day,
         })
         .collect()
 }

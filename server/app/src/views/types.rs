@@ -169,6 +169,9 @@ pub struct ToSign {
     pub state: RoleState,
     /// Why it is asked, in a sentence.
     pub why: String,
+    /// The day it is a mark for; none: it is for the plan.
+    #[schema(value_type = Option<String>, format = Date, required = true)]
+    pub day: Option<Date>,
 }
 
 /// A hold that is open.

@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::PersonId;
-use jiff::SignedDuration;
+use jiff::{SignedDuration, civil::Date};
 
 use super::{
     bench::Bench,
@@ -240,6 +240,21 @@ fn reading_block(reading: &ReadingStanding) -> Option<DayBlock> {
     })
 }
 
+/// Whether a piece may be used on a day: set aside it may not, whatever its inspection says.
+pub fn equipment_state(
+    quarantined: bool,
+    inspected_until: Option<Date>,
+    day: Date,
+) -> EquipmentState {
+    if quarantined {
+        EquipmentState::Quarantined
+    } else if inspected_until.is_some_and(|until| until >= day) {
+        EquipmentState::Ready
+    } else {
+        EquipmentState::Uninspected
+    }
+}
+
 /// Every piece the plan is built from, as the register has it.
 fn equipment(bench: &Bench<'_>, today: &Where) -> Vec<EquipmentStanding> {
     let listed = bench.case.plan.facets.rigging.equipment.iter();
@@ -248,20 +263,18 @@ fn equipment(bench: &Bench<'_>, today: &Where) -> Vec<EquipmentStanding> {
             let registered = day::registered(bench, &item.serial);
             let inspected_until = day::inspected_until(bench, item);
             let what = format!("{} ({})", words::capital(&item.name), item.serial);
-            let (state, reason) = match (day::quarantined(bench, item), inspected_until) {
-                (Some(reason), _) => (EquipmentState::Quarantined, reason),
-                (None, Some(until)) if until >= today.day => (EquipmentState::Ready, String::new()),
-                (None, Some(until)) => (
-                    EquipmentState::Uninspected,
-                    format!(
-                        "The inspection of {} ({}) counts until {until}.",
-                        item.name, item.serial
-                    ),
+            let quarantined = day::quarantined(bench, item);
+            let state = equipment_state(quarantined.is_some(), inspected_until, today.day);
+            let reason = match (state, inspected_until) {
+                (EquipmentState::Ready, _) => String::new(),
+                (EquipmentState::Quarantined, _) => quarantined.unwrap_or_default(),
+                (EquipmentState::Uninspected, Some(until)) => format!(
+                    "The inspection of {} ({}) counts until {until}.",
+                    item.name, item.serial
                 ),
-                (None, None) => (
-                    EquipmentState::Uninspected,
-                    format!("{what} has no inspection date."),
-                ),
+                (EquipmentState::Uninspected, None) => {
+                    format!("{what} has no inspection date.")
+                }
             };
             EquipmentStanding {
                 serial: item.serial.clone(),

@@ -24,17 +24,25 @@ export function toSign(today: Today): ToSign[] {
     if (!gag || !answer) continue;
     const { id, code, title } = answer.page.gag;
     const asked = core.owed(answer.clearance, me.person.id, me.roles).filter((one) => one.asked);
-    here.set(
-      gag,
-      asked.map((one) => ({
+    const ofDay = today.to_sign.filter((one) => one.gag.id === gag && one.day);
+    // Which days are marked now the server said; which of those marks are still wanted the core says here.
+    const wanted = core
+      .owed({ ...answer.clearance, roles: answer.clearance.day?.marks ?? [] }, me.person.id, me.roles)
+      .filter((one) => one.asked);
+    const still = (one: ToSign) =>
+      wanted.some((each) => each.role === one.role && (each.slot ?? null) === one.slot);
+    here.set(gag, [
+      ...asked.map((one) => ({
         gag: { id, code, title },
         role: one.role,
         role_title: one.title,
         slot: one.slot ?? null,
         state: one.state,
         why: one.why,
+        day: null,
       })),
-    );
+      ...ofDay.filter(still),
+    ]);
   }
   const untouched = today.to_sign.filter((one) => !here.has(one.gag.id));
   return [...untouched, ...[...here.values()].flat()];

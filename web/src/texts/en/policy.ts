@@ -4,6 +4,10 @@ import { plural } from './plural.ts';
 
 export const policy = {
   lead: (version: string) => `Version ${version} is in force. Every signature is judged by it.`,
+  source: 'Its numbers are common practice, not law. Each production sets its own.',
+  daySigned: (roles: string) => `On the day these sign again: ${roles}.`,
+  headImpact: (days: number) =>
+    `A head impact: no performing for ${plural(days, 'day', 'days')}, that day included`,
   versions: 'Versions',
   builtIn: 'came with the program',
   putBy: (who: string, when: string) => `put in force by ${who}, ${when}`,
@@ -14,7 +18,10 @@ export const policy = {
   doubtful: 'Gags with a check that is close, unknown or exceeded',
   byTechnique: 'Only where a technique asks for it',
   answersFor: 'Answers for:',
-  goodFor: (hours: number) => `Counts for ${plural(hours, 'hour', 'hours')}`,
+  goodFor: (hours: number) =>
+    hours > 24 && hours % 24 === 0
+      ? `Counts for ${plural(hours / 24, 'day', 'days')}`
+      : `Counts for ${plural(hours, 'hour', 'hours')}`,
   goodUntilChange: 'Counts until something changes',
   words: (id: string) => `The words signed (${id})`,
   separate: 'Never one person',

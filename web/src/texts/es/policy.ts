@@ -5,6 +5,9 @@ import { plural } from './plural.ts';
 
 export const policy: Texts['policy'] = {
   lead: (version) => `Está en vigor la versión ${version}. Cada firma se juzga por ella.`,
+  source: 'Sus números son costumbre del oficio, no ley. Cada producción fija los suyos.',
+  daySigned: (roles) => `El día del rodaje firman de nuevo: ${roles}.`,
+  headImpact: (days) => `Un golpe en la cabeza: sin actuar ${plural(days, 'día', 'días')}, contado ese día`,
   versions: 'Versiones',
   builtIn: 'vino con el programa',
   putBy: (who, when) => `la puso en vigor ${who}, ${when}`,
@@ -15,7 +18,10 @@ export const policy: Texts['policy'] = {
   doubtful: 'Acciones con una comprobación al límite, sin dato o superada',
   byTechnique: 'Solo donde lo pide una técnica',
   answersFor: 'Responde de:',
-  goodFor: (hours) => `Vale ${plural(hours, 'hora', 'horas')}`,
+  goodFor: (hours) =>
+    hours > 24 && hours % 24 === 0
+      ? `Vale ${plural(hours / 24, 'día', 'días')}`
+      : `Vale ${plural(hours, 'hora', 'horas')}`,
   goodUntilChange: 'Vale hasta que algo cambie',
   words: (id) => `El texto que se firma (${id})`,
   separate: 'Nunca una sola persona',

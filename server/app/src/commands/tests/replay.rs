@@ -51,9 +51,9 @@ fn watched() -> (Store, ProductionId, Vec<Seen>, TempDir) {
             record::watched::watch(Some(Box::new(move |conn| {
                 watching.borrow_mut().push(look(conn, production, false));
             })));
-            for gag in &script.gags {
-                let plan = stage.create(conn, "C01", gag)?;
-                stage.play(conn, plan.gag, &gag.then)?;
+            // Replay does not know the records of the day yet.
+            for gag in script.gags.iter().filter(|gag| gag.today.is_empty()) {
+                stage.put_on(conn, "C01", gag)?;
             }
             record::watched::watch(None);
             let mut seen = Rc::try_unwrap(seen).map_or_else(|_| Vec::new(), RefCell::into_inner);

@@ -1,0 +1,45 @@
+// The register with no signal: what was entered here shows at once, and never as inspected.
+
+import { expect, it } from 'vitest';
+import type { DayBook } from '../api/types.ts';
+import type { QueuedWrite, WriteLabel } from './database.ts';
+import { layBook } from './overlay-book.ts';
+
+const ME = { id: 'c02', name: 'Key rigger' };
+const known = { id: 'one', serial: 'SMW-31', name: 'Wire', rating: '', quarantined: null, shock_loads: [] };
+const book = {
+  equipment: [known],
+  equipment_states: { one: 'ready' },
+  open_takes: [],
+  stand_downs: [],
+  may_bring_back: [],
+  incidents: [],
+  names: {},
+} as unknown as DayBook;
+
+function write(kind: WriteLabel['kind'], path: string, body: object): QueuedWrite {
+  const label = { kind, about: '' };
+  const plain = { id: kind, account: 'a', method: 'POST' as const, headers: {}, queued_at: 0 };
+  return { ...plain, path, body, label, state: 'waiting' };
+}
+
+it('shows a new piece at once, in its place by serial, and not as ready', () => {
+  const body = { id: 'two', serial: 'SMB-09', name: 'Bag', inspected_until: '2030-01-01' };
+  const laid = layBook(book, [write('equipment', '/productions/p/equipment', body)], ME);
+  expect(laid.equipment.map((one) => one.serial)).toEqual(['SMB-09', 'SMW-31']);
+  expect(laid.equipment_states).toEqual({ one: 'ready' });
+});
+
+it('sets aside what took a shock load, and says who', () => {
+  const body = { id: 's', what: 'It snatched', at: '2026-11-21T10:00:00Z' };
+  const laid = layBook(book, [write('shock_load', '/productions/p/equipment/one/shock-loads', body)], ME);
+  expect(laid.equipment[0]?.quarantined).toMatchObject({ by: 'c02', reason: 'it took a shock load' });
+  expect(laid.names.c02).toBe('Key rigger');
+  expect(book.equipment[0]?.quarantined).toBeNull();
+});
+
+it('does not call a piece ready that came back into use and that nobody else has heard of', () => {
+  const body = { found: 'Sound', inspected_until: '2030-01-01' };
+  const laid = layBook(book, [write('back_in_use', '/productions/p/equipment/one/release', body)], ME);
+  expect(laid.equipment_states.one).toBeUndefined();
+});

@@ -1,0 +1,45 @@
+// What was entered in the register, set aside or taken back with no signal, laid over the register as the server last
+// told it. How a piece stands is the server's word: one it has not heard of has no inspection that anybody checked.
+
+import type { DayBook } from '../api/types.ts';
+import type { QueuedWrite } from './database.ts';
+
+type Item = DayBook['equipment'][number];
+
+export function layBook(
+  book: DayBook,
+  waiting: QueuedWrite[],
+  me: { id: string; name: string } | undefined,
+): DayBook {
+  if (!me) return book;
+  const items = new Map(book.equipment.map((one) => [one.id, one]));
+  const states = { ...book.equipment_states };
+  for (const one of waiting) {
+    const body = (one.body ?? {}) as Record<string, unknown>;
+    if (one.label.kind === 'equipment') {
+      const id = String(body.id);
+      const known = items.get(id);
+      items.set(id, {
+        quarantined: known?.quarantined ?? null,
+        shock_loads: known?.shock_loads ?? [],
+        ...body,
+      } as unknown as Item);
+      delete states[id];
+      continue;
+    }
+    const parts = one.path.split('/');
+    const item = items.get(parts[parts.indexOf('equipment') + 1] ?? '');
+    if (!item) continue;
+    const put = (quarantined: Item['quarantined']) => items.set(item.id, { ...item, quarantined });
+    const since = String(body.at);
+    if (one.label.kind === 'quarantine') put({ since, reason: String(body.reason), by: me.id });
+    if (one.label.kind === 'shock_load' && !item.quarantined)
+      put({ since, reason: 'it took a shock load', by: me.id });
+    if (one.label.kind === 'back_in_use') {
+      items.set(item.id, { ...item, quarantined: null, inspected_until: String(body.inspected_until) });
+      delete states[item.id];
+    }
+  }
+  const equipment = [...items.values()].sort((a, b) => (a.serial < b.serial ? -1 : 1));
+  return { ...book, equipment, equipment_states: states, names: { ...book.names, [me.id]: me.name } };
+}
