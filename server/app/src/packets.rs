@@ -2,6 +2,7 @@
 //! packet is printed from. Decides every word of it, and nothing about how it looks.
 
 mod figures;
+mod on_the_day;
 mod plan;
 mod records;
 mod risks;
@@ -108,13 +109,15 @@ fn gathered(
     let drawn = gagwright_store::drawn_marks::for_gag(conn, gag)?;
     signatures::draw(&mut document.signoffs, &judged, &drawn);
     let shots = gagwright_store::test_shots::for_gag(conn, gag)?;
-    document.records = records::parts(
-        &case,
-        &history,
-        &shots,
-        &names,
-        &words::zone(&shared.production.time_zone),
-    );
+    let zone = words::zone(&shared.production.time_zone);
+    document.on_the_day = on_the_day::parts(&on_the_day::Day {
+        case: &case,
+        judged: &judged,
+        names: &names,
+        zone: &zone,
+        now,
+    });
+    document.records = records::parts(&case, &history, &shots, &names, &zone);
     Ok((document, proof))
 }
 
@@ -206,6 +209,7 @@ fn from(
         cast: signatures::cast(case, judged, names),
         signoffs: signatures::parts(case, judged, names, &zone),
         records: Vec::new(),
+        on_the_day: Vec::new(),
         trail: None,
         attachments: Vec::new(),
     }

@@ -97,6 +97,8 @@ pub struct PacketDocument {
     pub signoffs: Vec<SignOffPart>,
     /// What has been logged beside the plan: rehearsal runs, readings, holds, earlier revisions.
     pub records: Vec<Part>,
+    /// The day around a take, one part a subject. Empty: nothing was done on any day, and no page says so.
+    pub on_the_day: Vec<Part>,
     /// The proof that this revision is in the trail; none when it has not been appended yet.
     pub trail: Option<TrailProof>,
     /// Files carried inside the PDF for programs, for example the sign-offs as JSON.

@@ -47,6 +47,11 @@ pub(crate) fn after_cover(fonts: &Fonts, document: &PacketDocument, width: f32) 
             own_page: true,
             pieces: signatures,
         },
+        Section {
+            title: "The day",
+            own_page: true,
+            pieces: plan::records(fonts, &document.on_the_day, width),
+        },
         section(
             "Logged beside the plan",
             plan::records(fonts, &document.records, width),

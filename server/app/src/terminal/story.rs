@@ -2,6 +2,7 @@
 //! step that does not come out as stated ends the story with exit code 1.
 
 mod casting;
+mod day;
 mod proving;
 mod signing;
 mod testing;
@@ -47,6 +48,7 @@ pub(crate) fn run(arguments: &DemoArguments) -> Result<(), Fault> {
         .map(|one| one.1)
         .ok_or_else(|| Fault::failed("the story's gag is not among those written down"))?;
     let stage = signing::sign(&mut teller, &store, stage, main)?;
+    let stage = day::work(&mut teller, &store, stage, main)?;
     proving::prove(&mut teller, &store, &stage, main)?;
     teller.end()
 }
@@ -67,7 +69,7 @@ impl Teller {
             0,
             &format!(
                 "One production's job, from a roster to a packet and a record that can be checked. \
-                 Everybody in it is invented. It plays on the morning of 25 November 2026, and \
+                 Everybody in it is invented. It plays on the morning of 25 November 2026 and on the shooting day, 8 March 2027, and \
                  everything it makes is in {}.",
                 self.folder.display()
             ),

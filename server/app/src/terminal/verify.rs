@@ -3,7 +3,10 @@
 
 use std::{fs, path::Path};
 
-use gagwright_clearance::signoff::{self, PublicKey};
+use gagwright_clearance::{
+    day_mark,
+    signoff::{self, PublicKey},
+};
 use gagwright_trail::{
     Hash, VerifyingKey,
     export::{FoundSignOff, verify_export, verify_export_against},
@@ -189,7 +192,13 @@ fn of_trail(found: &FoundSignOff) -> Result<bool, Fault> {
             found.leaf
         ))
     })?;
-    signoff::verify(&found.jws, &key).map_err(|error| {
+    // A mark for a day says in its header that it is one.
+    let holds = if day_mark::read_unverified(&found.jws).is_ok() {
+        day_mark::verify(&found.jws, &key).map(drop)
+    } else {
+        signoff::verify(&found.jws, &key).map(drop)
+    };
+    holds.map_err(|error| {
         Fault::failed(format!(
             "this trail does NOT verify: leaf {}: {error}",
             found.leaf
@@ -284,6 +293,9 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
              on the person's page and in the packet's signoffs.json)",
         ));
     };
+    if day_mark::read_unverified(jws).is_ok() {
+        return one_day_mark(jws, key);
+    }
     let statement = signoff::verify(jws, key)
         .map_err(|error| Fault::failed(format!("this sign-off does NOT verify: {error}")))?;
     let covers: Vec<&str> = statement.facets.keys().map(|facet| facet.name()).collect();
@@ -322,6 +334,40 @@ fn one_signoff(jws: &str, key: Option<&PublicKey>) -> Result<Findings, Fault> {
                 .into(),
             "That the time is right: it is the device's own clock.".into(),
             "What a commitment stands for: the text is kept apart, and may have been erased.".into(),
+        ],
+    })
+}
+
+fn one_day_mark(jws: &str, key: &PublicKey) -> Result<Findings, Fault> {
+    let statement = day_mark::verify(jws, key)
+        .map_err(|error| Fault::failed(format!("this mark for a day does NOT verify: {error}")))?;
+    Ok(Findings {
+        file: "mark for a day",
+        facts: vec![
+            format!(
+                "{} as {} for {}",
+                words::decision(statement.decision),
+                words::named(&statement.role),
+                statement.day
+            ),
+            format!("gag {}, revision {}", statement.gag, statement.revision),
+            format!("plan digest {}", statement.plan_digest),
+            format!("equipment {}", statement.serials.join(", ")),
+            format!("signer {}, device {}", statement.signer, statement.device),
+            format!("signed at {} by the device's clock", statement.signed_at),
+            format!("good until {} at the latest", statement.good_until),
+            format!("key thumbprint {}", packets::thumbprint(key)),
+        ],
+        proves: vec![
+            "Whoever held this key signed exactly this statement about that day; not one letter has \
+             changed since."
+                .into(),
+        ],
+        does_not_prove: vec![
+            "Whose key it is: compare the thumbprint with the device's owner.".into(),
+            "That it still stands: what voided it later is not in this file.".into(),
+            "That the time is right: it is the device's own clock.".into(),
+            "Where it was: the place is in it only as a hash.".into(),
         ],
     })
 }
