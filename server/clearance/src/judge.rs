@@ -23,7 +23,7 @@ use jiff::Timestamp;
 pub use day::{BRIEFED, REHEARSED};
 pub use holds::{agreements_needed, missing_agreements};
 pub use incidents::{is_open, missing_closings, untold};
-pub use people_today::{is_down, taken};
+pub use people_today::{is_down, practised, taken, with_takes};
 pub use required::{age_day, is_minor};
 pub use the_day::equipment_state;
 

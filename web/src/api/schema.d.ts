@@ -2453,6 +2453,11 @@ export interface components {
              * @default []
              */
             taken: components["schemas"]["Taken"][];
+            /**
+             * @description The skills the people cast have used in the takes of other gags.
+             * @default []
+             */
+            practised: components["schemas"]["Practised"][];
         };
         /** @description What the day needs. */
         DayPolicy: {
@@ -4781,6 +4786,18 @@ export interface components {
              * @description How many gags have a plan that was written under it.
              */
             plans: number;
+        };
+        /** @description A skill that a take called for, and who used it. */
+        Practised: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description The skill, by its name in the catalogue. */
+            skill: string;
+            /**
+             * Format: date
+             * @description The day.
+             */
+            on: string;
         };
         /** @description What the next shot may do. */
         Prediction: {

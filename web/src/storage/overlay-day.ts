@@ -33,6 +33,7 @@ export function copyOfDay(day: DayLog | undefined): DayLog {
     stand_downs: [...(day?.stand_downs ?? [])],
     incidents: [...(day?.incidents ?? [])],
     taken: [...(day?.taken ?? [])],
+    practised: [...(day?.practised ?? [])],
   };
 }
 

@@ -223,6 +223,7 @@ describe('in Spanish', () => {
             { id: one.plan.gag, kind: 'incident', gag: one.plan.gag, at, by: MEDIC, what: 'fell' },
           ],
           taken: [],
+          practised: [],
         };
       }),
     ];

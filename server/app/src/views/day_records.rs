@@ -6,7 +6,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
     GagId, Plan,
-    case::{Briefing, DayLog, DaySignOff, Incident, Look, RegisteredItem, StandDown, Take, Taken},
+    case::{
+        Briefing, DayLog, DaySignOff, Incident, Look, Practised, RegisteredItem, StandDown, Take,
+        Taken,
+    },
     day_mark, judge,
 };
 use gagwright_store::{Connection, StoreError, day_records, day_records::Kind};
@@ -18,11 +21,13 @@ pub(crate) struct DayRecords {
     briefings: BTreeMap<GagId, Vec<Briefing>>,
     marks: BTreeMap<GagId, Vec<DaySignOff>>,
     pub(crate) takes: BTreeMap<GagId, Vec<Take>>,
-    looks: Vec<Look>,
+    pub(crate) looks: Vec<Look>,
     pub(crate) stand_downs: Vec<StandDown>,
     pub(crate) incidents: Vec<Incident>,
     /// What takes put whom through, by gag: counted by the plan as it is now.
-    taken: BTreeMap<GagId, Vec<Taken>>,
+    pub(crate) taken: BTreeMap<GagId, Vec<Taken>>,
+    /// The skills they called for, likewise.
+    pub(crate) practised: BTreeMap<GagId, Vec<Practised>>,
 }
 
 /// Reads it all.
@@ -31,11 +36,12 @@ pub(crate) fn read(
     production: ProductionId,
 ) -> Result<DayRecords, StoreError> {
     let takes = by_gag(day_records::list(conn, production, Kind::Take)?);
-    let mut taken = BTreeMap::new();
+    let (mut taken, mut practised) = (BTreeMap::new(), BTreeMap::new());
     if !takes.is_empty() {
         for plan in gagwright_store::plans::current_for_production(conn, production)? {
             if let Some(takes) = takes.get(&plan.gag) {
                 taken.insert(plan.gag, judge::taken(&plan, takes));
+                practised.insert(plan.gag, judge::practised(&plan, takes));
             }
         }
     }
@@ -48,6 +54,7 @@ pub(crate) fn read(
         stand_downs: alone(day_records::list(conn, production, Kind::StandDown)?),
         incidents: alone(day_records::list(conn, production, Kind::Incident)?),
         taken,
+        practised,
     })
 }
 
@@ -72,6 +79,7 @@ impl DayRecords {
         let listed = &plan.facets.rigging.equipment;
         let used = |one: &&RegisteredItem| listed.iter().any(|item| item.serial == one.serial);
         let elsewhere = self.taken.iter().filter(|(other, _)| **other != gag);
+        let practised = self.practised.iter().filter(|(other, _)| **other != gag);
         DayLog {
             equipment: self.equipment.iter().filter(used).cloned().collect(),
             briefings: self.briefings.get(&gag).cloned().unwrap_or_default(),
@@ -97,6 +105,11 @@ impl DayRecords {
                 .collect(),
             taken: elsewhere
                 .flat_map(|(_, taken)| taken)
+                .filter(|one| cast.contains(&one.person))
+                .cloned()
+                .collect(),
+            practised: practised
+                .flat_map(|(_, practised)| practised)
                 .filter(|one| cast.contains(&one.person))
                 .cloned()
                 .collect(),

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use gagwright_casting::{Catalogue, Consent, Context, Person, SlotId, judge::rank};
-use gagwright_clearance::{GagId, RoleState};
+use gagwright_clearance::{GagId, RoleState, judge::with_takes};
 use gagwright_store::Connection;
 use jiff::Timestamp;
 
@@ -73,6 +73,13 @@ pub fn matches(
         .cloned()
         .map(|mut person| {
             person.consents.retain(|consent| consent.gag != gag);
+            let day = &shared.day;
+            with_takes(
+                &mut person,
+                day.taken.values().flatten(),
+                day.practised.values().flatten(),
+                &day.looks,
+            );
             if consented.contains(&person.id) {
                 let revision = case.plan.revision;
                 person.consents.push(Consent {

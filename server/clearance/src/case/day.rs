@@ -39,6 +39,9 @@ pub struct DayLog {
     /// What the people cast have taken in the takes of other gags.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub taken: Vec<Taken>,
+    /// The skills the people cast have used in the takes of other gags.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
+    pub practised: Vec<Practised>,
 }
 
 /// One piece of equipment on the production's register.
@@ -368,6 +371,19 @@ pub struct Closing {
     pub at: Timestamp,
     /// What was done.
     pub action: String,
+}
+
+/// A skill that a take called for, and who used it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct Practised {
+    /// Who.
+    pub person: PersonId,
+    /// The skill, by its name in the catalogue.
+    pub skill: String,
+    /// The day.
+    #[cfg_attr(feature = "openapi", schema(value_type = String, format = Date))]
+    pub on: Date,
 }
 
 /// What one body took elsewhere.

@@ -3,13 +3,14 @@
 
 use std::collections::BTreeSet;
 
-use gagwright_casting::{Exposure, PersonId, Requirement};
+use gagwright_casting::{Exposure, Person, PersonId, Requirement};
 use jiff::{SignedDuration, Timestamp, ToSpan, civil::Date};
 
 use super::{bench::Bench, day_marks::Where};
 use crate::{
     case::{
-        Case, DayBlock, DayBlockKind, Fitness, PersonStanding, StandDown, Take, TakeResult, Taken,
+        Case, DayBlock, DayBlockKind, Fitness, Look, PersonStanding, Practised, StandDown, Take,
+        TakeResult, Taken,
     },
     plan::{Hazard, Plan},
     words,
@@ -142,46 +143,91 @@ pub(crate) fn blocks(bench: &Bench<'_>, people: &[PersonStanding]) -> Vec<DayBlo
 
 /// What the takes of a gag put bodies through: for each performer, what their slot counts.
 pub fn taken(plan: &Plan, takes: &[Take]) -> Vec<Taken> {
-    let mut all = Vec::new();
-    for take in takes.iter().filter(|take| performed(take)) {
-        for slot in &plan.facets.cast.slots {
-            let Some(person) = take.cast.get(&slot.id) else {
-                continue;
-            };
-            for requirement in &slot.requirements {
-                if let Requirement::DailyExposure { exposure, adds, .. } = requirement {
-                    all.push(Taken {
-                        person: *person,
-                        exposure: Exposure {
-                            kind: exposure.clone(),
-                            on: take.day,
-                            count: *adds,
-                        },
-                    });
-                }
-            }
-        }
-    }
-    all
+    asked(plan, takes)
+        .filter_map(|(person, on, requirement)| match requirement {
+            Requirement::DailyExposure { exposure, adds, .. } => Some(Taken {
+                person,
+                exposure: Exposure {
+                    kind: exposure.clone(),
+                    on,
+                    count: *adds,
+                },
+            }),
+            _ => None,
+        })
+        .collect()
 }
 
-/// Everything one person's body has taken that the case knows of beyond their own record.
-pub(crate) fn exposures(case: &Case, person: PersonId) -> Vec<Exposure> {
-    let here = taken(&case.plan, &case.day.takes);
-    let elsewhere = case.day.taken.iter().cloned();
-    let heads = case.day.looks.iter().filter(|one| one.head_impact);
-    let heads = heads.map(|one| Taken {
-        person: one.person,
-        exposure: Exposure {
-            kind: "head_impact".to_owned(),
-            on: one.day,
-            count: 1,
-        },
-    });
-    here.into_iter()
-        .chain(elsewhere)
-        .chain(heads)
-        .filter(|one| one.person == person)
-        .map(|one| one.exposure)
+/// The skills that the takes of a gag called for: a skill used in a take is recent.
+pub fn practised(plan: &Plan, takes: &[Take]) -> Vec<Practised> {
+    asked(plan, takes)
+        .filter_map(|(person, on, requirement)| match requirement {
+            Requirement::Skill { name, .. } => Some(Practised {
+                person,
+                skill: name.clone(),
+                on,
+            }),
+            _ => None,
+        })
         .collect()
+}
+
+/// What the slots of a gag asked of whoever performed in its takes, and on which day.
+fn asked<'a>(
+    plan: &'a Plan,
+    takes: &'a [Take],
+) -> impl Iterator<Item = (PersonId, Date, &'a Requirement)> {
+    let performed = takes.iter().filter(|take| performed(take));
+    performed.flat_map(move |take| {
+        let slots = plan.facets.cast.slots.iter();
+        slots
+            .filter_map(|slot| Some((slot, *take.cast.get(&slot.id)?)))
+            .flat_map(move |(slot, person)| {
+                let asked = slot.requirements.iter();
+                asked.map(move |requirement| (person, take.day, requirement))
+            })
+    })
+}
+
+/// Puts what takes and looks did to one person into what is known of them: what their body has taken, and
+/// the skills they have used since anybody wrote down when.
+pub fn with_takes<'a>(
+    person: &mut Person,
+    taken: impl Iterator<Item = &'a Taken>,
+    practised: impl Iterator<Item = &'a Practised>,
+    looks: &[Look],
+) {
+    let who = person.id;
+    let heads = looks
+        .iter()
+        .filter(|one| one.head_impact && one.person == who);
+    let heads = heads.map(|one| Exposure {
+        kind: "head_impact".to_owned(),
+        on: one.day,
+        count: 1,
+    });
+    let taken = taken.filter(|one| one.person == who);
+    let taken = taken.map(|one| one.exposure.clone()).chain(heads);
+    person.exposures.extend(taken);
+    for one in practised.filter(|one| one.person == who) {
+        let used = person
+            .skills
+            .iter_mut()
+            .filter(|skill| skill.name == one.skill);
+        for skill in used {
+            skill.last_used = skill.last_used.max(Some(one.on));
+        }
+    }
+}
+
+/// The same from everything that the case knows.
+pub(crate) fn with_takes_of(case: &Case, person: &mut Person) {
+    let taken_here = taken(&case.plan, &case.day.takes);
+    let practised_here = practised(&case.plan, &case.day.takes);
+    with_takes(
+        person,
+        taken_here.iter().chain(&case.day.taken),
+        practised_here.iter().chain(&case.day.practised),
+        &case.day.looks,
+    );
 }

@@ -91,8 +91,7 @@ fn with_consent(person: &Person, bench: &Bench<'_>, consented: bool) -> Person {
     let plan = &bench.case.plan;
     let mut person = person.clone();
     person.consents.retain(|consent| consent.gag != plan.gag);
-    let taken = people_today::exposures(bench.case, person.id);
-    person.exposures.extend(taken);
+    people_today::with_takes_of(bench.case, &mut person);
     if consented {
         let (gag, revision) = (plan.gag, plan.revision);
         person.consents.push(Consent {

@@ -347,6 +347,41 @@ fn what_takes_put_a_body_through_counts_against_its_cap() {
     );
 }
 
+/// Common practice: a skill used in a take is a skill used, and one stopped before the action is not.
+#[test]
+fn a_take_is_practice_of_what_its_slot_asks_for() {
+    let mut scene = Scene::ready();
+    let skill = Requirement::Skill {
+        name: "high_fall".to_owned(),
+        level: 3,
+        within_days: Some(183),
+    };
+    let mut plan = scene.case.plan.clone();
+    plan.facets.cast.slots[0].requirements.push(skill);
+    let who = plan.facets.cast.slots[0].person.unwrap();
+    let mut person = scene.case.people.iter().find(|one| one.id == who).unwrap().clone();
+    let old = jiff::civil::date(2020, 1, 1);
+    person.skills = vec![gagwright_casting::Skill {
+        name: "high_fall".to_owned(),
+        level: 4,
+        assessed_by: None,
+        assessed_on: None,
+        last_used: Some(old),
+    }];
+    let used = |scene: &Scene| {
+        let practised = crate::judge::practised(&plan, &scene.case.day.takes);
+        let mut person = person.clone();
+        crate::judge::with_takes(&mut person, [].iter(), practised.iter(), &[]);
+        person.skills[0].last_used.unwrap()
+    };
+    let take = scene.calls_go();
+    scene.ends(take, TakeResult::Stopped);
+    assert_eq!(used(&scene), old);
+    let take = scene.calls_go();
+    scene.ends(take, TakeResult::NotGood);
+    assert_eq!(used(&scene), scene.case.day.takes[1].day);
+}
+
 #[test]
 fn a_decline_for_the_day_stands_until_its_signer_says_otherwise() {
     let mut scene = Scene::ready();
