@@ -25,6 +25,10 @@ pub struct AcceptedBand {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub quantity: Option<Quantity>,
+    /// Where the number comes from: "common practice", or whoever set it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "openapi", schema(required = false))]
+    pub because: String,
     /// Up to this share of the value signed: 0.02 is two per cent.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "openapi", schema(nullable = false))]

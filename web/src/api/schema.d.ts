@@ -1605,6 +1605,8 @@ export interface components {
             parameter?: string;
             /** @description Or every parameter of this quantity. */
             quantity?: components["schemas"]["Quantity"];
+            /** @description Where the number comes from: "common practice", or whoever set it. */
+            because?: string;
             /**
              * Format: double
              * @description Up to this share of the value signed: 0.02 is two per cent.

@@ -12,6 +12,7 @@ use crate::{
 
 fn band(role: Role, relative: Option<f64>, absolute: Option<f64>) -> AcceptedBand {
     AcceptedBand {
+        because: String::new(),
         role,
         parameter: Some("height".to_owned()),
         quantity: None,
@@ -84,6 +85,7 @@ fn anything_else_in_the_same_facet_is_not_accepted_with_it() {
 fn a_quantity_and_an_absolute_width_do_as_well() {
     let mut scene = Scene::new();
     scene.case.policy.bands = vec![AcceptedBand {
+        because: String::new(),
         parameter: None,
         quantity: Some(Quantity::Length),
         ..band(Role::Engineer, None, Some(0.5))
@@ -148,6 +150,7 @@ fn bands_that_make_no_sense_are_found() {
         ),
         (
             AcceptedBand {
+                because: String::new(),
                 parameter: Some("levitation".to_owned()),
                 ..band(Role::Rigging, Some(0.01), None)
             },
@@ -155,6 +158,7 @@ fn bands_that_make_no_sense_are_found() {
         ),
         (
             AcceptedBand {
+                because: String::new(),
                 parameter: None,
                 quantity: Some(Quantity::Temperature),
                 ..band(Role::Rigging, Some(0.01), None)

@@ -359,7 +359,13 @@ fn a_take_is_practice_of_what_its_slot_asks_for() {
     let mut plan = scene.case.plan.clone();
     plan.facets.cast.slots[0].requirements.push(skill);
     let who = plan.facets.cast.slots[0].person.unwrap();
-    let mut person = scene.case.people.iter().find(|one| one.id == who).unwrap().clone();
+    let mut person = scene
+        .case
+        .people
+        .iter()
+        .find(|one| one.id == who)
+        .unwrap()
+        .clone();
     let old = jiff::civil::date(2020, 1, 1);
     person.skills = vec![gagwright_casting::Skill {
         name: "high_fall".to_owned(),

@@ -21,6 +21,10 @@ export const onDay = {
   takes: 'Takes',
   noTakes: 'No take yet.',
   take: (n: number) => `Take ${n}`,
+  debrief: 'Debrief',
+  debriefLead:
+    'A take counts by itself as recent practice and against the day’s most. What was measured settles the next prediction.',
+  debriefLog: (take: number) => `Log what take ${take} measured`,
   stoodNot: 'The go did not stand when it arrived.',
   briefing: 'Briefing',
   briefed: 'Everyone is briefed',

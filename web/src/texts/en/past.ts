@@ -14,6 +14,7 @@ export const past = {
   answer: 'As it stood',
   stood: (code: string, leaf: number, at: string, revision: number) =>
     `${code} after entry ${leaf}, received ${at}: revision ${revision}`,
+  unknown: (things: number) => `${things} things that are not known`,
   notKnown: 'Not known any more',
   signed: 'Who had signed, and what they had read',
   nobody: 'Nobody had signed.',

@@ -22,6 +22,10 @@ export const onDay: typeof english = {
   takes: 'Tomas',
   noTakes: 'Aún no hay tomas.',
   take: (n) => `Toma ${n}`,
+  debrief: 'Después de la toma',
+  debriefLead:
+    'Una toma cuenta por sí sola como práctica reciente y para el máximo del día. Lo que se midió afina la próxima predicción.',
+  debriefLog: (take) => `Anotar lo que midió la toma ${take}`,
   stoodNot: 'El adelante no valía cuando llegó.',
   briefing: 'Reunión previa',
   briefed: 'Estuvieron todas',

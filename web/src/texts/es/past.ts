@@ -16,6 +16,7 @@ export const past: Texts['past'] = {
   answer: 'Tal como estaba',
   stood: (code, leaf, at, revision) =>
     `${code} después de la entrada ${leaf}, recibida ${at}: revisión ${revision}`,
+  unknown: (things) => `${things} cosas que no se saben`,
   notKnown: 'Ya no se puede saber',
   signed: 'Quién había firmado y qué había leído',
   nobody: 'No había firmado nadie.',
