@@ -92,5 +92,6 @@ export const onDay = {
   back: 'Back into use',
   found: 'What the inspection found',
   stoodDown: 'Stood down',
+  untilMoment: (when: string) => `until ${when}`,
   bringBack: 'Bring back',
 };

@@ -93,5 +93,6 @@ export const onDay: typeof english = {
   back: 'De nuevo en uso',
   found: 'Qué halló la inspección',
   stoodDown: 'Personas apartadas',
+  untilMoment: (when) => `hasta el ${when}`,
   bringBack: 'Que vuelva',
 };
