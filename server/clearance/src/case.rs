@@ -1,6 +1,7 @@
 //! What the judge is given and what it answers.
 
 mod day;
+mod reopened;
 mod standing;
 
 use std::collections::BTreeMap;

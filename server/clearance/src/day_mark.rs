@@ -177,9 +177,9 @@ pub fn cast_of(plan: &Plan) -> BTreeMap<SlotId, PersonId> {
         .collect()
 }
 
-/// A place in its plain spelling: its words, one space between them, in lower case.
-fn plain(place: &str) -> String {
-    let words: Vec<&str> = place.split_whitespace().collect();
+/// A place or a serial number in its plain spelling: its words, one space between them, in lower case.
+pub fn plain(text: &str) -> String {
+    let words: Vec<&str> = text.split_whitespace().collect();
     words.join(" ").to_lowercase()
 }
 

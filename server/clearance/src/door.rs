@@ -141,6 +141,12 @@ pub(crate) fn same_gag(
     Ok(())
 }
 
+/// Whether this is a no to an earlier revision, which is heard: the plan moved on while it travelled, and
+/// whoever said it has not said otherwise.
+pub(crate) fn is_late_no(decision: Decision, revision: u32, case: &Case) -> bool {
+    decision == Decision::Decline && (1..case.plan.revision).contains(&revision)
+}
+
 /// That a revision was signed which is no longer current, and what to do.
 pub(crate) fn another_revision(signed: u32, case: &Case) -> SignOffError {
     let current = case.plan.revision;
@@ -178,6 +184,9 @@ fn same_content(
     hashes: &FacetHashes,
 ) -> Result<(), SignOffError> {
     same_gag(statement.production, statement.gag, case)?;
+    if is_late_no(statement.decision, statement.revision, case) {
+        return Ok(());
+    }
     if statement.revision != case.plan.revision {
         return Err(another_revision(statement.revision, case));
     }

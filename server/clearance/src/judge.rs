@@ -23,7 +23,9 @@ use jiff::Timestamp;
 pub use day::{BRIEFED, REHEARSED};
 pub use holds::{agreements_needed, missing_agreements};
 pub use incidents::{is_open, missing_closings, untold};
-pub use people_today::{is_down, practised, taken, with_takes};
+pub use people_today::{
+    HEAD_IMPACT, head_impact, is_down, practised, rests_until, taken, with_takes,
+};
 pub use required::{age_day, is_minor};
 pub use the_day::equipment_state;
 
@@ -166,3 +168,7 @@ mod lapses_tests;
 #[cfg(test)]
 #[path = "tests/go.rs"]
 mod go_tests;
+
+#[cfg(test)]
+#[path = "tests/late.rs"]
+mod late_tests;

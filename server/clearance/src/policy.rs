@@ -104,6 +104,11 @@ pub struct Policy {
 }
 
 impl Policy {
+    /// Whether one person may not wear both hats on a gag.
+    pub fn keeps_apart(&self, one: Role, other: Role) -> bool {
+        self.separate.contains(&[one, other]) || self.separate.contains(&[other, one])
+    }
+
     /// The policy that comes with the program: `seed-data/catalogue/policy.json`.
     pub fn built_in() -> &'static Policy {
         &BUILT_IN

@@ -103,7 +103,7 @@ export function layDay(
       );
     case 'back_in_use':
       return changed(day.equipment, idIn(one.path, 'equipment'), (item) =>
-        item.quarantined
+        item.quarantined && !befellAfter(item, String(body.at))
           ? { ...item, quarantined: null, inspected_until: String(body.inspected_until) }
           : undefined,
       );
@@ -121,6 +121,12 @@ export function layDay(
     default:
       return false;
   }
+}
+
+/** Whether something befell a piece after it was inspected, which an inspection that arrives late did not see. */
+function befellAfter(item: DayLog['equipment'][number], inspected: string): boolean {
+  const moments = [item.quarantined?.since, ...(item.shock_loads ?? []).map((one) => one.at)];
+  return moments.some((one) => one !== undefined && Date.parse(one) > Date.parse(inspected));
 }
 
 function added<T extends { id: string }>(list: T[], made: object): boolean {

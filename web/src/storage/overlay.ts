@@ -188,8 +188,10 @@ class Desk {
       case 'reading':
         return addNew(this.one.readings, { ...body, by } as unknown as Reading);
       case 'run': {
-        const facets = this.#hashes(this.one.plan.facets);
-        return addNew(this.one.runs, { ...body, facets, at, by } as unknown as RehearsalRun);
+        const { revision, ...run } = body as Record<string, unknown>;
+        // A run counts for what was rehearsed; of another revision nothing is known here.
+        const facets = revision === this.one.plan.revision ? this.#hashes(this.one.plan.facets) : {};
+        return addNew(this.one.runs, { ...run, facets, by } as unknown as RehearsalRun);
       }
       case 'test_shot': {
         const made = { ...body, gag: this.#page.gag.id, recorded_by: by, recorded_at: at };

@@ -54,10 +54,12 @@ pub fn log_reading(
     Ok(reading)
 }
 
-/// Logs a run on a rung of the gag's current ladder.
+/// Logs a run on a rung of the ladder of the revision that was rehearsed: a run logged with no signal counts
+/// for what was rehearsed, whatever the plan is when it arrives.
 ///
 /// # Errors
-/// Without [`Permission::LogDay`], when the ladder has no such rung, or when the id is taken.
+/// Without [`Permission::LogDay`], when there is no such revision or its ladder has no such rung, or when the
+/// id is taken.
 pub fn log_run(
     conn: &mut Connection,
     actor: &Actor,
@@ -68,9 +70,16 @@ pub fn log_run(
 ) -> Result<RehearsalRun, CommandError> {
     actor.require(Permission::LogDay)?;
     let row = record::gag(conn, actor.production, gag)?;
-    let plan = gagwright_store::plans::current(conn, gag)?;
+    let current = gagwright_store::plans::current(conn, gag)?;
     let mut problems = Problems::default();
     problems.text("/note", &new.note, LONG);
+    problems.reached("/revision", new.revision, current.revision);
+    problems.finish()?;
+    let mut problems = Problems::default();
+    let plan = match new.revision == current.revision {
+        true => current,
+        false => gagwright_store::plans::get(conn, gag, new.revision)?,
+    };
     let ladder = &plan.facets.rehearsals.rungs;
     if !ladder.iter().any(|rung| rung.name == new.rung) {
         let names: Vec<&str> = ladder.iter().map(|rung| rung.name.as_str()).collect();
@@ -94,7 +103,7 @@ pub fn log_run(
         facets,
         good: new.good,
         note: new.note,
-        at: now,
+        at: new.at.min(now),
         by: actor.person,
     };
     let leaf = record::Leaf::new("run.logged", now, Some(actor))

@@ -95,6 +95,11 @@ pub struct NewRun {
     /// What was seen.
     #[serde(default)]
     pub note: String,
+    /// The revision that was rehearsed.
+    pub revision: u32,
+    /// When.
+    #[schema(value_type = String, format = DateTime)]
+    pub at: Timestamp,
 }
 
 /// One test shot: the settings, and what the rig then did.

@@ -73,13 +73,25 @@ impl Problems {
         }
     }
 
-    /// A moment by a device's clock, which may run a little ahead of the server's.
+    /// A moment by a device's clock, which may run a little ahead of the server's. Not for what stops somebody
+    /// or something: that is taken as of its arrival at the latest, and never refused for a clock.
     pub(crate) fn not_in_future(&mut self, pointer: &str, at: Timestamp, now: Timestamp) {
         if at.as_second() > now.as_second() + 300 {
             self.add(
                 pointer,
                 format!("is {at}, which is still to come"),
                 "check the clock of the device and give the moment it happened",
+            );
+        }
+    }
+
+    /// A revision that the plan has reached.
+    pub(crate) fn reached(&mut self, pointer: &str, revision: u32, current: u32) {
+        if revision == 0 || revision > current {
+            self.add(
+                pointer,
+                format!("there is no revision {revision}"),
+                format!("revision {current} is current"),
             );
         }
     }

@@ -367,6 +367,8 @@ fn one_production_cannot_be_reached_from_another() {
             rung: "bag".into(),
             good: true,
             note: String::new(),
+            revision: 1,
+            at: later(),
         };
         day::log_run(conn, &by, later(), gag, run, &mut no_entropy)
     }));
@@ -718,6 +720,8 @@ fn readings_and_runs_that_cannot_be_are_refused() {
             rung: "moon".into(),
             good: true,
             note: String::new(),
+            revision: 1,
+            at: later(),
         };
         day::log_run(conn, &actor, later(), gag, new, &mut no_entropy)
     });

@@ -224,6 +224,7 @@ impl Stage {
                         .to_datetime(now)
                         .date()
                         .saturating_add(jiff::Span::new().days(*good_for_days)),
+                    at: now,
                 };
                 equipment::release(conn, &actor, now, item.id, new, &mut *self.entropy).map(drop)
             }

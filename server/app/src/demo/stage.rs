@@ -326,6 +326,7 @@ impl Stage {
     ) -> Result<(), CommandError> {
         let actor = self.by_code(conn, by)?;
         let plan = gagwright_store::plans::current(conn, gag)?;
+        let revision = plan.revision;
         for rung in plan.facets.rehearsals.rungs {
             if rungs.is_some_and(|wanted| !wanted.contains(&rung.name)) {
                 continue;
@@ -338,6 +339,8 @@ impl Stage {
                     rung: rung.name.clone(),
                     good: true,
                     note: String::new(),
+                    revision,
+                    at: now,
                 };
                 commands::day::log_run(conn, &actor, now, gag, new, &mut *self.entropy)?;
             }

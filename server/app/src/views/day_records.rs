@@ -10,7 +10,9 @@ use gagwright_clearance::{
         Briefing, DayLog, DaySignOff, Incident, Look, Practised, RegisteredItem, StandDown, Take,
         Taken,
     },
-    day_mark, judge,
+    day_mark,
+    day_mark::plain,
+    judge,
 };
 use gagwright_store::{Connection, StoreError, day_records, day_records::Kind};
 
@@ -77,7 +79,11 @@ impl DayRecords {
     pub(crate) fn of(&self, plan: &Plan, cast: &BTreeSet<PersonId>) -> DayLog {
         let gag = plan.gag;
         let listed = &plan.facets.rigging.equipment;
-        let used = |one: &&RegisteredItem| listed.iter().any(|item| item.serial == one.serial);
+        let used = |one: &&RegisteredItem| {
+            listed
+                .iter()
+                .any(|item| plain(&item.serial) == plain(&one.serial))
+        };
         let elsewhere = self.taken.iter().filter(|(other, _)| **other != gag);
         let practised = self.practised.iter().filter(|(other, _)| **other != gag);
         DayLog {

@@ -1,12 +1,12 @@
 //! A gag's page and the list of gags, each judged by clearance from the case that the reader may see.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use gagwright_casting::PersonId;
+use gagwright_casting::{PersonId, Requirement};
 use gagwright_clearance::{
     Case, Clearance, GagId, RoleState, TestShot,
-    case::DayLog,
-    judge::{age_day, missing_agreements},
+    case::{DayLog, StandDown},
+    judge::{self, age_day, missing_agreements},
     plan::FacetHashes,
 };
 use gagwright_mechanics::{Facet, Status};
@@ -75,6 +75,9 @@ pub fn shown(reader: &Actor, mut case: Case) -> Case {
             },
         )
         .collect();
+    if !reader.may(Permission::ReadMedical) {
+        keep_to_the_medic(reader, &mut case);
+    }
     if !reader.may(Permission::ReadPersonal) {
         for member in case
             .members
@@ -87,6 +90,36 @@ pub fn shown(reader: &Actor, mut case: Case) -> Case {
         }
     }
     case
+}
+
+/// That somebody's head was struck is between them and the medic: what others need to know is until when
+/// they do not perform.
+fn keep_to_the_medic(reader: &Actor, case: &mut Case) {
+    let days = case.policy.after_take.head_impact_days;
+    let mut asked: BTreeSet<PersonId> = BTreeSet::new();
+    for slot in &case.plan.facets.cast.slots {
+        let counts = slot.requirements.iter().any(|one| {
+            matches!(one, Requirement::DailyExposure { exposure, .. } if exposure == judge::HEAD_IMPACT)
+        });
+        asked.extend(slot.person.filter(|_| counts));
+    }
+    let day = &mut case.day;
+    let looks = day.looks.iter_mut();
+    for look in looks.filter(|look| look.head_impact && look.person != reader.person) {
+        look.head_impact = false;
+        day.stand_downs.push(StandDown {
+            id: look.id,
+            person: look.person,
+            from: look.at,
+            until: Some(judge::rests_until(look, days)),
+            by: look.by,
+            returned: None,
+            after_look: true,
+        });
+        if asked.contains(&look.person) {
+            day.taken.push(judge::head_impact(look));
+        }
+    }
 }
 
 fn history(

@@ -188,7 +188,10 @@ fn everything_that_may_travel_does_what_its_own_address_does() {
     let rung = &page["plan"]["facets"]["rehearsals"]["rungs"][0]["name"];
     bring(&author.asks(
         format!("/gags/{gag}/runs"),
-        json!({ "id": Uuid::now_v7(), "rung": rung, "good": true }),
+        json!({
+            "id": Uuid::now_v7(), "rung": rung, "good": true, "revision": 1,
+            "at": gagwright::clock::now(),
+        }),
     ));
     let shot = Uuid::now_v7();
     let logged = bring(&author.asks(

@@ -86,17 +86,33 @@ fn readings_and_runs_are_logged() {
     let rung = page["plan"]["facets"]["rehearsals"]["rungs"][0]["name"]
         .as_str()
         .unwrap();
-    let run = |rung: &str| {
-        let body = json!({ "id": Uuid::now_v7(), "rung": rung, "good": true, "note": "clean" });
+    let log = |rung: &str, revision: u32| {
+        let body = json!({
+            "id": Uuid::now_v7(), "rung": rung, "good": true, "note": "clean", "revision": revision,
+            "at": gagwright::clock::now(),
+        });
         world
             .call("POST", &format!("/gags/{gag}/runs"))
             .once()
             .json(&body)
             .send()
     };
-    run(rung).expect(201);
-    assert_eq!(
-        run("the moon").refused(422, "invalid_input")["errors"][0]["pointer"],
-        "/rung"
-    );
+    let first = log(rung, 1).expect(201);
+    for (rung, revision, pointer) in [("the moon", 1, "/rung"), (rung, 2, "/revision")] {
+        let problem = log(rung, revision).refused(422, "invalid_input");
+        assert_eq!(problem["errors"][0]["pointer"], pointer);
+    }
+    // What was rehearsed is the revision named, whatever is current when the run arrives.
+    let mut facets = page["plan"]["facets"].clone();
+    facets["action"]["parameters"]["drop_height"] = json!({ "value": 14.0 });
+    let body = json!({ "technique": "high-fall", "facets": facets, "note": "higher" });
+    world
+        .call("POST", &format!("/gags/{gag}/plans"))
+        .once()
+        .header("if-match", "\"1\"")
+        .json(&body)
+        .send()
+        .expect(201);
+    assert_eq!(log(rung, 1).expect(201)["facets"], first["facets"]);
+    assert_ne!(log(rung, 2).expect(201)["facets"], first["facets"]);
 }

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod accounts;
+mod converging;
 mod documents;
 mod gags;
 mod handed;

@@ -73,9 +73,16 @@ fn equipment_is_registered_set_aside_and_taken_back() {
     let aside = json!({ "reason": "frayed", "at": now() });
     post(&world, &world.coordinator, &at("quarantine"), &aside).refused(409, "conflict");
 
-    let back = json!({ "found": "no damage", "inspected_until": "2031-02-28" });
+    // What befell a piece is not left behind under another serial.
+    let renamed = json!({ "id": item, "serial": "H-12 old", "name": "harness", "inspected_until": "2031-01-31" });
+    post(&world, &world.coordinator, &path, &renamed).refused(409, "conflict");
+    let back =
+        |at: Value| json!({ "found": "no damage", "inspected_until": "2031-02-28", "at": at });
+    let (early, back) = (back(json!("2026-01-01T08:00:00Z")), back(now()));
     post(&world, &world.coordinator, &at("release"), &back).refused(403, "forbidden");
     let (_, rigger) = world.member("C04", "Žofie Marková", "zofie@example.test", &["rigging"]);
+    // An inspection that was made before the shock load settles nothing of it.
+    post(&world, &rigger, &at("release"), &early).refused(409, "conflict");
     let kept = post(&world, &rigger, &at("release"), &back).expect(201);
     assert_eq!(kept["quarantined"], Value::Null);
     assert_eq!(
@@ -157,6 +164,29 @@ fn a_day_is_briefed_signed_and_its_go_is_recorded_with_what_spoke_against_it() {
     let marks = judged["day"]["marks"].as_array().unwrap();
     let own = marks.iter().find(|one| one["role"] == "medic").unwrap();
     assert_eq!(own["state"], "lapsed");
+
+    // Whose head was struck is told to those who read medical data; the others, until when they are down.
+    let (_, observer) = world.member("C30", "Nanami Aoki", "nanami@example.test", &["observer"]);
+    let read = |token: &str| {
+        let path = format!("/gags/{gag}");
+        world
+            .server
+            .call("GET", &path)
+            .token(token)
+            .send()
+            .expect(200)
+    };
+    let (told, kept) = (read(&medic), read(&observer));
+    assert_eq!(told["case"]["day"]["looks"][0]["head_impact"], true);
+    assert_eq!(kept["case"]["day"]["looks"][0]["head_impact"], false);
+    assert_eq!(
+        kept["clearance"]["go"]["may"],
+        told["clearance"]["go"]["may"]
+    );
+    assert_eq!(kept["clearance"]["day"], told["clearance"]["day"]);
+    for told in ["head impact", "head_impact"] {
+        assert!(!kept["clearance"].to_string().contains(told));
+    }
 
     // What was found in a body stands nowhere in the trail in the clear.
     let trail = world

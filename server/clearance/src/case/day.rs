@@ -73,6 +73,18 @@ pub struct RegisteredItem {
 }
 
 impl RegisteredItem {
+    /// Takes the piece back into use after an inspection, unless something has befallen it since: an
+    /// inspection that arrives late settles nothing that it did not see.
+    pub fn taken_back(&mut self, inspected: Timestamp) -> bool {
+        let set_aside = self.quarantined.iter().map(|one| one.since);
+        let mut befell = set_aside.chain(self.shock_loads.iter().map(|one| one.at));
+        if befell.any(|at| at > inspected) {
+            return false;
+        }
+        self.quarantined = None;
+        true
+    }
+
     /// Records a shock load: nobody may use the piece until somebody has inspected it.
     pub fn shocked(&mut self, shock: ShockLoad) {
         if self.quarantined.is_none() {
@@ -290,6 +302,11 @@ pub struct StandDown {
     /// Set when they came back before `until`.
     #[serde(default)]
     pub returned: Option<Returned>,
+    /// Whether it stands for a look of the medic's that keeps them from performing, for those who do not
+    /// read what was found. Nobody comes back from it early.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "openapi", schema(required = false))]
+    pub after_look: bool,
 }
 
 /// That somebody stood down may perform again.

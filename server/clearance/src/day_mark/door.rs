@@ -49,8 +49,32 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
     // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
     if statement.decision != Decision::Decline {
         qualified(&statement, case, now)?;
+        apart(&statement, case)?;
     }
     Ok(statement)
+}
+
+/// That the signer does not perform, and has not signed this day, under a hat that the policy keeps apart
+/// from this one.
+fn apart(statement: &DayStatement, case: &Case) -> Result<(), SignOffError> {
+    let signed = case.day.signoffs.iter();
+    let signed = signed.filter_map(|one| read_unverified(&one.jws).ok());
+    let worn = signed
+        .filter(|one| one.signer == statement.signer && one.day == statement.day)
+        .filter(|one| one.decision == Decision::Approve)
+        .map(|one| one.role)
+        .chain(case.plan.casts(statement.signer).then_some(Role::Performer))
+        .find(|other| case.policy.keeps_apart(*other, statement.role));
+    let Some(other) = worn else {
+        return Ok(());
+    };
+    let title = |role| case.policy.role(role).map_or(role.name(), |one| &one.title);
+    Err(SignOffError::NotAllowed(format!(
+        "the policy keeps {} and {} apart, so someone else must sign the day as {}",
+        title(other),
+        title(statement.role),
+        title(statement.role)
+    )))
 }
 
 pub(super) fn not_asked(role: Role) -> SignOffError {
@@ -66,6 +90,9 @@ fn same_content(statement: &DayStatement, case: &Case) -> Result<(), SignOffErro
     door::same_gag(statement.production, statement.gag, case)?;
     let policy = case.policy.role(statement.role);
     let policy = policy.ok_or_else(|| not_asked(statement.role))?;
+    if door::is_late_no(statement.decision, statement.revision, case) {
+        return Ok(());
+    }
     let (digest, covered) = signed_content(&plan.facets, &policy.covers)?;
     if statement.revision != plan.revision || statement.plan_digest != digest {
         return Err(door::another_revision(statement.revision, case));

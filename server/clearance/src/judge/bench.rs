@@ -21,7 +21,7 @@ use crate::{
     ink, jws,
     plan::FacetHashes,
     policy::{Role, RolePolicy},
-    signoff::{Device, Member, SignOff, Statement},
+    signoff::{Decision, Device, Member, SignOff, Statement},
     words,
 };
 
@@ -168,18 +168,36 @@ impl<'a> Bench<'a> {
             .map_or_else(|| role.name().to_owned(), |policy| policy.title.clone())
     }
 
-    /// Sign-offs under a role and, for performers, in a slot by its performer, newest first.
+    /// Sign-offs under a role and, for performers, in a slot by its performer, newest first; without a yes
+    /// that its own signer had taken back before it arrived.
     pub fn newest_first(
         &self,
         role: Role,
         place: Option<(SlotId, PersonId)>,
     ) -> impl Iterator<Item = &Heard<'a>> {
-        self.heard.iter().rev().filter(move |heard| {
-            let statement = &heard.statement;
-            statement.role == role
-                && statement.slot == place.map(|(slot, _)| slot)
-                && place.is_none_or(|(_, person)| statement.signer == person)
-        })
+        let heard = self.heard.iter().enumerate().rev();
+        heard
+            .filter(move |(_, heard)| {
+                let statement = &heard.statement;
+                statement.role == role
+                    && statement.slot == place.map(|(slot, _)| slot)
+                    && place.is_none_or(|(_, person)| statement.signer == person)
+            })
+            .filter(|(at, heard)| !self.taken_back(*at, &heard.statement))
+            .map(|(_, heard)| heard)
+    }
+
+    /// Whether the signer's own no, received before this yes, was said after it or as they stood: a yes that
+    /// travelled by another phone lifts no later no. Where clocks differ, doubt goes to the no.
+    fn taken_back(&self, at: usize, yes: &Statement) -> bool {
+        yes.decision != Decision::Decline
+            && self.heard.iter().take(at).any(|heard| {
+                let no = &heard.statement;
+                no.decision == Decision::Decline
+                    && (no.signer, no.role, no.slot) == (yes.signer, yes.role, yes.slot)
+                    && no.signed_at >= yes.signed_at
+                    && self.device_of(heard).is_some()
+            })
     }
 
     /// The device a sign-off was made on, if its signature verifies with that device's key and the

@@ -9,6 +9,7 @@ use jiff::{SignedDuration, Timestamp, civil::Date};
 use super::bench::Bench;
 use crate::{
     case::{Block, BlockKind, Reading, ReadingKind, RegisteredItem, RehearsalRun},
+    day_mark::plain,
     facets::{Band, Equipment, Rung},
     words,
 };
@@ -91,7 +92,7 @@ pub(crate) fn is_outside(band: &Band, value: f64) -> bool {
 /// A piece of equipment as the production's register has it.
 pub(crate) fn registered<'a>(bench: &Bench<'a>, serial: &str) -> Option<&'a RegisteredItem> {
     let mut items = bench.case.day.equipment.iter();
-    items.find(|item| item.serial == serial)
+    items.find(|item| plain(&item.serial) == plain(serial))
 }
 
 /// The last day its inspection counts: as the register says, or the plan where it says nothing.

@@ -12,6 +12,7 @@ use super::{bench::Bench, events, required::Needed, standing};
 use crate::{
     case::{DayBlock, DayBlockKind, DaySignOff, RoleStanding, RoleState},
     day_mark::{self, DayStatement, place_hash},
+    ids::SignOffId,
     policy::{LapseEvent, Policy, Role},
     signoff::{Decision, Device},
     words,
@@ -121,12 +122,29 @@ fn newest_first<'a>(bench: &Bench<'a>, needed: &Needed<'_>) -> Vec<Verified<'a>>
             })
         })
         .collect();
+    let taken_back: BTreeSet<SignOffId> = marks
+        .iter()
+        .enumerate()
+        .filter(|(at, mark)| marks.iter().take(*at).any(|no| takes_back(no, mark)))
+        .map(|(_, mark)| mark.statement.id)
+        .collect();
+    marks.retain(|mark| !taken_back.contains(&mark.statement.id));
     marks.reverse();
     marks
 }
 
-/// The decline of a role with the final say: the latest word for this day of anyone who still holds it,
-/// which nobody else can lift for them.
+/// Whether a signer's no for a day, received before their yes, was said after it or as it was: a yes that
+/// travelled by another phone lifts no later no. Where clocks differ, doubt goes to the no.
+fn takes_back(no: &Verified<'_>, yes: &Verified<'_>) -> bool {
+    let (no, yes) = (&no.statement, &yes.statement);
+    no.decision == Decision::Decline
+        && yes.decision != Decision::Decline
+        && (no.signer, no.day) == (yes.signer, yes.day)
+        && no.signed_at >= yes.signed_at
+}
+
+/// The decline that stands for this day: the latest word of anyone who still holds the role, which nobody
+/// else can lift for them.
 fn declined<'m, 'a>(
     bench: &Bench<'a>,
     needed: &Needed<'_>,
@@ -134,9 +152,6 @@ fn declined<'m, 'a>(
     today: &Where,
 ) -> Option<&'m Verified<'a>> {
     let role = needed.policy.role;
-    if !bench.case.policy.final_say.contains(&role) {
-        return None;
-    }
     let mut spoken: BTreeSet<PersonId> = BTreeSet::new();
     marks.iter().find(|mark| {
         let statement = &mark.statement;
@@ -205,6 +220,12 @@ fn lapses(
     if role != Role::Performer && !bench.holds_role(statement.signer, role) {
         reasons.push(format!(
             "{name} no longer holds the role {}.",
+            needed.policy.title
+        ));
+    }
+    if bench.case.plan.casts(statement.signer) && policy.keeps_apart(role, Role::Performer) {
+        reasons.push(format!(
+            "{name} performs on this gag; the policy keeps {} and performers apart.",
             needed.policy.title
         ));
     }

@@ -7,6 +7,7 @@ use jiff::Timestamp;
 
 use super::{bench::Bench, day};
 use crate::{
+    day_mark::plain,
     policy::{LapseEvent, Policy, Role},
     words,
 };
@@ -33,7 +34,7 @@ pub(crate) fn happened(bench: &Bench<'_>) -> Vec<Happened> {
 fn shock_loads(bench: &Bench<'_>) -> Vec<Happened> {
     let used = |serial: &str| {
         let mut listed = bench.case.plan.facets.rigging.equipment.iter();
-        listed.any(|item| item.serial == serial)
+        listed.any(|item| plain(&item.serial) == plain(serial))
     };
     let items = bench.case.day.equipment.iter();
     items
@@ -76,18 +77,24 @@ fn out_of_band(bench: &Bench<'_>) -> Vec<Happened> {
         .collect()
 }
 
+/// Looks that keep somebody from performing, or what stands for them where what was found is not read. What
+/// was found is told to nobody.
 fn head_impacts(bench: &Bench<'_>) -> Vec<Happened> {
-    let looks = bench.case.day.looks.iter();
+    let day = &bench.case.day;
+    let looks = day.looks.iter().filter(|look| look.head_impact);
+    let looks = looks.map(|look| (look.person, look.at));
+    let kept_off = day.stand_downs.iter().filter(|one| one.after_look);
     looks
-        .filter(|look| look.head_impact && bench.case.plan.casts(look.person))
-        .map(|look| Happened {
+        .chain(kept_off.map(|one| (one.person, one.from)))
+        .filter(|(person, _)| bench.case.plan.casts(*person))
+        .map(|(person, at)| Happened {
             event: LapseEvent::HeadImpact,
-            at: look.at,
-            person: Some(look.person),
+            at,
+            person: Some(person),
             said: format!(
-                "The medic recorded a head impact to {} on {}.",
-                bench.name(look.person),
-                words::minute(look.at)
+                "{} was stood down on {}, after the medic's look.",
+                bench.name(person),
+                words::minute(at)
             ),
         })
         .collect()

@@ -4,7 +4,11 @@
 use std::collections::BTreeSet;
 
 use gagwright_casting::{Exposure, Person, PersonId, Requirement};
-use jiff::{SignedDuration, Timestamp, ToSpan, civil::Date};
+use jiff::{
+    SignedDuration, Timestamp, ToSpan,
+    civil::{Date, Time},
+    tz::Offset,
+};
 
 use super::{bench::Bench, day_marks::Where};
 use crate::{
@@ -26,25 +30,21 @@ pub(crate) fn people(
     slots
         .filter_map(|slot| {
             let person = slot.person?;
-            let stood = stood_down(bench, person, today.day);
+            let stood = stood_down(bench, person);
             let (stood_down, until) = stood.map_or((None, None), |(why, until)| (Some(why), until));
             Some(PersonStanding {
                 slot: slot.id,
                 person,
                 stood_down,
                 until,
-                look_owed: look_owed(bench.case, hazards, person, today.day),
+                look_owed: look_owed(bench, hazards, person, today.day),
             })
         })
         .collect()
 }
 
 /// Why somebody does not perform on a day, and until when.
-fn stood_down(
-    bench: &Bench<'_>,
-    person: PersonId,
-    day: Date,
-) -> Option<(String, Option<Timestamp>)> {
+fn stood_down(bench: &Bench<'_>, person: PersonId) -> Option<(String, Option<Timestamp>)> {
     let case = bench.case;
     let name = bench.name(person);
     let looks = || {
@@ -53,15 +53,17 @@ fn stood_down(
             .iter()
             .filter(move |one| one.person == person)
     };
-    let days = i64::from(case.policy.after_take.head_impact_days);
-    let kept = looks()
+    let days = case.policy.after_take.head_impact_days;
+    let kept_off = looks()
         .filter(|one| one.head_impact)
-        .filter_map(|one| one.day.checked_add((days - 1).days()).ok())
+        .map(|one| rests_until(one, days))
+        .chain(after_looks(case, person).filter_map(|one| one.until))
         .max()
-        .filter(|last| day <= *last);
-    if let Some(last) = kept {
-        let said = format!("{name} is stood down through {last}, after the medic's look.");
-        return Some((said, None));
+        .filter(|until| bench.now < *until);
+    if let Some(until) = kept_off {
+        let said = words::minute(until);
+        let said = format!("{name} is stood down until {said}, after the medic's look.");
+        return Some((said, Some(until)));
     }
     let latest = looks().max_by_key(|one| (one.at, one.fitness, one.id));
     if latest.is_some_and(|one| one.fitness == Fitness::Unfit) {
@@ -70,7 +72,7 @@ fn stood_down(
     }
     let downs = case.day.stand_downs.iter();
     let mut open: Vec<&StandDown> = downs
-        .filter(|one| one.person == person && is_down(one, bench.now))
+        .filter(|one| one.person == person && !one.after_look && is_down(one, bench.now))
         .collect();
     // The one that ends last decides; one without an end ends last of all.
     open.sort_by_key(|one| (one.until.unwrap_or(Timestamp::MAX), one.id));
@@ -82,6 +84,23 @@ fn stood_down(
     Some((said, down.until))
 }
 
+/// Until when a head impact keeps somebody from performing: the end of the policy's days by the calendar, and
+/// as many times 24 hours, for a day that ends at midnight, minutes after the blow, is no day's rest.
+pub fn rests_until(look: &Look, days: u32) -> Timestamp {
+    let last = look.day.checked_add(i64::from(days).days());
+    let calendar = last.map(|after| Offset::UTC.to_timestamp(after.to_datetime(Time::midnight())));
+    let calendar = calendar.ok().and_then(Result::ok).unwrap_or(Timestamp::MAX);
+    let hours = SignedDuration::from_hours(24 * i64::from(days));
+    let rest = look.at.checked_add(hours).unwrap_or(Timestamp::MAX);
+    calendar.max(rest)
+}
+
+/// What stands for looks of the medic's that keep somebody from performing.
+pub(crate) fn after_looks(case: &Case, person: PersonId) -> impl Iterator<Item = &StandDown> {
+    let downs = case.day.stand_downs.iter();
+    downs.filter(move |one| one.person == person && one.after_look)
+}
+
 /// Whether a stand-down holds at a moment.
 pub fn is_down(one: &StandDown, now: Timestamp) -> bool {
     one.from.duration_since(now) <= SignedDuration::from_mins(5)
@@ -89,23 +108,28 @@ pub fn is_down(one: &StandDown, now: Timestamp) -> bool {
         && one.returned.is_none()
 }
 
-/// Whether the medic has yet to look at somebody who performed in the last take of the day.
-fn look_owed(case: &Case, hazards: &BTreeSet<Hazard>, person: PersonId, day: Date) -> bool {
+/// Whether the medic has yet to look at somebody since they last performed, today or in the night before.
+fn look_owed(bench: &Bench<'_>, hazards: &BTreeSet<Hazard>, person: PersonId, day: Date) -> bool {
+    let case = bench.case;
+    let lately = bench.now.checked_sub(SignedDuration::from_hours(24));
+    let lately = lately.unwrap_or(Timestamp::MIN);
     let after = &case.policy.after_take;
     if !after.look_always && after.look_hazards.is_disjoint(hazards) {
         return false;
     }
     let takes = case.day.takes.iter();
     let last = takes
-        .filter(|take| take.day == day && performed(take))
+        .filter(|take| (take.day == day || take.called_at >= lately) && performed(take))
         .filter(|take| take.cast.values().any(|one| *one == person))
         .max_by_key(|take| (take.number, take.called_at, take.id));
     last.is_some_and(|take| {
+        // A look that names no take, or a later one that was stopped, has seen them since this one ended.
+        let ended = take.outcome.as_ref().map_or(take.called_at, |one| one.at);
         !case
             .day
             .looks
             .iter()
-            .any(|look| look.person == person && look.take == Some(take.id))
+            .any(|look| look.person == person && (look.take == Some(take.id) || look.at >= ended))
     })
 }
 
@@ -158,6 +182,21 @@ pub fn taken(plan: &Plan, takes: &[Take]) -> Vec<Taken> {
         .collect()
 }
 
+/// The machine name of a head impact among exposures.
+pub const HEAD_IMPACT: &str = "head_impact";
+
+/// What a look at somebody whose head was struck counts as.
+pub fn head_impact(look: &Look) -> Taken {
+    Taken {
+        person: look.person,
+        exposure: Exposure {
+            kind: HEAD_IMPACT.to_owned(),
+            on: look.day,
+            count: 1,
+        },
+    }
+}
+
 /// The skills that the takes of a gag called for: a skill used in a take is recent.
 pub fn practised(plan: &Plan, takes: &[Take]) -> Vec<Practised> {
     asked(plan, takes)
@@ -201,11 +240,7 @@ pub fn with_takes<'a>(
     let heads = looks
         .iter()
         .filter(|one| one.head_impact && one.person == who);
-    let heads = heads.map(|one| Exposure {
-        kind: "head_impact".to_owned(),
-        on: one.day,
-        count: 1,
-    });
+    let heads = heads.map(|one| head_impact(one).exposure);
     let taken = taken.filter(|one| one.person == who);
     let taken = taken.map(|one| one.exposure.clone()).chain(heads);
     person.exposures.extend(taken);

@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::PersonId;
-use jiff::{SignedDuration, civil::Date};
+use jiff::{SignedDuration, Timestamp, civil::Date};
 
 use super::{
     bench::Bench,
@@ -111,6 +111,7 @@ fn briefing(bench: &Bench<'_>, marks: &[RoleStanding], today: &Where) -> Briefin
         .briefings
         .iter()
         .filter(|one| one.day == today.day && same_place(&one.place, &today.place))
+        .filter(|one| is_recent(bench, one.at))
         .collect();
     let current = |one: &&&Briefing| bench.is_as_then(&super::BRIEFED, &one.facets);
     let counting: Vec<&&Briefing> = here.iter().filter(current).collect();
@@ -136,6 +137,12 @@ fn briefing(bench: &Bench<'_>, marks: &[RoleStanding], today: &Where) -> Briefin
         attended: attended.into_iter().collect(),
         missed: must,
     }
+}
+
+/// Whether what was said on the spot is of this shift: it counts as long as a mark for the day does.
+fn is_recent(bench: &Bench<'_>, at: Timestamp) -> bool {
+    let hours = SignedDuration::from_hours(bench.case.policy.day.good_for_hours.into());
+    at.checked_add(hours).is_ok_and(|until| bench.now < until)
 }
 
 fn briefing_blocks(bench: &Bench<'_>, briefing: &BriefingStanding) -> Option<DayBlock> {

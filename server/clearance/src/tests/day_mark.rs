@@ -30,7 +30,7 @@ fn the_door_takes_only_what_is_so() {
     assert!(refused(|one| one.place = "Silo yard".to_owned()).contains("SHA-256 of the place"));
     assert!(refused(|one| one.day = date(2026, 3, 20)).contains("a day is signed on the day"));
     let long = refused(|one| one.good_until += SignedDuration::from_hours(1));
-    assert!(long.contains("at most 18 hours"), "{long}");
+    assert!(long.contains("at most 12 hours"), "{long}");
     assert!(refused(|one| one.role = Role::Camera).contains("other facets"));
 }
 

@@ -71,8 +71,8 @@ fn people_are_judged_again_for_another_day() {
     let mut scene = Scene::ready();
     scene.case.people[0].medically_clear_until = Some(DAY);
     assert!(scene.judged().go.may);
-    scene.later(SignedDuration::from_hours(24));
     let everyone = scene.judged().day.briefing.attended;
+    scene.later(SignedDuration::from_hours(24));
     scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", everyone);
     scene.reading(ReadingKind::Wind, 2.0);
     scene.everyone_signs_the_day();
@@ -199,6 +199,7 @@ fn whoever_is_stood_down_does_not_perform_until_they_are_back() {
         until: None,
         by: person_of(Role::Performer),
         returned: None,
+        after_look: false,
     });
     assert_eq!(kinds(&scene), [DayBlockKind::StoodDown]);
     scene.case.day.stand_downs[0].returned = Some(Returned {

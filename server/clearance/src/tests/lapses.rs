@@ -193,12 +193,12 @@ fn a_head_impact_lapses_what_its_row_says_and_stands_the_performer_down() {
     let judged = scene.judged();
     assert_eq!(
         judged.day.people[0].stood_down.as_deref(),
-        Some("Thandeka Ngubo is stood down through 2026-03-14, after the medic's look.")
+        Some("Thandeka Ngubo is stood down until 2026-03-15 07:15 UTC, after the medic's look.")
     );
     assert!(!judged.go.may);
     scene.case.policy.after_take.head_impact_days = 2;
     let stood = scene.judged().day.people[0].stood_down.clone().unwrap();
-    assert!(stood.contains("2026-03-15"), "{stood}");
+    assert!(stood.contains("2026-03-16 07:15"), "{stood}");
 }
 
 #[test]

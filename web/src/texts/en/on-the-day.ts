@@ -64,7 +64,7 @@ export const onDay = {
   head: 'Was the head struck or shaken?',
   headYes: 'Yes: stood down for the day',
   headNo: 'No',
-  lookGo: 'Record the look',
+  lookGo: (name: string) => `Record the look at ${name}`,
   standDown: (name: string) => `Stand ${name} down`,
   standDownMe: 'Stand me down',
   standDownLead: 'Nobody has to say why.',

@@ -65,7 +65,7 @@ export const onDay: typeof english = {
   head: '¿Hubo golpe o sacudida en la cabeza?',
   headYes: 'Sí: queda apartada por hoy',
   headNo: 'Ninguno',
-  lookGo: 'Anotar el reconocimiento',
+  lookGo: (name) => `Anotar el reconocimiento de ${name}`,
   standDown: (name) => `Apartar a ${name}`,
   standDownMe: 'Apartarme',
   standDownLead: 'Nadie tiene que decir por qué.',

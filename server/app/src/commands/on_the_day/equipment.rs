@@ -4,6 +4,7 @@
 use gagwright_clearance::{
     RecordId,
     case::{Quarantine, RegisteredItem, ShockLoad},
+    day_mark::plain,
     who_may,
 };
 use gagwright_store::{Connection, day_records, day_records::Kind};
@@ -43,7 +44,7 @@ pub fn put(
     let all: Vec<(_, RegisteredItem)> = day_records::list(conn, actor.production, Kind::Equipment)?;
     if let Some((_, other)) = all
         .iter()
-        .find(|(_, one)| one.serial == new.serial && one.id != new.id)
+        .find(|(_, one)| plain(&one.serial) == plain(&new.serial) && one.id != new.id)
     {
         return Err(CommandError::Conflict {
             what: "serial",
@@ -54,6 +55,9 @@ pub fn put(
         .into_iter()
         .map(|(_, one)| one)
         .find(|one| one.id == new.id);
+    if let Some(before) = &before {
+        same_piece(before, &new, actor)?;
+    }
     let created = before.is_none();
     let (quarantined, shock_loads) =
         before.map_or((None, Vec::new()), |one| (one.quarantined, one.shock_loads));
@@ -92,6 +96,31 @@ pub fn put(
     Ok(item)
 }
 
+/// That a change of an entry hides nothing: what befell a piece stays with its serial, and only those who
+/// examine say that an inspection counts longer.
+fn same_piece(before: &RegisteredItem, new: &PutItem, actor: &Actor) -> Result<(), CommandError> {
+    let befallen = before.quarantined.is_some() || !before.shock_loads.is_empty();
+    if befallen && plain(&before.serial) != plain(&new.serial) {
+        return Err(CommandError::Conflict {
+            what: "serial",
+            detail: format!(
+                "{} was set aside or took a shock load; what is told of it stays under that serial",
+                before.serial
+            ),
+        });
+    }
+    if new.inspected_until > before.inspected_until && !who_may::take_back_into_use(&actor.roles) {
+        return Err(CommandError::Forbidden {
+            permission: Permission::LogDay,
+            why: Some(
+                "only those who build with it, or the engineer, say that an inspection counts longer"
+                    .to_owned(),
+            ),
+        });
+    }
+    Ok(())
+}
+
 /// Sets a piece aside.
 ///
 /// # Errors
@@ -108,8 +137,8 @@ pub fn quarantine(
     let mut item = find(conn, actor, id)?;
     let mut problems = Problems::default();
     problems.required("/reason", &new.reason, LONG);
-    problems.not_in_future("/at", new.at, now);
     problems.finish()?;
+    let since = new.at.min(now);
     if item.quarantined.is_some() {
         return Err(CommandError::Conflict {
             what: "quarantine",
@@ -117,14 +146,14 @@ pub fn quarantine(
         });
     }
     item.quarantined = Some(Quarantine {
-        since: new.at,
+        since,
         reason: new.reason.clone(),
         by: actor.person,
     });
     Leaf::new("equipment.quarantined", now, Some(actor))
         .fact("item", json!(id))
         .fact("serial", json!(item.serial))
-        .fact("since", json!(new.at))
+        .fact("since", json!(since))
         .personal(json!({ "reason": new.reason }), entropy)
         .append(conn)?;
     day_records::update(conn, Kind::Equipment, id, &item)?;
@@ -154,10 +183,19 @@ pub fn release(
     let mut problems = Problems::default();
     problems.required("/found", &new.found, LONG);
     problems.finish()?;
-    if item.quarantined.take().is_none() {
+    if item.quarantined.is_none() {
         return Err(CommandError::Conflict {
             what: "release",
             detail: format!("{} is not in quarantine", item.serial),
+        });
+    }
+    if !item.taken_back(new.at) {
+        return Err(CommandError::Conflict {
+            what: "release",
+            detail: format!(
+                "something befell {} after it was inspected; have it inspected again",
+                item.serial
+            ),
         });
     }
     item.inspected_until = Some(new.inspected_until);
@@ -165,6 +203,7 @@ pub fn release(
         .fact("item", json!(id))
         .fact("serial", json!(item.serial))
         .fact("inspected_until", json!(new.inspected_until))
+        .fact("inspected_at", json!(new.at))
         .personal(json!({ "found": new.found }), entropy)
         .append(conn)?;
     day_records::update(conn, Kind::Equipment, id, &item)?;
@@ -187,8 +226,8 @@ pub fn shock_load(
     let mut item = find(conn, actor, id)?;
     let mut problems = Problems::default();
     problems.required("/what", &new.what, LONG);
-    problems.not_in_future("/at", new.at, now);
     problems.finish()?;
+    let at = new.at.min(now);
     if item.shock_loads.iter().any(|one| one.id == new.id) {
         return Err(CommandError::Conflict {
             what: "shock load",
@@ -199,12 +238,12 @@ pub fn shock_load(
         .fact("item", json!(id))
         .fact("serial", json!(item.serial))
         .fact("shock_load", json!(new.id))
-        .fact("at", json!(new.at))
+        .fact("at", json!(at))
         .personal(json!({ "what": new.what }), entropy)
         .append(conn)?;
     item.shocked(ShockLoad {
         id: new.id,
-        at: new.at,
+        at,
         what: new.what,
         by: actor.person,
     });

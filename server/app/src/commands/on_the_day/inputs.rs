@@ -51,6 +51,9 @@ pub struct BackInUse {
     /// Last day the new inspection counts.
     #[schema(value_type = String, format = Date)]
     pub inspected_until: Date,
+    /// When it was inspected: what befell the piece after that is not settled by it.
+    #[schema(value_type = String, format = DateTime)]
+    pub at: Timestamp,
 }
 
 /// A shock load on a piece of equipment.

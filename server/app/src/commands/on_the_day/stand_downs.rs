@@ -51,6 +51,7 @@ pub fn stand_down(
         until: new.until,
         by: actor.person,
         returned: None,
+        after_look: false,
     };
     let leaf = record::Leaf::new("person.stood_down", now, Some(actor))
         .fact("stand_down", json!(down.id))

@@ -50,24 +50,18 @@ pub fn go(
         });
     }
     let mut problems = Problems::default();
-    problems.not_in_future("/at", new.at, now);
     problems.text("/place", &new.place, SHORT);
     if new.number == 0 {
         problems.add("/number", "is 0", "takes count from 1");
     }
     let current = case.plan.revision;
-    if new.revision == 0 || new.revision > current {
-        problems.add(
-            "/revision",
-            format!("there is no revision {}", new.revision),
-            format!("revision {current} is current"),
-        );
-    }
+    problems.reached("/revision", new.revision, current);
     problems.finish()?;
     let plan = gagwright_store::plans::get(conn, gag, new.revision)?;
     let plan_digest = record::plan_digest(&plan.facets)?;
-    // As things are known now, at the moment it was called.
-    let standing = clearance(&case, new.at.min(now));
+    let called_at = new.at.min(now);
+    // As things are known now, at the moment it was called: what has ended since was still in the way.
+    let standing = clearance(&case.reopened(called_at), called_at);
     let mut why_not: Vec<String> = standing
         .go
         .why_not
@@ -86,10 +80,21 @@ pub fn go(
             new.revision
         ));
     }
+    let day = &standing.day;
+    if new.day != day.day || day_mark::plain(&new.place) != day_mark::plain(&day.place) {
+        why_not.push(format!(
+            "The go was for {} at \"{}\"; the day was {} at \"{}\".",
+            new.day, new.place, day.day, day.place
+        ));
+    }
+    let apart = |role: &Role| case.policy.keeps_apart(*role, Role::Performer);
+    if plan.casts(actor.person) && callers.intersection(&actor.roles).all(apart) {
+        why_not.push("Whoever called the go performs in it.".to_owned());
+    }
     let take = Take {
         id: new.id,
         number: new.number,
-        called_at: new.at,
+        called_at,
         called_by: actor.person,
         revision: new.revision,
         plan_digest,
@@ -149,8 +154,8 @@ pub fn end(
     let mut take = take_of(conn, actor, gag, id)?;
     let mut problems = Problems::default();
     problems.text("/note", &new.note, LONG);
-    problems.not_in_future("/at", new.at, now);
     problems.finish()?;
+    let at = new.at.min(now);
     if take.outcome.is_some() {
         return Err(CommandError::Conflict {
             what: "take",
@@ -163,13 +168,13 @@ pub fn end(
         .fact("take", json!(id))
         .fact("number", json!(take.number))
         .fact("result", json!(new.result))
-        .fact("at", json!(new.at))
+        .fact("at", json!(at))
         .personal(json!({ "note": new.note }), entropy)
         .append(conn)?;
     take.outcome = Some(TakeOutcome {
         result: new.result,
         note: new.note,
-        at: new.at,
+        at,
         by: actor.person,
     });
     day_records::update(conn, Kind::Take, id, &take)?;
@@ -180,7 +185,7 @@ pub fn end(
 /// clear.
 ///
 /// # Errors
-/// Without the medic's hat, for people or takes there are not, or when the id is taken.
+/// Without the medic's hat, at oneself, for people or takes there are not, or when the id is taken.
 pub fn look(
     conn: &mut Connection,
     actor: &Actor,
@@ -195,9 +200,12 @@ pub fn look(
     if let Some(take) = new.take {
         take_of(conn, actor, gag, take)?;
     }
-    let mut problems = Problems::default();
-    problems.not_in_future("/at", new.at, now);
-    problems.finish()?;
+    if new.person == actor.person {
+        return Err(CommandError::Forbidden {
+            permission: Permission::LogDay,
+            why: Some("nobody says of themselves that they are fit; ask another medic".to_owned()),
+        });
+    }
     let look = Look {
         id: new.id,
         gag,
@@ -206,7 +214,7 @@ pub fn look(
         day: new.day,
         fitness: new.fitness,
         head_impact: new.head_impact,
-        at: new.at,
+        at: new.at.min(now),
         by: actor.person,
     };
     let leaf = record::Leaf::new("look.recorded", now, Some(actor))

@@ -23,8 +23,10 @@ export const theDay: Record<string, string> = {
   '{what} ({serial}) took a shock load on {when}.': '{what} ({serial}) sufrió una carga de choque el {when}.',
   '{reading} was read outside the band, {#value}, on {when}.':
     '{reading}: se midió fuera del margen, {value}, el {when}.',
-  'The medic recorded a head impact to {who} on {when}.':
-    'El sanitario anotó un golpe en la cabeza de {who} el {when}.',
+  "{who} was stood down on {when}, after the medic's look.":
+    '{who} dejó de actuar el {when}, tras el reconocimiento del sanitario.',
+  '{who} performs on this gag; the policy keeps {@role} and performers apart.':
+    '{who} actúa en esta acción; las reglas separan {role} y especialistas.',
   'Put right what they name; only they can say otherwise.':
     'Corrija lo que señalan; solo quien lo dijo puede decir otra cosa.',
   'Ask {who} to read and sign for the day.': 'Pida a {who} que lea y firme el día.',
@@ -60,8 +62,8 @@ export const theDay: Record<string, string> = {
   'Have it inspected, or use another piece.': 'Que la inspeccionen, o use otra pieza.',
   'Have it inspected and released, or use another piece, which is a new revision.':
     'Que la inspeccionen y la devuelvan al uso, o use otra pieza, lo que es una revisión nueva.',
-  "{who} is stood down through {#day}, after the medic's look.":
-    '{who} no actúa hasta pasado el {day}, tras el reconocimiento del sanitario.',
+  "{who} is stood down until {#when}, after the medic's look.":
+    '{who} no actúa hasta el {when}, tras el reconocimiento del sanitario.',
   '{who} is stood down until the medic has looked again.':
     '{who} no actúa hasta que el sanitario vuelva a reconocerle.',
   '{who} is stood down until {#when}.': '{who} no actúa hasta el {when}.',
@@ -75,6 +77,9 @@ export const theDay: Record<string, string> = {
   'Record how it ended.': 'Anote cómo acabó.',
   'The go was for revision {one}; revision {other} is current.':
     'El adelante era para la revisión {one}; la vigente es la {other}.',
+  'The go was for {#one} at "{place}"; the day was {#other} at "{where}".':
+    'El adelante era para el {one} en «{place}»; el día era el {other} en «{where}».',
+  'Whoever called the go performs in it.': 'Quien dio el adelante actúa en la acción.',
   'The go was for {#one}; this is {#other}.': 'El adelante era para el {one}; hoy es {other}.',
   'The go was for "{one}"; this is "{other}".': 'El adelante era para «{one}»; esto es «{other}».',
   'A hold was raised after the go, on {when}.': 'Se dio un alto después del adelante, el {when}.',
