@@ -112,6 +112,7 @@ pub fn log_run(
         .fact("run", json!(run.id))
         .fact("rung", json!(run.rung))
         .fact("good", json!(run.good))
+        .fact("run_at", json!(run.at))
         .fact("revision", json!(plan.revision))
         .fact("facets", json!(run.facets))
         .personal(json!({ "note": run.note }), entropy)

@@ -169,7 +169,7 @@ pub(super) fn apply(
                 facets: leaf.fact("facets")?,
                 good: leaf.fact("good")?,
                 note: leaf.text("note")?,
-                at,
+                at: leaf.fact("run_at")?,
                 by: leaf.actor()?,
             };
             gag(replay, leaf)?.runs.push(run);
