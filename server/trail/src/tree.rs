@@ -5,7 +5,7 @@
 use std::fmt;
 
 use serde::{Deserialize, Serialize};
-use sha2::{Digest, Sha256};
+use sha2::{Digest, Sha256, block_api::compress256};
 
 /// A SHA-256 hash; lower-case hex in JSON and in text.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -145,16 +145,37 @@ pub fn leaf_hash(leaf: &[u8]) -> Hash {
     )
 }
 
+/// SHA-256 of the byte 1 and two hashes (RFC 6962, section 2.1): always the same two blocks, so they are laid out whole.
 fn node_hash(left: &Hash, right: &Hash) -> Hash {
-    Hash(
-        Sha256::new()
-            .chain_update([1])
-            .chain_update(left.0)
-            .chain_update(right.0)
-            .finalize()
-            .into(),
-    )
+    let mut blocks = [[0u8; 64]; 2];
+    let [first, last] = &mut blocks;
+    first[0] = 1;
+    first[1..33].copy_from_slice(&left.0);
+    first[33..].copy_from_slice(&right.0[..31]);
+    last[0] = right.0[31];
+    // FIPS 180-4, section 5.1.1: a one bit, noughts, and the length in bits.
+    last[1] = 0x80;
+    last[56..].copy_from_slice(&(65u64 * 8).to_be_bytes());
+    let mut state = START;
+    compress256(&mut state, &blocks);
+    let mut hash = [0u8; 32];
+    for (bytes, word) in hash.chunks_exact_mut(4).zip(state) {
+        bytes.copy_from_slice(&word.to_be_bytes());
+    }
+    Hash(hash)
 }
+
+/// What SHA-256 begins with (FIPS 180-4, section 5.3.3).
+const START: [u32; 8] = [
+    0x6a09_e667,
+    0xbb67_ae85,
+    0x3c6e_f372,
+    0xa54f_f53a,
+    0x510e_527f,
+    0x9b05_688c,
+    0x1f83_d9ab,
+    0x5be0_cd19,
+];
 
 /// The largest power of two below `size`, for `size` of 2 or more.
 fn split(size: usize) -> usize {
