@@ -1742,6 +1742,11 @@ export interface components {
              * @description Last day the new inspection counts.
              */
             inspected_until: string;
+            /**
+             * Format: date-time
+             * @description When it was inspected: what befell the piece after that is not settled by it.
+             */
+            at: string;
         };
         /** @description A band that a reading must stay inside. */
         Band: {
@@ -4292,6 +4297,16 @@ export interface components {
             good: boolean;
             /** @description What was seen. */
             note?: string;
+            /**
+             * Format: int32
+             * @description The revision that was rehearsed.
+             */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
         };
         /** @description A shock load on a piece of equipment. */
         NewShockLoad: {
@@ -6013,6 +6028,11 @@ export interface components {
             /** @description Who stood them down; themselves, often. */
             by: components["schemas"]["PersonId"];
             returned?: components["schemas"]["Returned"] | null;
+            /**
+             * @description Whether it stands for a look of the medic's that keeps them from performing, for those who do not
+             *     read what was found. Nobody comes back from it early.
+             */
+            after_look?: boolean;
         };
         /**
          * @description How far a limit's value can be leaned on.
