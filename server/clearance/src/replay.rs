@@ -2,6 +2,7 @@
 //! gag as it stood after any leaf. It uses no leaf that came later and no database, and where a part was
 //! erased or withheld it says what cannot be known any more instead of guessing.
 
+mod day;
 mod kinds;
 mod rebuilt;
 
@@ -16,7 +17,7 @@ use serde_json::Value;
 pub use rebuilt::Rebuilt;
 
 use crate::{
-    case::{DayLog, Hold, Reading, RehearsalRun},
+    case::{Hold, Reading, RehearsalRun},
     delegation::Delegation,
     ids::DeviceId,
     plan::Plan,
@@ -93,8 +94,6 @@ pub struct GagThen {
     pub readings: Vec<Reading>,
     /// Runs in the order they were received.
     pub runs: Vec<RehearsalRun>,
-    /// What happened on the day.
-    pub day: DayLog,
     /// Test shots in the order they were received.
     pub test_shots: Vec<TestShot>,
     /// Test shots whose settings cannot be read any more.
@@ -114,6 +113,7 @@ pub struct Replay {
     holds: Vec<(u64, Hold)>,
     delegations: Vec<Delegation>,
     gags: BTreeMap<GagId, GagThen>,
+    day: day::DayThen,
     /// Leaves of a kind that this program does not know.
     strange: Vec<(u64, String)>,
     /// Parts that the leaves commit to and that are not here.

@@ -4,6 +4,10 @@
 
 use diesel::prelude::*;
 use gagwright_casting::{PersonId, ProductionId};
+use gagwright_clearance::{
+    case::{Briefing, Incident, Look, RegisteredItem, SHOCKED, Take},
+    signoff,
+};
 use jiff::Timestamp;
 use serde_json::Value;
 use uuid::Uuid;
@@ -11,10 +15,11 @@ use uuid::Uuid;
 use crate::{
     Connection, StoreError,
     columns::{Id, Moment},
-    documents, holds,
+    day_records::{self, Kind},
+    documents, holds, productions,
     schema::{
-        accounts, devices, drawn_marks, gags, invitations, members, plans, readings, runs,
-        sessions, signoffs, test_shots,
+        accounts, day_records as day_rows, devices, drawn_marks, gags, invitations, members,
+        photographs, plans, readings, runs, sessions, signoffs, test_shots,
     },
     signoffs as signed, trail,
 };
@@ -47,6 +52,8 @@ pub fn erase(
         marks: marks(conn, of, who)?,
     };
     words(conn, production, person)?;
+    photographs(conn, of, person)?;
+    day(conn, production, person)?;
     let theirs = devices::table
         .filter(devices::production.eq(of))
         .filter(devices::person.eq(who));
@@ -75,6 +82,95 @@ fn marks(conn: &mut Connection, production: Id, person: Id) -> Result<usize, Sto
         diesel::delete(drawn_marks::table.filter(drawn_marks::signoff.eq_any(theirs)))
             .execute(conn)?,
     )
+}
+
+/// Photographs of paper with their ink, and of paper whose signing they saw: both names are on it.
+fn photographs(conn: &mut Connection, production: Id, person: PersonId) -> Result<(), StoreError> {
+    let kept: Vec<(Id, String)> = signoffs::table
+        .filter(signoffs::production.eq(production))
+        .select((signoffs::id, signoffs::jws))
+        .load(conn)?;
+    for (id, jws) in kept {
+        let shown = signoff::read_unverified(&jws)
+            .is_ok_and(|one| one.signer == person || one.hand() == person);
+        if shown {
+            diesel::delete(photographs::table.find(id)).execute(conn)?;
+        }
+    }
+    Ok(())
+}
+
+/// What the medic found in them, and what they wrote on the day.
+fn day(
+    conn: &mut Connection,
+    production: ProductionId,
+    person: PersonId,
+) -> Result<(), StoreError> {
+    for (_, look) in day_records::list::<Look>(conn, production, Kind::Look)? {
+        if look.person == person {
+            diesel::delete(day_rows::table.find(Id(look.id.0))).execute(conn)?;
+        }
+    }
+    for (_, mut one) in day_records::list::<RegisteredItem>(conn, production, Kind::Equipment)? {
+        let before = one.clone();
+        if let Some(aside) = one.quarantined.as_mut().filter(|aside| aside.by == person)
+            && aside.reason != SHOCKED
+        {
+            aside.reason.clear();
+        }
+        for shock in one
+            .shock_loads
+            .iter_mut()
+            .filter(|shock| shock.by == person)
+        {
+            shock.what.clear();
+        }
+        if one != before {
+            day_records::update(conn, Kind::Equipment, one.id, &one)?;
+        }
+    }
+    for (_, mut one) in day_records::list::<Briefing>(conn, production, Kind::Briefing)? {
+        if one.by == person {
+            one.points.clear();
+            day_records::update(conn, Kind::Briefing, one.id, &one)?;
+        }
+    }
+    for (_, mut one) in day_records::list::<Take>(conn, production, Kind::Take)? {
+        let before = one.clone();
+        if let Some(judged) = one.judged.as_mut().filter(|_| before.called_by == person) {
+            judged.why_not.clear();
+        }
+        if let Some(outcome) = one.outcome.as_mut().filter(|outcome| outcome.by == person) {
+            outcome.note.clear();
+        }
+        if one != before {
+            day_records::update(conn, Kind::Take, one.id, &one)?;
+        }
+    }
+    let policy = productions::get(conn, production)?.map(|found| found.policy);
+    for (_, mut one) in day_records::list::<Incident>(conn, production, Kind::Incident)? {
+        let before = one.clone();
+        if one.by == person {
+            one.what.clear();
+        }
+        let named = policy.as_ref().map(|policy| policy.to_tell(one.kind));
+        for told in one.told.iter_mut().filter(|told| told.by == person) {
+            // Whom the policy names stands in the clear in the trail too.
+            if named
+                .as_ref()
+                .is_none_or(|named| !named.contains(&told.who))
+            {
+                told.who.clear();
+            }
+        }
+        for closing in one.closings.iter_mut().filter(|one| one.person == person) {
+            closing.action.clear();
+        }
+        if one != before {
+            day_records::update(conn, Kind::Incident, one.id, &one)?;
+        }
+    }
+    Ok(())
 }
 
 /// What they wrote beside holds, readings, runs, test shots and revisions.

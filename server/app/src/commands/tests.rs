@@ -25,6 +25,7 @@ use crate::{
 };
 
 mod erasing;
+mod past_day;
 mod replay;
 
 /// Bytes that are different each time, and the same in every run of the tests.

@@ -3,6 +3,7 @@
 
 use std::fs;
 
+use gagwright_clearance::Clearance;
 use gagwright_trail::export::{read_leaves, verify_export, verify_export_against};
 use jiff::Timestamp;
 
@@ -109,6 +110,12 @@ fn told(then: &GagThen, width: usize) -> String {
         "What stopped it:",
         blocks.map(|block| block.reason.clone()).collect(),
     );
+    let day = then.clearance.iter().flat_map(|judged| &judged.day.blocks);
+    list(
+        "What the day waited for:",
+        day.map(|block| block.reason.clone()).collect(),
+    );
+    list("The go:", then.clearance.iter().map(go).collect());
     list(
         "Who had signed, by leaf:",
         then.signed.iter().map(|one| signed(then, one)).collect(),
@@ -147,6 +154,26 @@ fn told(then: &GagThen, width: usize) -> String {
             .collect(),
     );
     text
+}
+
+/// Whether a go was given and stood, in a sentence.
+fn go(judged: &Clearance) -> String {
+    match (&judged.go.open, judged.go.may) {
+        (Some(open), _) if open.lapsed.is_empty() => {
+            format!(
+                "called for take {} at {}; it stood",
+                open.number, open.called_at
+            )
+        }
+        (Some(open), _) => format!(
+            "called for take {} at {}; it no longer stood: {}",
+            open.number,
+            open.called_at,
+            open.lapsed.join(" ")
+        ),
+        (None, true) => format!("not called; it could be, for take {}", judged.go.next),
+        (None, false) => format!("not called, and could not be, for take {}", judged.go.next),
+    }
 }
 
 fn signed(then: &GagThen, one: &SignedThen) -> String {

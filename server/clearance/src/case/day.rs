@@ -72,6 +72,9 @@ pub struct RegisteredItem {
     pub shock_loads: Vec<ShockLoad>,
 }
 
+/// Why a piece is set aside that took a shock load, whoever recorded it.
+pub const SHOCKED: &str = "it took a shock load";
+
 impl RegisteredItem {
     /// Takes the piece back into use after an inspection, unless something has befallen it since: an
     /// inspection that arrives late settles nothing that it did not see.
@@ -90,7 +93,7 @@ impl RegisteredItem {
         if self.quarantined.is_none() {
             self.quarantined = Some(Quarantine {
                 since: shock.at,
-                reason: "it took a shock load".to_owned(),
+                reason: SHOCKED.to_owned(),
                 by: shock.by,
             });
         }

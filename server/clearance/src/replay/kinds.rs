@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use gagwright_casting::PersonId;
 use jiff::Timestamp;
 
-use super::{GagThen, Kept, Leaf, Replay, ReplayError};
+use super::{GagThen, Kept, Leaf, Replay, ReplayError, day::DAY};
 use crate::{
     case::{Agreement, Hold, Reading, RehearsalRun},
     delegation::Delegation,
@@ -57,6 +57,7 @@ pub(super) fn apply(
             let nobody = Kept::Known(super::erased_person(erased));
             replay.people.insert(erased, nobody);
             replay.roles.remove(&erased);
+            replay.day.erase(erased);
             for device in replay
                 .devices
                 .values_mut()
@@ -124,7 +125,6 @@ pub(super) fn apply(
                 signoffs: Vec::new(),
                 readings: Vec::new(),
                 runs: Vec::new(),
-                day: Default::default(),
                 test_shots: Vec::new(),
                 lost_shots: 0,
             };
@@ -175,6 +175,7 @@ pub(super) fn apply(
             gag(replay, leaf)?.runs.push(run);
         }
         "test_shot.logged" => test_shot(replay, leaf, at)?,
+        kind if DAY.contains(&kind) => super::day::apply(replay, leaf, at)?,
         other if SILENT.contains(&other) => {}
         other => replay.strange.push((leaf.entry.index, other.to_owned())),
     }

@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use gagwright_casting::{GagId, PersonId};
 use serde::{Deserialize, Serialize};
 
-use super::{GagThen, Kept, Replay};
+use super::{GagThen, Kept, Replay, day::day_signers};
 use crate::{
     case::{Case, Hold},
     earlier::{carried, revisions},
@@ -56,7 +56,12 @@ impl Replay {
         let case = match (policy, plan) {
             (Some(policy), Some(plan)) => {
                 let cast: BTreeSet<PersonId> = cast(&plan);
-                let signers: BTreeSet<PersonId> = signed.iter().map(Statement::hand).collect();
+                let day = self.day_of(&plan, &cast, &mut lost);
+                let signers: BTreeSet<PersonId> = signed
+                    .iter()
+                    .map(Statement::hand)
+                    .chain(day_signers(&day))
+                    .collect();
                 // Of a signer only the certificates count, and only where the policy asks for some.
                 let proven = |one: &&Statement| {
                     let role = policy.role(one.role);
@@ -85,7 +90,7 @@ impl Replay {
                     devices: self.devices_of(&signers),
                     policy,
                     plan,
-                    day: then.day.clone(),
+                    day,
                     delegations: self.delegations.clone(),
                     resolutions: then.resolutions.clone(),
                     earlier,
@@ -157,7 +162,7 @@ fn cast(plan: &Plan) -> BTreeSet<PersonId> {
 }
 
 /// What cannot be known any more.
-struct Lost {
+pub(super) struct Lost {
     certain: bool,
     told: Vec<String>,
 }
@@ -173,13 +178,13 @@ impl Default for Lost {
 
 impl Lost {
     /// Something the answer depends on.
-    fn needed(&mut self, sentence: String) {
+    pub(super) fn needed(&mut self, sentence: String) {
         self.certain = false;
         self.told.push(sentence);
     }
 
     /// Words that change nothing about the answer.
-    fn words(&mut self, leaf: u64, what: &str) {
+    pub(super) fn words(&mut self, leaf: u64, what: &str) {
         self.told.push(format!(
             "The words beside leaf {leaf} were erased or are not in this file: {what} cannot be read any more; \
              that it was said, when and by whom is known."

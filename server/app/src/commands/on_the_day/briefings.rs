@@ -76,10 +76,8 @@ pub fn brief(
         .fact("facets", json!(briefing.facets))
         .fact("at", json!(briefing.at))
         .fact("attended", json!(briefing.attended))
-        .personal(
-            json!({ "place": briefing.place, "points": briefing.points }),
-            entropy,
-        )
+        .part("place", None, json!(briefing.place), entropy)
+        .personal(json!({ "points": briefing.points }), entropy)
         .append(conn)?;
     let production = actor.production;
     day_records::insert(

@@ -77,7 +77,13 @@ pub fn put(
         .fact("created", json!(created))
         .fact("working_load", json!(item.working_load))
         .fact("inspected_until", json!(item.inspected_until))
-        .personal(json!({ "name": item.name, "rating": item.rating }), entropy)
+        // The production's record, as a plan is: it stays when whoever entered it is erased.
+        .part(
+            "item",
+            None,
+            json!({ "name": item.name, "rating": item.rating }),
+            entropy,
+        )
         .append(conn)?;
     if created {
         let production = actor.production;

@@ -94,18 +94,20 @@ pub fn tell(
     // Who the policy names may stand in the clear; anybody else is a name.
     let named = policy.to_tell(incident.kind).contains(&new.who);
     let fact = named.then_some(&new.who);
-    leaf("incident.told", conn, actor, now, &incident)?
-        .fact("who", json!(fact))
-        .fact("at", json!(new.at))
-        .personal(json!({ "who": new.who }), entropy)
-        .append(conn)?;
     incident.told.push(Told {
-        who: new.who,
+        who: new.who.clone(),
         at: new.at,
         by: actor.person,
     });
     let hats = hats(conn, actor.production)?;
-    settle(conn, &policy, &hats, now, &mut incident)?;
+    settle(&policy, &hats, now, &mut incident);
+    leaf("incident.told", conn, actor, now, &incident)?
+        .fact("who", json!(fact))
+        .fact("at", json!(new.at))
+        .fact("closed", json!(incident.closed_at.is_some()))
+        .personal(json!({ "who": new.who }), entropy)
+        .append(conn)?;
+    day_records::update(conn, Kind::Incident, id, &incident)?;
     Ok(incident)
 }
 
@@ -135,17 +137,19 @@ pub fn close(
             detail: format!("{} is not asked to close it", role_name(new.role)),
         });
     }
-    leaf("incident.closed_by", conn, actor, now, &incident)?
-        .fact("role", json!(new.role))
-        .personal(json!({ "action": new.action }), entropy)
-        .append(conn)?;
     incident.closings.push(Closing {
         role: new.role,
         person: actor.person,
         at: now,
-        action: new.action,
+        action: new.action.clone(),
     });
-    settle(conn, &policy, &hats, now, &mut incident)?;
+    settle(&policy, &hats, now, &mut incident);
+    leaf("incident.closed_by", conn, actor, now, &incident)?
+        .fact("role", json!(new.role))
+        .fact("closed", json!(incident.closed_at.is_some()))
+        .personal(json!({ "action": new.action }), entropy)
+        .append(conn)?;
+    day_records::update(conn, Kind::Incident, id, &incident)?;
     Ok(incident)
 }
 
@@ -178,16 +182,8 @@ fn open(conn: &mut Connection, actor: &Actor, id: RecordId) -> Result<Incident, 
 }
 
 /// Closes it once everybody was told and both names are under it.
-fn settle(
-    conn: &mut Connection,
-    policy: &Policy,
-    hats: &[Member],
-    now: Timestamp,
-    incident: &mut Incident,
-) -> Result<(), CommandError> {
+fn settle(policy: &Policy, hats: &[Member], now: Timestamp, incident: &mut Incident) {
     incident.closed_at = (!is_open(incident, policy, hats)).then_some(now);
-    day_records::update(conn, Kind::Incident, incident.id, incident)?;
-    Ok(())
 }
 
 /// Who holds which hats, as the judge wants them.

@@ -119,8 +119,10 @@ pub fn go(
         .fact("day", json!(take.day))
         .fact("cast", json!(take.cast))
         .fact("stood", json!(judged.is_some_and(|one| one.stood)))
+        // A go is judged by its place too, so that stays when whoever called it is erased.
+        .part("place", None, json!(take.place), entropy)
         .personal(
-            json!({ "place": take.place, "why_not": judged.map(|one| &one.why_not) }),
+            json!({ "why_not": judged.map(|one| &one.why_not) }),
             entropy,
         )
         .append(conn)?;
@@ -225,7 +227,10 @@ pub fn look(
         .fact("person", json!(look.person))
         .fact("day", json!(look.day))
         .fact("at", json!(look.at))
-        .personal(
+        // About the performer, not the medic: erasing the performer takes it away.
+        .part(
+            "look",
+            Some(look.person),
             json!({ "fitness": look.fitness, "head_impact": look.head_impact }),
             entropy,
         )

@@ -1,0 +1,426 @@
+//! What each kind of leaf of the day changes, and how a gag's day stood after the leaves so far.
+
+use std::collections::BTreeSet;
+
+use gagwright_casting::{GagId, PersonId};
+use jiff::Timestamp;
+
+use super::{Kept, Leaf, Replay, ReplayError, rebuilt::Lost};
+use crate::{
+    case::{
+        Briefing, Closing, DayLog, DaySignOff, GoJudged, Incident, Look, Quarantine,
+        RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeOutcome, Told,
+    },
+    day_mark,
+    ids::RecordId,
+    judge,
+    plan::Plan,
+};
+
+/// Kinds that say what happened on the day.
+pub(super) const DAY: [&str; 14] = [
+    "equipment.put",
+    "equipment.quarantined",
+    "equipment.released",
+    "equipment.shock_loaded",
+    "briefing.held",
+    "day.signed",
+    "go.called",
+    "take.ended",
+    "look.recorded",
+    "person.stood_down",
+    "person.returned",
+    "incident.reported",
+    "incident.told",
+    "incident.closed_by",
+];
+
+/// A record with its leaf and the gag it is about.
+type OnGag<T> = (u64, GagId, T);
+
+/// Everything of the day that the leaves so far said, each list in their order.
+#[derive(Clone, Debug, Default)]
+pub(super) struct DayThen {
+    equipment: Vec<RegisteredItem>,
+    briefings: Vec<OnGag<Briefing>>,
+    marks: Vec<(GagId, DaySignOff)>,
+    takes: Vec<OnGag<Take>>,
+    looks: Vec<Look>,
+    /// Looks whose finding cannot be read any more.
+    lost_looks: Vec<(u64, PersonId)>,
+    stand_downs: Vec<StandDown>,
+    incidents: Vec<(u64, Incident)>,
+    /// Leaves whose names or places, which the answer quotes or compares, cannot be read any more.
+    lost_items: BTreeSet<(u64, RecordId)>,
+    lost_places: BTreeSet<u64>,
+}
+
+impl DayThen {
+    /// Nothing that was found in their body is missed any more.
+    pub(super) fn erase(&mut self, person: PersonId) {
+        self.looks.retain(|one| one.person != person);
+        self.lost_looks
+            .retain(|(_, looked_at)| *looked_at != person);
+    }
+}
+
+pub(super) fn apply(
+    replay: &mut Replay,
+    leaf: &Leaf<'_>,
+    at: Timestamp,
+) -> Result<(), ReplayError> {
+    match leaf.entry.kind.as_str() {
+        "equipment.put" => put(&mut replay.day, leaf)?,
+        "equipment.quarantined" => {
+            let set_aside = Quarantine {
+                since: leaf.fact("since")?,
+                reason: leaf.text("reason")?,
+                by: leaf.actor()?,
+            };
+            item(&mut replay.day, leaf)?.quarantined = Some(set_aside);
+        }
+        "equipment.released" => {
+            let until = leaf.fact("inspected_until")?;
+            let item = item(&mut replay.day, leaf)?;
+            item.quarantined = None;
+            item.inspected_until = Some(until);
+        }
+        "equipment.shock_loaded" => {
+            let shock = ShockLoad {
+                id: leaf.fact("shock_load")?,
+                at: leaf.fact("at")?,
+                what: leaf.text("what")?,
+                by: leaf.actor()?,
+            };
+            item(&mut replay.day, leaf)?.shocked(shock);
+        }
+        "briefing.held" => {
+            let held = Briefing {
+                id: leaf.fact("briefing")?,
+                day: leaf.fact("day")?,
+                place: place(&mut replay.day, leaf)?,
+                revision: leaf.fact("revision")?,
+                facets: leaf.fact("facets")?,
+                at: leaf.fact("at")?,
+                by: leaf.actor()?,
+                attended: leaf.fact("attended")?,
+                points: leaf.text("points")?,
+            };
+            let kept = (leaf.entry.index, leaf.gag()?, held);
+            replay.day.briefings.push(kept);
+        }
+        "day.signed" => {
+            let mark = DaySignOff {
+                jws: leaf.fact("jws")?,
+                received_at: at,
+                leaf: leaf.entry.index,
+            };
+            replay.day.marks.push((leaf.gag()?, mark));
+        }
+        "go.called" => go(&mut replay.day, leaf)?,
+        "take.ended" => {
+            let outcome = TakeOutcome {
+                result: leaf.fact("result")?,
+                note: leaf.text("note")?,
+                at: leaf.fact("at")?,
+                by: leaf.actor()?,
+            };
+            let id: RecordId = leaf.fact("take")?;
+            let take = replay.day.takes.iter_mut().find(|(_, _, one)| one.id == id);
+            let (_, _, take) =
+                take.ok_or_else(|| leaf.wrong(format!("no leaf called a go for the take {id}")))?;
+            take.outcome = Some(outcome);
+        }
+        "look.recorded" => look(&mut replay.day, leaf)?,
+        "person.stood_down" => {
+            let down = StandDown {
+                id: leaf.fact("stand_down")?,
+                person: leaf.fact("person")?,
+                from: leaf.fact("from")?,
+                until: leaf.fact("until")?,
+                by: leaf.actor()?,
+                returned: None,
+            };
+            replay.day.stand_downs.push(down);
+        }
+        "person.returned" => {
+            let id: RecordId = leaf.fact("stand_down")?;
+            let back = Returned {
+                at,
+                by: leaf.actor()?,
+            };
+            let down = replay.day.stand_downs.iter_mut().find(|one| one.id == id);
+            down.ok_or_else(|| leaf.wrong(format!("no leaf stood anybody down as {id}")))?
+                .returned = Some(back);
+        }
+        "incident.reported" => {
+            let reported = Incident {
+                id: leaf.fact("incident")?,
+                kind: leaf.fact("kind")?,
+                gag: match &leaf.entry.gag {
+                    Some(_) => Some(leaf.gag()?),
+                    None => None,
+                },
+                at: leaf.fact("at")?,
+                by: leaf.actor()?,
+                what: leaf.text("what")?,
+                told: Vec::new(),
+                closings: Vec::new(),
+                closed_at: None,
+            };
+            replay.day.incidents.push((leaf.entry.index, reported));
+        }
+        "incident.told" => {
+            let named: Option<String> = leaf.fact("who")?;
+            let told = Told {
+                who: match named {
+                    Some(who) => who,
+                    None => leaf.text("who")?,
+                },
+                at: leaf.fact("at")?,
+                by: leaf.actor()?,
+            };
+            incident(replay, leaf, at)?.told.push(told);
+        }
+        "incident.closed_by" => {
+            let closing = Closing {
+                role: leaf.fact("role")?,
+                person: leaf.actor()?,
+                at,
+                action: leaf.text("action")?,
+            };
+            incident(replay, leaf, at)?.closings.push(closing);
+        }
+        other => return Err(leaf.wrong(format!("{other} is no kind of the day"))),
+    }
+    Ok(())
+}
+
+fn put(day: &mut DayThen, leaf: &Leaf<'_>) -> Result<(), ReplayError> {
+    let id: RecordId = leaf.fact("item")?;
+    let mut text = |name: &str| {
+        Ok::<_, ReplayError>(match leaf.part("item", &format!("/{name}"))? {
+            Kept::Known(text) => text,
+            Kept::Gone { leaf } => {
+                day.lost_items.insert((leaf, id));
+                String::new()
+            }
+        })
+    };
+    let (name, rating) = (text("name")?, text("rating")?);
+    let before = day.equipment.iter_mut().find(|one| one.id == id);
+    let (quarantined, shock_loads) = match &before {
+        Some(one) => (one.quarantined.clone(), one.shock_loads.clone()),
+        None => (None, Vec::new()),
+    };
+    let put = RegisteredItem {
+        id,
+        serial: leaf.fact("serial")?,
+        name,
+        working_load: leaf.fact("working_load")?,
+        rating,
+        inspected_until: leaf.fact("inspected_until")?,
+        quarantined,
+        shock_loads,
+    };
+    // What an entry says replaces what earlier ones said.
+    day.lost_items
+        .retain(|(lost, of)| *of != id || *lost == leaf.entry.index);
+    match before {
+        Some(before) => *before = put,
+        None => day.equipment.push(put),
+    }
+    Ok(())
+}
+
+fn item<'d>(day: &'d mut DayThen, leaf: &Leaf<'_>) -> Result<&'d mut RegisteredItem, ReplayError> {
+    let id: RecordId = leaf.fact("item")?;
+    let found = day.equipment.iter_mut().find(|one| one.id == id);
+    found.ok_or_else(|| leaf.wrong(format!("no leaf entered the piece of equipment {id}")))
+}
+
+fn place(day: &mut DayThen, leaf: &Leaf<'_>) -> Result<String, ReplayError> {
+    Ok(match leaf.part("place", "")? {
+        Kept::Known(place) => place,
+        Kept::Gone { leaf } => {
+            day.lost_places.insert(leaf);
+            String::new()
+        }
+    })
+}
+
+fn go(day: &mut DayThen, leaf: &Leaf<'_>) -> Result<(), ReplayError> {
+    let why_not = match leaf.part("said", "/why_not")? {
+        Kept::Known(why_not) => why_not,
+        Kept::Gone { .. } => Vec::new(),
+    };
+    let take = Take {
+        id: leaf.fact("take")?,
+        number: leaf.fact("number")?,
+        called_at: leaf.fact("called_at")?,
+        called_by: leaf.actor()?,
+        revision: leaf.fact("revision")?,
+        plan_digest: leaf.fact("plan_digest")?,
+        day: leaf.fact("day")?,
+        place: place(day, leaf)?,
+        cast: leaf.fact("cast")?,
+        judged: Some(GoJudged {
+            stood: leaf.fact("stood")?,
+            why_not,
+        }),
+        outcome: None,
+    };
+    day.takes.push((leaf.entry.index, leaf.gag()?, take));
+    Ok(())
+}
+
+fn look(day: &mut DayThen, leaf: &Leaf<'_>) -> Result<(), ReplayError> {
+    let person: PersonId = leaf.fact("person")?;
+    let fitness = leaf.part("look", "/fitness")?;
+    let head_impact = leaf.part("look", "/head_impact")?;
+    let (Kept::Known(fitness), Kept::Known(head_impact)) = (fitness, head_impact) else {
+        day.lost_looks.push((leaf.entry.index, person));
+        return Ok(());
+    };
+    day.looks.push(Look {
+        id: leaf.fact("look")?,
+        gag: leaf.gag()?,
+        take: leaf.fact("take")?,
+        person,
+        day: leaf.fact("day")?,
+        fitness,
+        head_impact,
+        at: leaf.fact("at")?,
+        by: leaf.actor()?,
+    });
+    Ok(())
+}
+
+/// The incident that a leaf is about, closed when the leaf says that it closed it.
+fn incident<'r>(
+    replay: &'r mut Replay,
+    leaf: &Leaf<'_>,
+    at: Timestamp,
+) -> Result<&'r mut Incident, ReplayError> {
+    let id: RecordId = leaf.fact("incident")?;
+    let closed: bool = leaf.fact("closed")?;
+    let found = replay
+        .day
+        .incidents
+        .iter_mut()
+        .find(|(_, one)| one.id == id);
+    let (_, found) =
+        found.ok_or_else(|| leaf.wrong(format!("no leaf reported the incident {id}")))?;
+    if closed {
+        found.closed_at = Some(at);
+    }
+    Ok(found)
+}
+
+/// Who signed the day.
+pub(super) fn day_signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
+    log.signoffs
+        .iter()
+        .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
+        .map(|statement| statement.signer)
+}
+
+fn of_gag<T: Clone>(all: &[OnGag<T>], gag: GagId) -> Vec<T> {
+    let here = all.iter().filter(|(_, of, _)| *of == gag);
+    here.map(|(_, _, one)| one.clone()).collect()
+}
+
+impl Replay {
+    /// What of the day bears on one gag, with what of it cannot be known any more.
+    pub(super) fn day_of(&self, plan: &Plan, cast: &BTreeSet<PersonId>, lost: &mut Lost) -> DayLog {
+        let (day, gag) = (&self.day, plan.gag);
+        self.lost_of_the_day(plan, cast, lost);
+        let listed = &plan.facets.rigging.equipment;
+        let used = |one: &&RegisteredItem| listed.iter().any(|item| item.serial == one.serial);
+        let mut taken = Vec::new();
+        for (other, then) in &self.gags {
+            let takes = of_gag(&day.takes, *other);
+            if *other == gag || takes.is_empty() {
+                continue;
+            }
+            match &then.plan {
+                Kept::Known(plan) => taken.extend(judge::taken(plan, &takes)),
+                Kept::Gone { leaf } => {
+                    if takes
+                        .iter()
+                        .any(|one| one.cast.values().any(|who| cast.contains(who)))
+                    {
+                        lost.needed(format!(
+                            "The plan of another gag, leaf {leaf}, is not in this file: what its takes put the \
+                             people cast through cannot be known."
+                        ));
+                    }
+                }
+            }
+        }
+        taken.retain(|one| cast.contains(&one.person));
+        let marks = day.marks.iter().filter(|(of, _)| *of == gag);
+        let looks = day.looks.iter().filter(|one| cast.contains(&one.person));
+        let downs = day.stand_downs.iter();
+        let incidents = day.incidents.iter().map(|(_, one)| one);
+        DayLog {
+            equipment: day.equipment.iter().filter(used).cloned().collect(),
+            briefings: of_gag(&day.briefings, gag),
+            signoffs: marks.map(|(_, mark)| mark.clone()).collect(),
+            takes: of_gag(&day.takes, gag),
+            looks: looks.cloned().collect(),
+            stand_downs: downs
+                .filter(|one| cast.contains(&one.person))
+                .cloned()
+                .collect(),
+            incidents: incidents
+                .filter(|one| one.gag.is_none_or(|of| of == gag))
+                .cloned()
+                .collect(),
+            taken,
+        }
+    }
+
+    fn lost_of_the_day(&self, plan: &Plan, cast: &BTreeSet<PersonId>, lost: &mut Lost) {
+        let (day, gag) = (&self.day, plan.gag);
+        for (leaf, person) in &day.lost_looks {
+            if cast.contains(person) {
+                lost.needed(format!(
+                    "What the medic found of {person}, leaf {leaf}, was erased or is not in this file: whether \
+                     they could go on cannot be known any more."
+                ));
+            }
+        }
+        let listed = &plan.facets.rigging.equipment;
+        for (leaf, id) in &day.lost_items {
+            let serial = day.equipment.iter().find(|one| one.id == *id);
+            if serial.is_some_and(|one| listed.iter().any(|item| item.serial == one.serial)) {
+                lost.words(
+                    *leaf,
+                    "what the piece of equipment was called and rated for",
+                );
+            }
+        }
+        for (leaf, of, _) in day.briefings.iter().filter(|(_, of, _)| *of == gag) {
+            if *of == gag && self.gone.contains(leaf) {
+                lost.words(*leaf, "what the briefing said");
+            }
+        }
+        for (leaf, _, take) in day.takes.iter().filter(|(_, of, _)| *of == gag) {
+            if day.lost_places.contains(leaf) && take.outcome.is_none() {
+                lost.needed(format!(
+                    "The place of the go, leaf {leaf}, is not in this file: whether the go still stood cannot be \
+                     known."
+                ));
+            } else if self.gone.contains(leaf) {
+                lost.words(*leaf, "what the server answered to the go");
+            }
+        }
+        let on = |one: &Incident| one.gag.is_none_or(|of| of == gag);
+        for (leaf, _) in day.incidents.iter().filter(|(_, one)| on(one)) {
+            if self.gone.contains(leaf) {
+                lost.words(*leaf, "what the incident was");
+            }
+        }
+    }
+}
