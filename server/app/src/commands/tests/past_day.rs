@@ -127,7 +127,7 @@ fn play(conn: &mut Connection, stage: &mut Stage, gag: GagId) -> Result<PersonId
     let draft = marks::draft(conn, &coordinator, now, gag, Role::Coordinator, None)?;
     let (device, key) = &stage.keys[&coordinator.person];
     let mut statement = draft.statement;
-    statement.id = SignOffId(Uuid::from_u128(4));
+    statement.id = gagwright_clearance::SignOffId(Uuid::from_u128(4));
     statement.device = *device;
     let jws = day_mark::sign(&statement, key)?;
     marks::submit(conn, &coordinator, now, gag, &jws)?;
