@@ -11,7 +11,7 @@ use crate::{
         Briefing, Closing, DayLog, DaySignOff, GoJudged, Incident, Look, Quarantine,
         RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeOutcome, Told,
     },
-    day_mark,
+    day_mark::{self, plain},
     ids::RecordId,
     judge,
     plan::Plan,
@@ -140,6 +140,7 @@ pub(super) fn apply(
                 until: leaf.fact("until")?,
                 by: leaf.actor()?,
                 returned: None,
+                after_look: false,
             };
             replay.day.stand_downs.push(down);
         }
@@ -336,15 +337,21 @@ impl Replay {
         let (day, gag) = (&self.day, plan.gag);
         self.lost_of_the_day(plan, cast, lost);
         let listed = &plan.facets.rigging.equipment;
-        let used = |one: &&RegisteredItem| listed.iter().any(|item| item.serial == one.serial);
-        let mut taken = Vec::new();
+        let used = |one: &&RegisteredItem| {
+            let mut listed = listed.iter();
+            listed.any(|item| plain(&item.serial) == plain(&one.serial))
+        };
+        let (mut taken, mut practised) = (Vec::new(), Vec::new());
         for (other, then) in &self.gags {
             let takes = of_gag(&day.takes, *other);
             if *other == gag || takes.is_empty() {
                 continue;
             }
             match &then.plan {
-                Kept::Known(plan) => taken.extend(judge::taken(plan, &takes)),
+                Kept::Known(plan) => {
+                    taken.extend(judge::taken(plan, &takes));
+                    practised.extend(judge::practised(plan, &takes));
+                }
                 Kept::Gone { leaf } => {
                     if takes
                         .iter()
@@ -359,6 +366,7 @@ impl Replay {
             }
         }
         taken.retain(|one| cast.contains(&one.person));
+        practised.retain(|one| cast.contains(&one.person));
         let marks = day.marks.iter().filter(|(of, _)| *of == gag);
         let looks = day.looks.iter().filter(|one| cast.contains(&one.person));
         let downs = day.stand_downs.iter();
@@ -378,6 +386,7 @@ impl Replay {
                 .cloned()
                 .collect(),
             taken,
+            practised,
         }
     }
 
@@ -394,7 +403,11 @@ impl Replay {
         let listed = &plan.facets.rigging.equipment;
         for (leaf, id) in &day.lost_items {
             let serial = day.equipment.iter().find(|one| one.id == *id);
-            if serial.is_some_and(|one| listed.iter().any(|item| item.serial == one.serial)) {
+            if serial.is_some_and(|one| {
+                listed
+                    .iter()
+                    .any(|item| plain(&item.serial) == plain(&one.serial))
+            }) {
                 lost.words(
                     *leaf,
                     "what the piece of equipment was called and rated for",

@@ -89,18 +89,13 @@ fn play(conn: &mut Connection, stage: &mut Stage, gag: GagId) -> Result<PersonId
     same(conn, stage, gag)?;
     equipment::put(conn, &coordinator, stage.tick(), item("b"), &mut bytes)?;
     same(conn, stage, gag)?;
-    let back = || BackInUse {
+    let at = stage.tick();
+    let back = BackInUse {
         found: "sound".into(),
         inspected_until: day,
+        at,
     };
-    equipment::release(
-        conn,
-        &rigger,
-        stage.tick(),
-        record_id(1),
-        back(),
-        &mut bytes,
-    )?;
+    equipment::release(conn, &rigger, at, record_id(1), back, &mut bytes)?;
     same(conn, stage, gag)?;
     let at = stage.tick();
     let shock = NewShockLoad {
