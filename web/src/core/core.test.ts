@@ -108,7 +108,14 @@ describe('writes not sent yet', () => {
         at: now.toISOString(),
         place: '',
       }),
-      write('run', page.gag.id, { id: uuidv7(), rung: 'bag', good: true, note: '' }),
+      write('run', page.gag.id, {
+        id: uuidv7(),
+        rung: 'bag',
+        good: true,
+        note: '',
+        revision: page.plan.revision,
+        at: now.toISOString(),
+      }),
     ];
     const laid = lay(page, writes, MEDIC);
     expect(laid.counted).toBe(2);

@@ -48,7 +48,15 @@ const entries = {
       at: '2026-11-22T09:59:00Z',
       place: 'Ledge',
     }),
-  run: () => write('run', `/gags/${gag}/runs`, { id: uuidv7(), rung: 'bag', good: false, note: '', revision: 1, at: new Date().toISOString() }),
+  run: () =>
+    write('run', `/gags/${gag}/runs`, {
+      id: uuidv7(),
+      rung: 'bag',
+      good: false,
+      note: '',
+      revision: 1,
+      at: new Date().toISOString(),
+    }),
   revision: () => {
     const facets = structuredClone(plan.facets);
     facets.medical.cover = 'Doctor';

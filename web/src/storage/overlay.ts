@@ -191,7 +191,7 @@ class Desk {
         const { revision, ...run } = body as Record<string, unknown>;
         // A run counts for what was rehearsed; of another revision nothing is known here.
         const facets = revision === this.one.plan.revision ? this.#hashes(this.one.plan.facets) : {};
-        return addNew(this.one.runs, { ...run, facets, by } as unknown as RehearsalRun);
+        return addNew(this.one.runs, { at, ...run, facets, by } as unknown as RehearsalRun);
       }
       case 'test_shot': {
         const made = { ...body, gag: this.#page.gag.id, recorded_by: by, recorded_at: at };
