@@ -41,7 +41,7 @@ fn story(database: &str) -> Result<(), Trouble> {
         &coordinator,
         &format!("/productions/{}/gags", coordinator.production),
     )?;
-    assert_eq!(gags.len(), 12);
+    assert_eq!(gags.len(), 14);
     let cleared = by_state(&gags, "cleared").ok_or("no gag of the demo is cleared")?;
     let id = text(cleared, "/id");
     let (status, page) = coordinator.get(&format!("/gags/{id}"))?;
@@ -74,7 +74,10 @@ fn story(database: &str) -> Result<(), Trouble> {
     let before = trail_size(&observer)?;
     let (status, problem) = observer.post(
         &format!("/gags/{id}/runs"),
-        &json!({"id": Uuid::now_v7(), "rung": "dry", "good": true}),
+        &json!({
+            "id": Uuid::now_v7(), "rung": "dry", "good": true, "revision": 1,
+            "at": "2026-01-05T09:00:00Z",
+        }),
     )?;
     assert_eq!(
         (status, text(&problem, "/code").as_str()),

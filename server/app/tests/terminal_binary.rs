@@ -111,8 +111,17 @@ fn the_story_comes_out_and_leaves_everything_it_names() {
     ));
     let items = matches[0]["items"].as_array().unwrap();
     assert_eq!(
-        items[0]["verdict"]["outcome"], "qualified",
-        "who has consented comes first"
+        items[0]["verdict"]["outcome"], "conditional",
+        "whoever has only to consent comes first"
+    );
+    let burned = items.iter().any(|one| {
+        let findings = one["verdict"]["findings"].as_array().unwrap().iter();
+        let mut spent = findings.filter(|one| one["requirement"]["kind"] == "daily_exposure");
+        spent.any(|one| one["standing"] == "not_met")
+    });
+    assert!(
+        burned,
+        "who burned in the take has had the only burn that the day allows"
     );
     assert!(
         items
@@ -140,7 +149,8 @@ fn the_story_comes_out_and_leaves_everything_it_names() {
             database,
         ],
     );
-    assert_eq!(json(&packet)["state"], "Cleared");
+    // The story's take was the only burn that its day allows.
+    assert_eq!(json(&packet)["state"], "Blocked");
     assert!(folder.path().join("p.proof.json").exists());
 
     fs::write(

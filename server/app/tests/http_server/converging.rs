@@ -99,6 +99,7 @@ fn hour<'a>(
         statement.device.0 = phone.device;
         statement.decision = decision;
         statement.signed_at = serde_json::from_value(minute(minutes)).unwrap();
+        statement.good_until = statement.signed_at + SignedDuration::from_hours(11);
         let jws = day_mark::sign(&statement, &phone.key).unwrap();
         entry(
             phone,
