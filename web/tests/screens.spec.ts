@@ -30,13 +30,16 @@ for (const [title, who, part] of walks()) {
       await open(page, view, scene, en);
       await wear(page, 'daylight');
       await page.screenshot({ path: `${pictures}${size}/${view.name}-daylight.png`, fullPage: true });
+      await wear(page, 'slate');
+      await page.screenshot({ path: `${pictures}${size}/${view.name}-slate.png`, fullPage: true });
+      await wear(page, 'daylight');
+      // Not before the pictures: a long list with everything unfolded takes a minute to draw.
       await unfold(page);
       // Colours are the same in every size; the other theme's are looked at with everything else, below.
       if (size === 'phone') {
         expect.soft(await barriers(page, 'colours'), `${view.name}, daylight`).toEqual([]);
       }
       await wear(page, 'slate');
-      await page.screenshot({ path: `${pictures}${size}/${view.name}-slate.png`, fullPage: true });
       // A tablet shows what the phone or the desk does.
       await holdToRules(page, `${view.name}, slate`, size, size === 'tablet');
     }
