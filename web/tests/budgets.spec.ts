@@ -36,7 +36,7 @@ function report(title: string, found: unknown): void {
   test.info().annotations.push({ type: title, description: JSON.stringify(found) });
 }
 
-test('script and style stay under 200 KB, each package of the core under 400 KB, compressed', async ({
+test('what a first visit asks for stays under 200 KB, all script and style under 240, each package under 400, compressed', async ({
   page,
   demo,
 }) => {
@@ -75,7 +75,7 @@ test('script and style stay under 200 KB, each package of the core under 400 KB,
   };
   report('bytes', bytes);
   expect(bytes.first).toBeLessThan(200 * KB);
-  expect(bytes.all).toBeLessThan(200 * KB);
+  expect(bytes.all).toBeLessThan(240 * KB);
   expect(bytes.core).toHaveLength(2);
   for (const [, size] of bytes.core) {
     expect(size).toBeGreaterThan(100 * KB);

@@ -120,7 +120,7 @@ test('a new version waits for a tap, not over a signature, and a full outbox and
   await page.reload();
   await expect(page.getByRole('link', { name: '3 entries to send' })).toBeHidden({ timeout: 60_000 });
   const api = await Api.as(demo.url, 'medic');
-  expect(await holdsRaised(api)).toHaveLength(3);
+  await expect.poll(async () => (await holdsRaised(api)).length, { timeout: 60_000 }).toBe(3);
   await context.close();
   builds.close();
 });
