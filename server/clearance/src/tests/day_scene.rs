@@ -9,8 +9,8 @@ use uuid::Uuid;
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::{
-        Briefing, DaySignOff, Fitness, Look, ReadingKind, RegisteredItem, RoleStanding, RoleState,
-        ShockLoad, Take, TakeOutcome, TakeResult,
+        Briefing, DayBlockKind, DaySignOff, Fitness, Look, ReadingKind, RegisteredItem,
+        RoleStanding, RoleState, ShockLoad, Take, TakeOutcome, TakeResult,
     },
     day_mark::{self, DayStatement},
     facets::{Band, Equipment},
@@ -149,6 +149,14 @@ impl Scene {
         let marks = self.judged().day.marks;
         let found = marks.into_iter().find(|one| one.role == role);
         found.unwrap_or_else(|| panic!("{} is not asked for the day", role.name()))
+    }
+
+    /// The kinds of what stands against a go, each once.
+    pub fn why_not(&self) -> Vec<DayBlockKind> {
+        let why_not = self.judged().go.why_not;
+        let mut kinds: Vec<_> = why_not.iter().map(|one| one.kind).collect();
+        kinds.dedup();
+        kinds
     }
 
     /// Calls a go, whether or not it may be called.

@@ -17,24 +17,12 @@ use crate::{
     scene::{Scene, person_of},
 };
 
-fn kinds(scene: &Scene) -> Vec<DayBlockKind> {
-    let mut kinds: Vec<_> = scene
-        .judged()
-        .go
-        .why_not
-        .iter()
-        .map(|one| one.kind)
-        .collect();
-    kinds.dedup();
-    kinds
-}
-
 #[test]
 fn a_morning_waits_for_the_briefing_the_reading_and_the_marks() {
     let scene = Scene::morning();
     assert_eq!(scene.judged().state, ClearanceState::Cleared);
     assert_eq!(
-        kinds(&scene),
+        scene.why_not(),
         [
             DayBlockKind::Briefing,
             DayBlockKind::Reading,
@@ -48,7 +36,7 @@ fn a_morning_waits_for_the_briefing_the_reading_and_the_marks() {
 fn no_go_while_the_plan_is_not_cleared() {
     let mut scene = Scene::ready();
     scene.hold(None);
-    assert_eq!(kinds(&scene), [DayBlockKind::Plan]);
+    assert_eq!(scene.why_not(), [DayBlockKind::Plan]);
     assert!(scene.judged().day.stands);
 }
 
@@ -59,11 +47,11 @@ fn no_go_on_another_day_than_the_plans_unless_briefed_for_it() {
     // The day is past: today is judged, and nobody was briefed for it.
     let judged = scene.judged();
     assert_eq!(judged.day.day, date(2026, 4, 3));
-    assert!(kinds(&scene).contains(&DayBlockKind::Briefing));
+    assert!(scene.why_not().contains(&DayBlockKind::Briefing));
     let mut early = Scene::cleared();
     early.now = crate::scene::time("2026-03-10T09:00:00Z");
     assert_eq!(early.judged().day.day, DAY);
-    assert!(kinds(&early).contains(&DayBlockKind::NotToday));
+    assert!(early.why_not().contains(&DayBlockKind::NotToday));
 }
 
 #[test]
@@ -77,7 +65,7 @@ fn people_are_judged_again_for_another_day() {
     scene.reading(ReadingKind::Wind, 2.0);
     scene.everyone_signs_the_day();
     let why = scene.judged().go.why_not;
-    assert_eq!(kinds(&scene), [DayBlockKind::Performer], "{why:?}");
+    assert_eq!(scene.why_not(), [DayBlockKind::Performer], "{why:?}");
     assert!(why[0].reason.contains("on 2026-03-15"), "{why:?}");
 }
 
@@ -90,7 +78,7 @@ fn a_reading_grows_old() {
     assert!(scene.judged().go.may);
     scene.later(SignedDuration::from_mins(1));
     let why = scene.judged().go.why_not;
-    assert_eq!(kinds(&scene), [DayBlockKind::Reading]);
+    assert_eq!(scene.why_not(), [DayBlockKind::Reading]);
     assert!(
         why[0].reason.ends_with("a reading counts for 20 min."),
         "{why:?}"
@@ -148,13 +136,13 @@ fn a_go_is_spent_by_its_take_and_the_next_needs_the_medics_look() {
     assert_eq!(scene.judged().go.next, 1);
     let take = scene.calls_go();
     let judged = scene.judged();
-    assert_eq!(kinds(&scene), [DayBlockKind::OpenTake]);
+    assert_eq!(scene.why_not(), [DayBlockKind::OpenTake]);
     assert_eq!(
         judged.go.open.as_ref().unwrap().lapsed,
         Vec::<String>::new()
     );
     scene.ends(take, TakeResult::NotGood);
-    assert_eq!(kinds(&scene), [DayBlockKind::Look]);
+    assert_eq!(scene.why_not(), [DayBlockKind::Look]);
     scene.looked(Some(take), Fitness::Limits, false);
     let judged = scene.judged();
     assert!(judged.go.may && judged.go.next == 2);
@@ -183,7 +171,7 @@ fn a_hold_raised_and_released_after_the_go_has_voided_it() {
 fn an_unfit_performer_waits_for_the_medic() {
     let mut scene = Scene::ready();
     scene.looked(None, Fitness::Unfit, false);
-    assert_eq!(kinds(&scene), [DayBlockKind::StoodDown]);
+    assert_eq!(scene.why_not(), [DayBlockKind::StoodDown]);
     scene.looked(None, Fitness::Fit, false);
     assert!(scene.judged().go.may);
 }
@@ -201,7 +189,7 @@ fn whoever_is_stood_down_does_not_perform_until_they_are_back() {
         returned: None,
         after_look: false,
     });
-    assert_eq!(kinds(&scene), [DayBlockKind::StoodDown]);
+    assert_eq!(scene.why_not(), [DayBlockKind::StoodDown]);
     scene.case.day.stand_downs[0].returned = Some(Returned {
         at,
         by: person_of(Role::Performer),
@@ -222,7 +210,10 @@ fn equipment_in_quarantine_blocks_the_plan_and_the_day() {
     assert_eq!(judged.state, ClearanceState::Blocked);
     assert!(judged.blocks[0].reason.contains("in quarantine since"));
     assert!(judged.blocks[0].reason.ends_with("A frayed strap."));
-    assert_eq!(kinds(&scene), [DayBlockKind::Plan, DayBlockKind::Equipment]);
+    assert_eq!(
+        scene.why_not(),
+        [DayBlockKind::Plan, DayBlockKind::Equipment]
+    );
 }
 
 #[test]
@@ -396,7 +387,7 @@ fn a_decline_for_the_day_stands_until_its_signer_says_otherwise() {
     statement.decision = crate::signoff::Decision::Decline;
     scene.hand_in_day(&statement).unwrap();
     assert_eq!(scene.day_mark(Role::Medic).state, RoleState::Declined);
-    assert_eq!(kinds(&scene), [DayBlockKind::Decline]);
+    assert_eq!(scene.why_not(), [DayBlockKind::Decline]);
     scene.signs_the_day(Role::Medic);
     assert!(scene.judged().go.may);
 }

@@ -14,18 +14,6 @@ use crate::{
     signoff::Decision,
 };
 
-fn why_not(scene: &Scene) -> Vec<DayBlockKind> {
-    let mut kinds: Vec<_> = scene
-        .judged()
-        .go
-        .why_not
-        .iter()
-        .map(|one| one.kind)
-        .collect();
-    kinds.dedup();
-    kinds
-}
-
 #[test]
 fn a_yes_said_before_a_no_does_not_lift_it_by_arriving_after() {
     let mut scene = Scene::cleared();
@@ -85,7 +73,7 @@ fn marks_and_briefing_of_one_shift_do_not_serve_the_next_morning() {
     let judged = scene.judged();
     assert_eq!(judged.day.day, DAY, "it is still that day somewhere");
     assert_eq!(
-        why_not(&scene),
+        scene.why_not(),
         [DayBlockKind::Briefing, DayBlockKind::Lapsed]
     );
 }
@@ -100,14 +88,14 @@ fn midnight_frees_nobody_who_struck_their_head() {
     scene.later(SignedDuration::from_hours(1));
     let everyone = scene.judged().day.briefing.attended;
     scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", everyone);
-    assert!(why_not(&scene).contains(&DayBlockKind::StoodDown));
+    assert!(scene.why_not().contains(&DayBlockKind::StoodDown));
     scene.later(SignedDuration::from_hours(22));
     let everyone = scene.judged().day.briefing.attended;
     scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", everyone.clone());
-    assert!(why_not(&scene).contains(&DayBlockKind::StoodDown));
+    assert!(scene.why_not().contains(&DayBlockKind::StoodDown));
     scene.later(SignedDuration::from_hours(2));
     scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", everyone);
-    assert!(!why_not(&scene).contains(&DayBlockKind::StoodDown));
+    assert!(!scene.why_not().contains(&DayBlockKind::StoodDown));
 }
 
 #[test]
@@ -117,10 +105,10 @@ fn a_look_is_owed_over_midnight() {
     scene.ends(take, TakeResult::Good);
     let everyone = scene.judged().day.briefing.attended;
     scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", everyone);
-    assert!(why_not(&scene).contains(&DayBlockKind::Look));
+    assert!(scene.why_not().contains(&DayBlockKind::Look));
     // A medic who has not heard of the take looks all the same.
     scene.looked(None, Fitness::Fit, false);
-    assert!(!why_not(&scene).contains(&DayBlockKind::Look));
+    assert!(!scene.why_not().contains(&DayBlockKind::Look));
 }
 
 #[test]

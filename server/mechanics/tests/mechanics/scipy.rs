@@ -1,5 +1,6 @@
 //! Our models held against SciPy: `fixtures/scipy.json` is made by `tests/reference/make_fixtures.py`,
 //! which states each problem in plain numbers and solves it with `scipy.integrate.solve_ivp`.
+use crate::common::number;
 use gagwright_mechanics::models::{
     conduction::Outside,
     line_arrest::stop_damped,
@@ -10,19 +11,8 @@ use gagwright_mechanics::models::{
 };
 use serde_json::Value;
 
-/// The cases of one table, as (given, found).
 fn cases(table: &str) -> Vec<(Value, Value)> {
-    let all: Value = serde_json::from_str(include_str!("../fixtures/scipy.json")).unwrap();
-    let cases = all[table].as_array().unwrap();
-    assert!(!cases.is_empty());
-    cases
-        .iter()
-        .map(|case| (case["given"].clone(), case["found"].clone()))
-        .collect()
-}
-
-fn number(value: &Value, name: &str) -> f64 {
-    value[name].as_f64().unwrap()
+    crate::common::cases(include_str!("../fixtures/scipy.json"), table)
 }
 
 /// Asserts that `ours` is within `relative` of what SciPy found under `name`.

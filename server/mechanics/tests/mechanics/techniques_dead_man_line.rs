@@ -1,6 +1,7 @@
 //! The dead-man line against outside values, against SciPy (`tests/reference/fixtures/tether.py`), and what
 //! it says of worked cases.
 
+use crate::common::number;
 use crate::common::{
     GRAVITY, Given,
     Given::{Exact, Option as Name},
@@ -131,17 +132,7 @@ fn level_stops_are_the_shared_model() {
 }
 
 fn cases(table: &str) -> Vec<(Value, Value)> {
-    let all: Value = serde_json::from_str(include_str!("../fixtures/tether.json")).unwrap();
-    let cases = all[table].as_array().unwrap();
-    assert!(!cases.is_empty());
-    cases
-        .iter()
-        .map(|case| (case["given"].clone(), case["found"].clone()))
-        .collect()
-}
-
-fn number(value: &Value, name: &str) -> f64 {
-    value[name].as_f64().unwrap()
+    crate::common::cases(include_str!("../fixtures/tether.json"), table)
 }
 
 #[test]

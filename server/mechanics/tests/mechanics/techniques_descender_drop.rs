@@ -1,6 +1,7 @@
 //! The descender drop against outside values, against SciPy (`tests/reference/fixtures/long_line.py`),
 //! and what it says of worked cases.
 
+use crate::common::number;
 use crate::common::{
     GRAVITY, Given,
     Given::{Exact, Option as Name},
@@ -121,17 +122,7 @@ fn a_rope_at_the_limit_of_its_standard() {
 }
 
 fn cases(table: &str) -> Vec<(Value, Value)> {
-    let all: Value = serde_json::from_str(include_str!("../fixtures/long_line.json")).unwrap();
-    let cases = all[table].as_array().unwrap();
-    assert!(!cases.is_empty());
-    cases
-        .iter()
-        .map(|case| (case["given"].clone(), case["found"].clone()))
-        .collect()
-}
-
-fn number(value: &Value, name: &str) -> f64 {
-    value[name].as_f64().unwrap()
+    crate::common::cases(include_str!("../fixtures/long_line.json"), table)
 }
 
 fn line(given: &Value) -> LongLine {

@@ -1,6 +1,7 @@
 //! The run assist and the towed surface against outside values, against SciPy
 //! (`tests/reference/fixtures/running.py`), and what they say of worked cases.
 
+use crate::common::number;
 use crate::common::{
     GRAVITY, Given,
     Given::{Exact, Option as Name},
@@ -25,17 +26,7 @@ fn towed(changes: &[(&str, Given)]) -> Assessment {
 }
 
 fn cases(table: &str) -> Vec<(Value, Value)> {
-    let all: Value = serde_json::from_str(include_str!("../fixtures/running.json")).unwrap();
-    let cases = all[table].as_array().unwrap();
-    assert!(!cases.is_empty());
-    cases
-        .iter()
-        .map(|case| (case["given"].clone(), case["found"].clone()))
-        .collect()
-}
-
-fn number(value: &Value, name: &str) -> f64 {
-    value[name].as_f64().unwrap()
+    crate::common::cases(include_str!("../fixtures/running.json"), table)
 }
 
 fn rig(given: &Value) -> Assist {

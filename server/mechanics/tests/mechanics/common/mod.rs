@@ -6,6 +6,7 @@
 use gagwright_mechanics::{
     Assessment, Check, Figure, InputValue, Inputs, ParameterKind, Quantity, Status, Technique, find,
 };
+use serde_json::Value;
 
 pub const GRAVITY: f64 = 9.806_65;
 pub const POUND_FORCE: f64 = 4.448_221_615_260_5;
@@ -321,4 +322,20 @@ pub fn assess_exactly(technique: &str, changes: &[(&str, Given)]) -> Assessment 
         }
     }
     technique.assess(&given).unwrap()
+}
+
+/// The cases of one table of a fixture, as (given, found).
+pub fn cases(fixture: &str, table: &str) -> Vec<(Value, Value)> {
+    let all: Value = serde_json::from_str(fixture).unwrap();
+    let cases = all[table].as_array().unwrap();
+    assert!(!cases.is_empty());
+    cases
+        .iter()
+        .map(|case| (case["given"].clone(), case["found"].clone()))
+        .collect()
+}
+
+/// A number of a case by its name.
+pub fn number(value: &Value, name: &str) -> f64 {
+    value[name].as_f64().unwrap()
 }
