@@ -242,6 +242,18 @@ export const views: Record<Who, View[]> = {
         await page.getByLabel(t.past.gag).selectOption({ label: 'G01, Sael walks out of the fuel shed' });
         await page.getByLabel(t.past.moment).fill(localMinute(new Date()));
         await press(page.getByRole('button', { name: t.past.look, exact: true }));
+        // The day is shown as it stood, and nothing can be done to it.
+        const then = page.getByRole('region', { name: t.past.answer });
+        for (const part of [
+          t.onDay.briefing,
+          t.onDay.readings,
+          t.onDay.equipment,
+          t.onDay.marks,
+          t.onDay.takes,
+        ]) {
+          await expect(then.getByRole('heading', { name: part, exact: true })).toBeVisible();
+        }
+        await expect(then.getByRole('button')).toHaveCount(0);
       },
     ),
     plain('nowhere', '/no/such/place', (t) => t.app.notFound),

@@ -3,6 +3,7 @@
 //! erased or withheld it says what cannot be known any more instead of guessing.
 
 mod day;
+mod day_then;
 mod kinds;
 mod rebuilt;
 

@@ -3233,6 +3233,10 @@ export interface components {
             runs: components["schemas"]["RehearsalRun"][];
             /** @description Holds on it or on the whole production, in the order of the leaves. */
             holds: components["schemas"]["Hold"][];
+            /** @description Briefings held, in the order of the leaves. */
+            briefings: components["schemas"]["Briefing"][];
+            /** @description Takes, in the order of the leaves, each as it had ended by then. */
+            takes: components["schemas"]["Take"][];
             /** @description Leaves about it or about the whole production that came after, oldest first; at most 200. */
             after: components["schemas"]["AfterThen"][];
             /** @description Names of the people in it. */

@@ -3,7 +3,7 @@
 
 use std::fs;
 
-use gagwright_clearance::Clearance;
+use gagwright_clearance::{Clearance, case::Take};
 use gagwright_trail::export::{read_leaves, verify_export, verify_export_against};
 use jiff::Timestamp;
 
@@ -116,6 +116,8 @@ fn told(then: &GagThen, width: usize) -> String {
         day.map(|block| block.reason.clone()).collect(),
     );
     list("The go:", then.clearance.iter().map(go).collect());
+    let takes = then.takes.iter();
+    list("Takes:", takes.map(take).collect());
     list(
         "Who had signed, by leaf:",
         then.signed.iter().map(|one| signed(then, one)).collect(),
@@ -174,6 +176,20 @@ fn go(judged: &Clearance) -> String {
         (None, true) => format!("not called; it could be, for take {}", judged.go.next),
         (None, false) => format!("not called, and could not be, for take {}", judged.go.next),
     }
+}
+
+/// A take and how it ended, in a sentence.
+fn take(one: &Take) -> String {
+    let stood = match &one.judged {
+        Some(judged) if !judged.stood => "; the go did not stand",
+        _ => "",
+    };
+    let ended = match &one.outcome {
+        Some(outcome) if outcome.note.is_empty() => words::named(&outcome.result),
+        Some(outcome) => format!("{}; \"{}\"", words::named(&outcome.result), outcome.note),
+        None => "open".to_owned(),
+    };
+    format!("take {}, {}{stood}: {ended}", one.number, one.called_at)
 }
 
 fn signed(then: &GagThen, one: &SignedThen) -> String {

@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
     Clearance, Decision, Facet, GagId, Hold, Reading, RehearsalRun, Role, SignOffId, SlotId,
+    case::{Briefing, Take},
     opening,
     replay::{Rebuilt, Replay, ReplayError},
     signoff,
@@ -68,6 +69,10 @@ pub struct GagThen {
     pub runs: Vec<RehearsalRun>,
     /// Holds on it or on the whole production, in the order of the leaves.
     pub holds: Vec<Hold>,
+    /// Briefings held, in the order of the leaves.
+    pub briefings: Vec<Briefing>,
+    /// Takes, in the order of the leaves, each as it had ended by then.
+    pub takes: Vec<Take>,
     /// Leaves about it or about the whole production that came after, oldest first; at most 200.
     pub after: Vec<AfterThen>,
     /// Names of the people in it.
@@ -177,6 +182,8 @@ pub fn rebuild(
         certain,
         unknown,
         clearance: case.as_ref().map(|case| clearance(case, judged_at)),
+        briefings: replay.briefings(gag),
+        takes: replay.takes(gag),
         signed: signed(&kept.signoffs),
         readings: kept.readings.clone(),
         runs: kept.runs.clone(),

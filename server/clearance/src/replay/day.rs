@@ -1,20 +1,17 @@
-//! What each kind of leaf of the day changes, and how a gag's day stood after the leaves so far.
+//! What each kind of leaf of the day changes. How a gag's day stood is for the file beside it.
 
 use std::collections::BTreeSet;
 
 use gagwright_casting::{GagId, PersonId};
 use jiff::Timestamp;
 
-use super::{Kept, Leaf, Replay, ReplayError, rebuilt::Lost};
+use super::{Kept, Leaf, Replay, ReplayError};
 use crate::{
     case::{
-        Briefing, Closing, DayLog, DaySignOff, GoJudged, Incident, Look, Quarantine,
-        RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeOutcome, Told,
+        Briefing, Closing, DaySignOff, GoJudged, Incident, Look, Quarantine, RegisteredItem,
+        Returned, ShockLoad, StandDown, Take, TakeOutcome, Told,
     },
-    day_mark::{self, plain},
     ids::RecordId,
-    judge,
-    plan::Plan,
 };
 
 /// Kinds that say what happened on the day.
@@ -36,23 +33,23 @@ pub(super) const DAY: [&str; 14] = [
 ];
 
 /// A record with its leaf and the gag it is about.
-type OnGag<T> = (u64, GagId, T);
+pub(super) type OnGag<T> = (u64, GagId, T);
 
 /// Everything of the day that the leaves so far said, each list in their order.
 #[derive(Clone, Debug, Default)]
 pub(super) struct DayThen {
-    equipment: Vec<RegisteredItem>,
-    briefings: Vec<OnGag<Briefing>>,
-    marks: Vec<(GagId, DaySignOff)>,
-    takes: Vec<OnGag<Take>>,
-    looks: Vec<Look>,
+    pub(super) equipment: Vec<RegisteredItem>,
+    pub(super) briefings: Vec<OnGag<Briefing>>,
+    pub(super) marks: Vec<(GagId, DaySignOff)>,
+    pub(super) takes: Vec<OnGag<Take>>,
+    pub(super) looks: Vec<Look>,
     /// Looks whose finding cannot be read any more.
-    lost_looks: Vec<(u64, PersonId)>,
-    stand_downs: Vec<StandDown>,
-    incidents: Vec<(u64, Incident)>,
+    pub(super) lost_looks: Vec<(u64, PersonId)>,
+    pub(super) stand_downs: Vec<StandDown>,
+    pub(super) incidents: Vec<(u64, Incident)>,
     /// Leaves whose names or places, which the answer quotes or compares, cannot be read any more.
-    lost_items: BTreeSet<(u64, RecordId)>,
-    lost_places: BTreeSet<u64>,
+    pub(super) lost_items: BTreeSet<(u64, RecordId)>,
+    pub(super) lost_places: BTreeSet<u64>,
 }
 
 impl DayThen {
@@ -316,124 +313,4 @@ fn incident<'r>(
         found.closed_at = Some(at);
     }
     Ok(found)
-}
-
-/// Who signed the day.
-pub(super) fn day_signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
-    log.signoffs
-        .iter()
-        .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
-        .map(|statement| statement.signer)
-}
-
-fn of_gag<T: Clone>(all: &[OnGag<T>], gag: GagId) -> Vec<T> {
-    let here = all.iter().filter(|(_, of, _)| *of == gag);
-    here.map(|(_, _, one)| one.clone()).collect()
-}
-
-impl Replay {
-    /// What of the day bears on one gag, with what of it cannot be known any more.
-    pub(super) fn day_of(&self, plan: &Plan, cast: &BTreeSet<PersonId>, lost: &mut Lost) -> DayLog {
-        let (day, gag) = (&self.day, plan.gag);
-        self.lost_of_the_day(plan, cast, lost);
-        let listed = &plan.facets.rigging.equipment;
-        let used = |one: &&RegisteredItem| {
-            let mut listed = listed.iter();
-            listed.any(|item| plain(&item.serial) == plain(&one.serial))
-        };
-        let (mut taken, mut practised) = (Vec::new(), Vec::new());
-        for (other, then) in &self.gags {
-            let takes = of_gag(&day.takes, *other);
-            if *other == gag || takes.is_empty() {
-                continue;
-            }
-            match &then.plan {
-                Kept::Known(plan) => {
-                    taken.extend(judge::taken(plan, &takes));
-                    practised.extend(judge::practised(plan, &takes));
-                }
-                Kept::Gone { leaf } => {
-                    if takes
-                        .iter()
-                        .any(|one| one.cast.values().any(|who| cast.contains(who)))
-                    {
-                        lost.needed(format!(
-                            "The plan of another gag, leaf {leaf}, is not in this file: what its takes put the \
-                             people cast through cannot be known."
-                        ));
-                    }
-                }
-            }
-        }
-        taken.retain(|one| cast.contains(&one.person));
-        practised.retain(|one| cast.contains(&one.person));
-        let marks = day.marks.iter().filter(|(of, _)| *of == gag);
-        let looks = day.looks.iter().filter(|one| cast.contains(&one.person));
-        let downs = day.stand_downs.iter();
-        let incidents = day.incidents.iter().map(|(_, one)| one);
-        DayLog {
-            equipment: day.equipment.iter().filter(used).cloned().collect(),
-            briefings: of_gag(&day.briefings, gag),
-            signoffs: marks.map(|(_, mark)| mark.clone()).collect(),
-            takes: of_gag(&day.takes, gag),
-            looks: looks.cloned().collect(),
-            stand_downs: downs
-                .filter(|one| cast.contains(&one.person))
-                .cloned()
-                .collect(),
-            incidents: incidents
-                .filter(|one| one.gag.is_none_or(|of| of == gag))
-                .cloned()
-                .collect(),
-            taken,
-            practised,
-        }
-    }
-
-    fn lost_of_the_day(&self, plan: &Plan, cast: &BTreeSet<PersonId>, lost: &mut Lost) {
-        let (day, gag) = (&self.day, plan.gag);
-        for (leaf, person) in &day.lost_looks {
-            if cast.contains(person) {
-                lost.needed(format!(
-                    "What the medic found of {person}, leaf {leaf}, was erased or is not in this file: whether \
-                     they could go on cannot be known any more."
-                ));
-            }
-        }
-        let listed = &plan.facets.rigging.equipment;
-        for (leaf, id) in &day.lost_items {
-            let serial = day.equipment.iter().find(|one| one.id == *id);
-            if serial.is_some_and(|one| {
-                listed
-                    .iter()
-                    .any(|item| plain(&item.serial) == plain(&one.serial))
-            }) {
-                lost.words(
-                    *leaf,
-                    "what the piece of equipment was called and rated for",
-                );
-            }
-        }
-        for (leaf, of, _) in day.briefings.iter().filter(|(_, of, _)| *of == gag) {
-            if *of == gag && self.gone.contains(leaf) {
-                lost.words(*leaf, "what the briefing said");
-            }
-        }
-        for (leaf, _, take) in day.takes.iter().filter(|(_, of, _)| *of == gag) {
-            if day.lost_places.contains(leaf) && take.outcome.is_none() {
-                lost.needed(format!(
-                    "The place of the go, leaf {leaf}, is not in this file: whether the go still stood cannot be \
-                     known."
-                ));
-            } else if self.gone.contains(leaf) {
-                lost.words(*leaf, "what the server answered to the go");
-            }
-        }
-        let on = |one: &Incident| one.gag.is_none_or(|of| of == gag);
-        for (leaf, _) in day.incidents.iter().filter(|(_, one)| on(one)) {
-            if self.gone.contains(leaf) {
-                lost.words(*leaf, "what the incident was");
-            }
-        }
-    }
 }

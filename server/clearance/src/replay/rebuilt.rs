@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use gagwright_casting::{GagId, PersonId};
 use serde::{Deserialize, Serialize};
 
-use super::{GagThen, Kept, Replay, day::day_signers};
+use super::{GagThen, Kept, Replay, day_then::day_signers};
 use crate::{
     case::{Case, Hold},
     earlier::{carried, revisions},
