@@ -1,6 +1,7 @@
 //! What the judge is given and what it answers.
 
 mod day;
+mod debrief;
 mod reopened;
 mod standing;
 
@@ -22,6 +23,7 @@ use crate::{
 };
 
 pub use day::*;
+pub use debrief::{Debrief, Used};
 pub use standing::*;
 
 /// Everything that bears on one gag. Owned, so that it travels as one JSON value to a phone.

@@ -33,6 +33,11 @@ pub fn person_part(person: PersonId) -> String {
     format!("person:{person}")
 }
 
+/// The name of the part that holds the skills somebody used on a day.
+pub fn used_part(person: PersonId) -> String {
+    format!("used:{person}")
+}
+
 /// What is left of somebody on the roster once they are erased: an id that leaves and plans name.
 pub fn erased_person(person: PersonId) -> Person {
     let id = person.0.simple().to_string();

@@ -5,7 +5,7 @@
 use diesel::prelude::*;
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
-    case::{Briefing, Incident, Look, RegisteredItem, SHOCKED, Take},
+    case::{Briefing, Debrief, Incident, Look, RegisteredItem, SHOCKED, Take},
     signoff,
 };
 use jiff::Timestamp;
@@ -100,7 +100,7 @@ fn photographs(conn: &mut Connection, production: Id, person: PersonId) -> Resul
     Ok(())
 }
 
-/// What the medic found in them, and what they wrote on the day.
+/// What the medic found in them, what they used, and what they wrote on the day.
 fn day(
     conn: &mut Connection,
     production: ProductionId,
@@ -133,6 +133,18 @@ fn day(
         if one.by == person {
             one.points.clear();
             day_records::update(conn, Kind::Briefing, one.id, &one)?;
+        }
+    }
+    for (_, mut one) in day_records::list::<Debrief>(conn, production, Kind::Debrief)? {
+        let before = one.clone();
+        if one.by == person {
+            one.as_planned.clear();
+            one.differently.clear();
+            one.next_time.clear();
+        }
+        one.used.retain(|used| used.person != person);
+        if one != before {
+            day_records::update(conn, Kind::Debrief, one.id, &one)?;
         }
     }
     for (_, mut one) in day_records::list::<Take>(conn, production, Kind::Take)? {

@@ -85,6 +85,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/gags/{gag}/debriefs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record a debrief
+         * @description Needs `log_day`. What went as planned and what did not, what changes next time, and which skills each performer used: these count as recent practice.
+         */
+        post: operations["hold_debrief"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/gags/{gag}/looks": {
         parameters: {
             query?: never;
@@ -2441,6 +2461,11 @@ export interface components {
              */
             takes: components["schemas"]["Take"][];
             /**
+             * @description Debriefs after takes of this gag.
+             * @default []
+             */
+            debriefs: components["schemas"]["Debrief"][];
+            /**
              * @description The medic's looks at the people cast, whichever gag each followed.
              * @default []
              */
@@ -2607,6 +2632,42 @@ export interface components {
             good_until: string;
             /** @description SHA-256, lower-case hex, of the mark the signer drew; none: they only confirmed. */
             mark?: string;
+        };
+        /** @description What was said after the takes of a day. */
+        Debrief: {
+            /** @description Which. */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: date
+             * @description The day it looks back on.
+             */
+            day: string;
+            /** @description Where. */
+            place: string;
+            /**
+             * Format: int32
+             * @description The revision performed.
+             */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who led it. */
+            led_by: components["schemas"]["PersonId"];
+            /** @description Who wrote it down. */
+            by: components["schemas"]["PersonId"];
+            /** @description Who was there. */
+            attended: components["schemas"]["PersonId"][];
+            /** @description What went as planned. */
+            as_planned?: string;
+            /** @description What went differently. */
+            differently?: string;
+            /** @description What changes next time. */
+            next_time?: string;
+            /** @description What each performer used; of whoever is not named here, what their slot asks for counts. */
+            used?: components["schemas"]["Used"][];
         };
         /**
          * @description Yes, yes if, or no.
@@ -3237,6 +3298,8 @@ export interface components {
             briefings: components["schemas"]["Briefing"][];
             /** @description Takes, in the order of the leaves, each as it had ended by then. */
             takes: components["schemas"]["Take"][];
+            /** @description Debriefs after its takes, in the order of the leaves. */
+            debriefs: components["schemas"]["Debrief"][];
             /** @description Leaves about it or about the whole production that came after, oldest first; at most 200. */
             after: components["schemas"]["AfterThen"][];
             /** @description Names of the people in it. */
@@ -4115,6 +4178,40 @@ export interface components {
             role: components["schemas"]["Role"];
             /** @description What was done so that it does not happen again. */
             action: string;
+        };
+        /** @description A debrief after the takes of a day. */
+        NewDebrief: {
+            /** @description Minted by whoever records it (UUIDv7). */
+            id: components["schemas"]["RecordId"];
+            /**
+             * Format: date
+             * @description The day it looks back on, as the people there would name it.
+             */
+            day: string;
+            /** @description Where. */
+            place: string;
+            /**
+             * Format: int32
+             * @description The revision performed.
+             */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When.
+             */
+            at: string;
+            /** @description Who led it. */
+            led_by: components["schemas"]["PersonId"];
+            /** @description Who was there. */
+            attended: components["schemas"]["PersonId"][];
+            /** @description What went as planned. */
+            as_planned?: string;
+            /** @description What went differently. */
+            differently?: string;
+            /** @description What changes next time. */
+            next_time?: string;
+            /** @description The skills that performers used, of those that their slots ask for. Of whoever is not named, all of these count. */
+            used?: components["schemas"]["Used"][];
         };
         /** @description A delegation to be made. */
         NewDelegation: {
@@ -6364,6 +6461,13 @@ export interface components {
             /** @description The document, or that it is common practice. */
             source: string;
         };
+        /** @description The skills that one performer used in the takes of the day. */
+        Used: {
+            /** @description Who. */
+            person: components["schemas"]["PersonId"];
+            /** @description Skills by their names in the catalogue; none of them: they used none. */
+            skills: string[];
+        };
         /** @description How long a certificate counts when the document itself carries no date. */
         Validity: {
             /**
@@ -6548,6 +6652,48 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RoleStanding"];
+                };
+            };
+        };
+    };
+    hold_debrief: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The gag */
+                gag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewDebrief"];
+            };
+        };
+        responses: {
+            /** @description Recorded before */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Debrief"];
+                };
+            };
+            /** @description Recorded */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Debrief"];
                 };
             };
         };

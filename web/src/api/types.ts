@@ -32,6 +32,7 @@ export type DayPrepared = Shapes['DayPrepared'];
 export type Briefing = Shapes['Briefing'];
 export type EquipmentStanding = Shapes['EquipmentStanding'];
 export type ReadingStanding = Shapes['ReadingStanding'];
+export type Debrief = Shapes['Debrief'];
 export type DayStanding = Shapes['DayStanding'];
 export type DayStatement = Shapes['DayStatement'];
 export type EquipmentState = Shapes['EquipmentState'];

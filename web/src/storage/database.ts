@@ -26,6 +26,7 @@ export interface WriteLabel {
     | 'test_shot'
     | 'revision'
     | 'briefing'
+    | 'debrief'
     | 'day_mark'
     | 'go'
     | 'take_end'

@@ -80,13 +80,24 @@ it('lays a go, its end, a stand-down and a near miss, and the core sees them', (
     gag,
   );
 
+  const skills = ['high_fall'];
+  const said = { id: uuidv7(), day: '2026-11-21', place: 'Silo', revision: 1, at: AT, next_time: 'A net' };
+  const debrief = write(
+    'debrief',
+    `/gags/${gag}/debriefs`,
+    { ...said, led_by: MEDIC, attended: [], used: [{ person, skills }] },
+    gag,
+  );
+
   const open = laid([go]);
   const now = new Date('2026-11-21T10:05:00Z');
   expect(core.clearance(open.page.case, now).go.open?.number).toBe(1);
 
-  const all = [told, near, away, end, go];
+  const all = [told, near, away, debrief, end, go];
   const over = laid(all);
-  expect(over.counted).toBe(5);
+  expect(over.counted).toBe(6);
+  const kept = over.page.case.day?.debriefs[0];
+  expect(kept).toMatchObject({ by: COORDINATOR, led_by: MEDIC, next_time: 'A net', differently: '' });
   const judged = core.clearance(over.page.case, now);
   expect(judged.go.open ?? null).toBeNull();
   expect(judged.go.next).toBe(2);

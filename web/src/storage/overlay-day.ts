@@ -29,6 +29,7 @@ export function copyOfDay(day: DayLog | undefined): DayLog {
     briefings: [...(day?.briefings ?? [])],
     signoffs: [...(day?.signoffs ?? [])],
     takes: [...(day?.takes ?? [])],
+    debriefs: [...(day?.debriefs ?? [])],
     looks: [...(day?.looks ?? [])],
     stand_downs: [...(day?.stand_downs ?? [])],
     incidents: [...(day?.incidents ?? [])],
@@ -70,6 +71,8 @@ export function layDay(
           ? undefined
           : { ...take, outcome: { note: '', ...body, by } as unknown as typeof take.outcome },
       );
+    case 'debrief':
+      return added(day.debriefs, { as_planned: '', differently: '', next_time: '', used: [], ...body, by });
     case 'look':
       return added(day.looks, { ...body, gag: page.gag.id, by });
     case 'stand_down':

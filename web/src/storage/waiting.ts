@@ -10,7 +10,7 @@ export interface WaitsFor {
 }
 
 /** Kinds whose meaning depends on the plan as it stood when they were written. */
-const ON_THE_PLAN = new Set(['sign_off', 'revision', 'run', 'briefing', 'day_mark', 'go']);
+const ON_THE_PLAN = new Set(['sign_off', 'revision', 'run', 'briefing', 'day_mark', 'go', 'debrief']);
 
 /** The person whose key signs, in the path of a device or of a person's own pages. */
 function idIn(path: string, after: string): string | undefined {

@@ -192,6 +192,7 @@ describe('in Spanish', () => {
             },
           ],
           signoffs: [],
+          debriefs: [],
           takes: [
             {
               id,

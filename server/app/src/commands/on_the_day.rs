@@ -1,8 +1,9 @@
 //! What is done on the day, one file a subject: the register of equipment, briefings, marks for the day,
-//! takes and what follows them, people stood down, near misses and incidents. Everything here is an
+//! takes and what follows them, debriefs, people stood down, near misses and incidents. Everything here is an
 //! addition and is recorded whenever it arrives: a phone with no signal has judged it already.
 
 pub mod briefings;
+pub mod debriefs;
 pub mod equipment;
 pub mod incidents;
 mod inputs;

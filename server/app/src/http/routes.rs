@@ -78,6 +78,7 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(on_the_day::takes::call_go)
         .service(on_the_day::takes::end_take)
         .service(on_the_day::takes::record_look)
+        .service(on_the_day::debriefs::hold_debrief)
         .service(on_the_day::stand_downs::stand_down)
         .service(on_the_day::stand_downs::bring_back)
         .service(on_the_day::incidents::report_incident)

@@ -1,6 +1,6 @@
 //! The day around a take, as what a packet prints: who was briefed, what was read and how old it is, the
-//! equipment by serial, the marks for the day, goes and takes, looks, stand-downs, near misses and
-//! incidents. What a medic found is fit, limits or not; a body's troubles are on no paper.
+//! equipment by serial, the marks for the day, goes and takes, debriefs, looks, stand-downs, near misses
+//! and incidents. What a medic found is fit, limits or not; a body's troubles are on no paper.
 
 use std::collections::BTreeMap;
 
@@ -41,6 +41,7 @@ pub(super) fn parts(day: &Day<'_>) -> Vec<Part> {
     }
     let mut parts = vec![day.standing(), day.briefing()];
     parts.extend(day.tables());
+    parts.extend(day.debriefs());
     parts
 }
 
@@ -115,6 +116,43 @@ impl Day<'_> {
             text,
         });
         part("Briefing and attendance", content)
+    }
+
+    fn debriefs(&self) -> Option<Part> {
+        let mut debriefs: Vec<_> = self.case.day.debriefs.iter().collect();
+        debriefs.sort_by_key(|one| (one.at, one.id));
+        let content: Vec<Content> = debriefs
+            .into_iter()
+            .rev()
+            .take(4)
+            .map(|one| {
+                let said = [
+                    ("As planned", &one.as_planned),
+                    ("Differently", &one.differently),
+                    ("Next time", &one.next_time),
+                ];
+                let mut rows = vec![
+                    Row::new("Where", &one.place),
+                    Row::new("Led by", self.name(&one.led_by)),
+                    Row::new("There", self.all(&one.attended)),
+                ];
+                let said = said.into_iter().filter(|(_, text)| !text.is_empty());
+                rows.extend(said.map(|(what, text)| Row::new(what, text)));
+                rows.extend(one.used.iter().map(|used| {
+                    let skills: Vec<String> = used.skills.iter().map(words::named).collect();
+                    let skills = match skills.is_empty() {
+                        true => "no skill that was asked for".to_owned(),
+                        false => skills.join(", "),
+                    };
+                    Row::new("Used", format!("{}: {skills}", self.name(&used.person)))
+                }));
+                Content::Rows {
+                    heading: format!("{}, on revision {}", words::day(one.day), one.revision),
+                    rows,
+                }
+            })
+            .collect();
+        (!content.is_empty()).then(|| part("Debriefs", content))
     }
 
     fn tables(&self) -> Vec<Part> {

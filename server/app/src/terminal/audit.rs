@@ -3,7 +3,11 @@
 
 use std::fs;
 
-use gagwright_clearance::{Clearance, case::Take};
+use gagwright_casting::PersonId;
+use gagwright_clearance::{
+    Clearance,
+    case::{Debrief, Take},
+};
 use gagwright_trail::export::{read_leaves, verify_export, verify_export_against};
 use jiff::Timestamp;
 
@@ -118,6 +122,11 @@ fn told(then: &GagThen, width: usize) -> String {
     list("The go:", then.clearance.iter().map(go).collect());
     let takes = then.takes.iter();
     list("Takes:", takes.map(take).collect());
+    let debriefs = then.debriefs.iter();
+    list(
+        "Debriefs:",
+        debriefs.map(|one| debrief(then, one)).collect(),
+    );
     list(
         "Who had signed, by leaf:",
         then.signed.iter().map(|one| signed(then, one)).collect(),
@@ -190,6 +199,30 @@ fn take(one: &Take) -> String {
         None => "open".to_owned(),
     };
     format!("take {}, {}{stood}: {ended}", one.number, one.called_at)
+}
+
+/// A debrief: what was said, and which skills were used.
+fn debrief(then: &GagThen, one: &Debrief) -> String {
+    let name = |id: &PersonId| then.names.get(id).cloned().unwrap_or(id.to_string());
+    let mut told = format!("{}, led by {}", one.day, name(&one.led_by));
+    let said = [
+        ("as planned", &one.as_planned),
+        ("differently", &one.differently),
+        ("next time", &one.next_time),
+    ];
+    for (what, text) in said.into_iter().filter(|(_, text)| !text.is_empty()) {
+        told.push_str(&format!("; {what}: \"{text}\""));
+    }
+    for used in &one.used {
+        let skills: Vec<String> = used.skills.iter().map(words::named).collect();
+        let skills = if skills.is_empty() {
+            "no skill asked for".to_owned()
+        } else {
+            skills.join(", ")
+        };
+        told.push_str(&format!("; {} used {skills}", name(&used.person)));
+    }
+    told
 }
 
 fn signed(then: &GagThen, one: &SignedThen) -> String {

@@ -7,8 +7,8 @@ use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
     GagId, Plan,
     case::{
-        Briefing, DayLog, DaySignOff, Incident, Look, Practised, RegisteredItem, StandDown, Take,
-        Taken,
+        Briefing, DayLog, DaySignOff, Debrief, Incident, Look, Practised, RegisteredItem,
+        StandDown, Take, Taken,
     },
     day_mark,
     day_mark::plain,
@@ -23,6 +23,7 @@ pub(crate) struct DayRecords {
     briefings: BTreeMap<GagId, Vec<Briefing>>,
     marks: BTreeMap<GagId, Vec<DaySignOff>>,
     pub(crate) takes: BTreeMap<GagId, Vec<Take>>,
+    debriefs: BTreeMap<GagId, Vec<Debrief>>,
     pub(crate) looks: Vec<Look>,
     pub(crate) stand_downs: Vec<StandDown>,
     pub(crate) incidents: Vec<Incident>,
@@ -38,12 +39,15 @@ pub(crate) fn read(
     production: ProductionId,
 ) -> Result<DayRecords, StoreError> {
     let takes = by_gag(day_records::list(conn, production, Kind::Take)?);
+    let debriefs: BTreeMap<GagId, Vec<Debrief>> =
+        by_gag(day_records::list(conn, production, Kind::Debrief)?);
     let (mut taken, mut practised) = (BTreeMap::new(), BTreeMap::new());
     if !takes.is_empty() {
         for plan in gagwright_store::plans::current_for_production(conn, production)? {
             if let Some(takes) = takes.get(&plan.gag) {
                 taken.insert(plan.gag, judge::taken(&plan, takes));
-                practised.insert(plan.gag, judge::practised(&plan, takes));
+                let debriefs = debriefs.get(&plan.gag).map_or(&[][..], Vec::as_slice);
+                practised.insert(plan.gag, judge::practised(&plan, takes, debriefs));
             }
         }
     }
@@ -52,6 +56,7 @@ pub(crate) fn read(
         briefings: by_gag(day_records::list(conn, production, Kind::Briefing)?),
         marks: by_gag(day_records::list(conn, production, Kind::Mark)?),
         takes,
+        debriefs,
         looks: alone(day_records::list(conn, production, Kind::Look)?),
         stand_downs: alone(day_records::list(conn, production, Kind::StandDown)?),
         incidents: alone(day_records::list(conn, production, Kind::Incident)?),
@@ -91,6 +96,7 @@ impl DayRecords {
             briefings: self.briefings.get(&gag).cloned().unwrap_or_default(),
             signoffs: self.marks.get(&gag).cloned().unwrap_or_default(),
             takes: self.takes.get(&gag).cloned().unwrap_or_default(),
+            debriefs: self.debriefs.get(&gag).cloned().unwrap_or_default(),
             looks: self
                 .looks
                 .iter()

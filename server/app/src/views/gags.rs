@@ -203,6 +203,11 @@ fn day_mentions(day: &DayLog) -> Vec<PersonId> {
         ids.extend(one.cast.values());
         ids.extend(one.outcome.iter().map(|outcome| outcome.by));
     }
+    for one in &day.debriefs {
+        ids.extend([one.led_by, one.by]);
+        ids.extend(&one.attended);
+        ids.extend(one.used.iter().map(|used| used.person));
+    }
     ids.extend(day.looks.iter().flat_map(|one| [one.person, one.by]));
     ids.extend(day.stand_downs.iter().flat_map(|one| [one.person, one.by]));
     ids.extend(day.incidents.iter().map(|one| one.by));

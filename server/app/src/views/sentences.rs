@@ -184,6 +184,7 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
         "equipment.released" => format!("{who} took {} back into use", text("serial")),
         "equipment.shock_loaded" => format!("{who} recorded a shock load on {}", text("serial")),
         "briefing.held" => format!("{who} briefed {code} for {}", text("day")),
+        "gag.debriefed" => format!("{who} debriefed {code} for {}", text("day")),
         "day.signed" => {
             let signer = name(fact("signer").and_then(Value::as_str));
             let role = spaced(&text("role"));

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
     Clearance, Decision, Facet, GagId, Hold, Reading, RehearsalRun, Role, SignOffId, SlotId,
-    case::{Briefing, Take},
+    case::{Briefing, Debrief, Take},
     opening,
     replay::{Rebuilt, Replay, ReplayError},
     signoff,
@@ -73,6 +73,8 @@ pub struct GagThen {
     pub briefings: Vec<Briefing>,
     /// Takes, in the order of the leaves, each as it had ended by then.
     pub takes: Vec<Take>,
+    /// Debriefs after its takes, in the order of the leaves.
+    pub debriefs: Vec<Debrief>,
     /// Leaves about it or about the whole production that came after, oldest first; at most 200.
     pub after: Vec<AfterThen>,
     /// Names of the people in it.
@@ -184,6 +186,7 @@ pub fn rebuild(
         clearance: case.as_ref().map(|case| clearance(case, judged_at)),
         briefings: replay.briefings(gag),
         takes: replay.takes(gag),
+        debriefs: replay.debriefs(gag),
         signed: signed(&kept.signoffs),
         readings: kept.readings.clone(),
         runs: kept.runs.clone(),

@@ -46,6 +46,7 @@ POST /gags/{gag}/runs
 GET /gags/{gag}/test-shots
 POST /gags/{gag}/test-shots
 POST /gags/{gag}/briefings
+POST /gags/{gag}/debriefs
 GET /gags/{gag}/day-signoff-draft
 POST /gags/{gag}/day-signoffs
 POST /gags/{gag}/looks

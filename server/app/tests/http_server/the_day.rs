@@ -202,6 +202,75 @@ fn a_day_is_briefed_signed_and_its_go_is_recorded_with_what_spoke_against_it() {
 }
 
 #[test]
+fn a_debrief_is_kept_once_and_says_what_was_used() {
+    let world = World::new();
+    let (gag, performer) = scene(&world);
+    let path = format!("/gags/{gag}/debriefs");
+    let good = json!({
+        "id": Uuid::now_v7(), "day": today(), "place": "Silo yard", "revision": 2, "at": now(),
+        "led_by": performer, "attended": [performer], "differently": "The landing was late",
+        "used": [{ "person": performer, "skills": [] }],
+    });
+    let with = |changes: Value| {
+        let mut body = good.clone();
+        for (name, value) in changes.as_object().unwrap() {
+            body[name] = value.clone();
+        }
+        post(&world, &world.coordinator, &path, &body).refused(422, "invalid_input")
+    };
+    let pointers = |problem: Value| -> Vec<String> {
+        let errors = problem["errors"].as_array().unwrap().iter();
+        errors
+            .map(|one| {
+                assert!(!one["fix"].as_str().unwrap().is_empty());
+                one["pointer"].as_str().unwrap().to_owned()
+            })
+            .collect()
+    };
+    let stranger = Uuid::now_v7();
+    let wrong = with(json!({
+        "place": " ", "revision": 9, "differently": "", "led_by": stranger, "day": "2999-01-01",
+        "used": [{ "person": performer, "skills": [] }, { "person": performer, "skills": [] }],
+    }));
+    let all = [
+        "/place",
+        "/as_planned",
+        "/day",
+        "/revision",
+        "/led_by",
+        "/used/1/person",
+    ];
+    assert_eq!(pointers(wrong), all);
+    // Nobody is said to have used what their slot does not ask for.
+    let wrong = with(json!({ "used": [{ "person": performer, "skills": ["high_fall"] }] }));
+    assert_eq!(pointers(wrong), ["/used/0/skills/0"]);
+
+    let (_, observer) = world.member("C30", "Nanami Aoki", "nanami@example.test", &["observer"]);
+    post(&world, &observer, &path, &good).refused(403, "forbidden");
+    let kept = post(&world, &world.coordinator, &path, &good).expect(201);
+    assert_eq!(kept["led_by"], json!(performer));
+    // The same one sent again counts once; another under its id is refused.
+    let again = post(&world, &world.coordinator, &path, &good).expect(200);
+    assert_eq!(again, kept);
+    let mut other = good.clone();
+    other["next_time"] = json!("A second bag");
+    post(&world, &world.coordinator, &path, &other).refused(409, "conflict");
+    let page = page(&world, gag);
+    assert_eq!(page["case"]["day"]["debriefs"], json!([kept]));
+    assert!(page["names"][performer.to_string()].is_string());
+
+    // What was said stands in the trail beside its leaf, and not in the clear.
+    let path = world.at("/trail?limit=1");
+    let trail = world.call("GET", &path).send().expect(200);
+    assert_eq!(trail["items"][0]["entry"]["kind"], "gag.debriefed");
+    assert!(!trail["items"][0]["entry"].to_string().contains("landing"));
+    let leaf = &trail["items"][0]["entry"]["index"];
+    let path = world.at(&format!("/gags/{gag}/at?leaf={leaf}"));
+    let then = world.call("GET", &path).send().expect(200);
+    assert_eq!(then["debriefs"], json!([kept]));
+}
+
+#[test]
 fn anyone_stands_themselves_down_and_a_near_miss_freezes_until_it_is_closed() {
     let world = World::new();
     let (gag, performer) = scene(&world);

@@ -8,6 +8,7 @@ use gagwright_casting::{Exposure, GagId, PersonId, SlotId};
 use jiff::{Timestamp, civil::Date};
 use serde::{Deserialize, Serialize};
 
+use super::Debrief;
 use crate::{ids::RecordId, plan::FacetHashes, policy::Role};
 
 /// Everything recorded on the day that bears on one gag.
@@ -27,6 +28,9 @@ pub struct DayLog {
     /// Takes of this gag.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub takes: Vec<Take>,
+    /// Debriefs after takes of this gag.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
+    pub debriefs: Vec<Debrief>,
     /// The medic's looks at the people cast, whichever gag each followed.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub looks: Vec<Look>,

@@ -13,8 +13,8 @@ use jiff::{
 use super::{bench::Bench, day_marks::Where};
 use crate::{
     case::{
-        Case, DayBlock, DayBlockKind, Fitness, Look, PersonStanding, Practised, StandDown, Take,
-        TakeResult, Taken,
+        Case, DayBlock, DayBlockKind, Debrief, Fitness, Look, PersonStanding, Practised, StandDown,
+        Take, TakeResult, Taken, Used,
     },
     plan::{Hazard, Plan},
     words,
@@ -197,18 +197,45 @@ pub fn head_impact(look: &Look) -> Taken {
     }
 }
 
-/// The skills that the takes of a gag called for: a skill used in a take is recent.
-pub fn practised(plan: &Plan, takes: &[Take]) -> Vec<Practised> {
-    asked(plan, takes)
-        .filter_map(|(person, on, requirement)| match requirement {
-            Requirement::Skill { name, .. } => Some(Practised {
+/// The skills that were used in the takes of a gag: a skill used in a take is recent. What a debrief of that day says
+/// of a performer counts; of whom it says nothing, the skills that their slot asks for.
+pub fn practised(plan: &Plan, takes: &[Take], debriefs: &[Debrief]) -> Vec<Practised> {
+    let by_plan = asked(plan, takes).filter_map(|(person, on, requirement)| match requirement {
+        Requirement::Skill { name, .. } if last_word(debriefs, person, on).is_none() => {
+            Some(Practised {
                 person,
                 skill: name.clone(),
                 on,
-            }),
-            _ => None,
-        })
-        .collect()
+            })
+        }
+        _ => None,
+    });
+    // Only who performed has used anything, whatever was written down.
+    let performed: BTreeSet<(PersonId, Date)> = takes
+        .iter()
+        .filter(|take| performed(take))
+        .flat_map(|take| take.cast.values().map(|person| (*person, take.day)))
+        .collect();
+    let by_debrief = performed
+        .into_iter()
+        .filter_map(|(person, on)| Some((person, on, last_word(debriefs, person, on)?)))
+        .flat_map(|(person, on, used)| {
+            let skills = used.skills.iter();
+            skills.map(move |skill| Practised {
+                person,
+                skill: skill.clone(),
+                on,
+            })
+        });
+    by_plan.chain(by_debrief).collect()
+}
+
+/// What the latest debrief of a day that names a performer says they used.
+fn last_word(debriefs: &[Debrief], person: PersonId, on: Date) -> Option<&Used> {
+    let of_day = debriefs.iter().filter(|one| one.day == on);
+    let naming = of_day.filter_map(|one| Some(((one.at, one.id), one.of(person)?)));
+    let latest = naming.max_by_key(|(when, _)| *when);
+    latest.map(|(_, used)| used)
 }
 
 /// What the slots of a gag asked of whoever performed in its takes, and on which day.
@@ -258,7 +285,7 @@ pub fn with_takes<'a>(
 /// The same from everything that the case knows.
 pub(crate) fn with_takes_of(case: &Case, person: &mut Person) {
     let taken_here = taken(&case.plan, &case.day.takes);
-    let practised_here = practised(&case.plan, &case.day.takes);
+    let practised_here = practised(&case.plan, &case.day.takes, &case.day.debriefs);
     with_takes(
         person,
         taken_here.iter().chain(&case.day.taken),

@@ -5,17 +5,17 @@ use std::collections::BTreeSet;
 use gagwright_casting::{GagId, PersonId};
 use jiff::Timestamp;
 
-use super::{Kept, Leaf, Replay, ReplayError};
+use super::{Kept, Leaf, Replay, ReplayError, used_part};
 use crate::{
     case::{
-        Briefing, Closing, DaySignOff, GoJudged, Incident, Look, Quarantine, RegisteredItem,
-        Returned, ShockLoad, StandDown, Take, TakeOutcome, Told,
+        Briefing, Closing, DaySignOff, Debrief, GoJudged, Incident, Look, Quarantine,
+        RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeOutcome, Told, Used,
     },
     ids::RecordId,
 };
 
 /// Kinds that say what happened on the day.
-pub(super) const DAY: [&str; 14] = [
+pub(super) const DAY: [&str; 15] = [
     "equipment.put",
     "equipment.quarantined",
     "equipment.released",
@@ -24,6 +24,7 @@ pub(super) const DAY: [&str; 14] = [
     "day.signed",
     "go.called",
     "take.ended",
+    "gag.debriefed",
     "look.recorded",
     "person.stood_down",
     "person.returned",
@@ -42,6 +43,9 @@ pub(super) struct DayThen {
     pub(super) briefings: Vec<OnGag<Briefing>>,
     pub(super) marks: Vec<(GagId, DaySignOff)>,
     pub(super) takes: Vec<OnGag<Take>>,
+    pub(super) debriefs: Vec<OnGag<Debrief>>,
+    /// Performers of whom what they used cannot be read any more.
+    pub(super) lost_used: Vec<(u64, PersonId)>,
     pub(super) looks: Vec<Look>,
     /// Looks whose finding cannot be read any more.
     pub(super) lost_looks: Vec<(u64, PersonId)>,
@@ -53,11 +57,15 @@ pub(super) struct DayThen {
 }
 
 impl DayThen {
-    /// Nothing that was found in their body is missed any more.
+    /// Nothing that was found in their body, or that they used, is missed any more.
     pub(super) fn erase(&mut self, person: PersonId) {
         self.looks.retain(|one| one.person != person);
         self.lost_looks
             .retain(|(_, looked_at)| *looked_at != person);
+        self.lost_used.retain(|(_, used_by)| *used_by != person);
+        for (_, _, debrief) in &mut self.debriefs {
+            debrief.used.retain(|one| one.person != person);
+        }
     }
 }
 
@@ -128,6 +136,7 @@ pub(super) fn apply(
                 take.ok_or_else(|| leaf.wrong(format!("no leaf called a go for the take {id}")))?;
             take.outcome = Some(outcome);
         }
+        "gag.debriefed" => debrief(&mut replay.day, leaf)?,
         "look.recorded" => look(&mut replay.day, leaf)?,
         "person.stood_down" => {
             let down = StandDown {
@@ -269,6 +278,33 @@ fn go(day: &mut DayThen, leaf: &Leaf<'_>) -> Result<(), ReplayError> {
         outcome: None,
     };
     day.takes.push((leaf.entry.index, leaf.gag()?, take));
+    Ok(())
+}
+
+fn debrief(day: &mut DayThen, leaf: &Leaf<'_>) -> Result<(), ReplayError> {
+    let performers: Vec<PersonId> = leaf.fact("performers")?;
+    let mut used = Vec::new();
+    for person in performers {
+        match leaf.part(&used_part(person), "")? {
+            Kept::Known(skills) => used.push(Used { person, skills }),
+            Kept::Gone { leaf } => day.lost_used.push((leaf, person)),
+        }
+    }
+    let said = Debrief {
+        id: leaf.fact("debrief")?,
+        day: leaf.fact("day")?,
+        place: place(day, leaf)?,
+        revision: leaf.fact("revision")?,
+        at: leaf.fact("at")?,
+        led_by: leaf.fact("led_by")?,
+        by: leaf.actor()?,
+        attended: leaf.fact("attended")?,
+        as_planned: leaf.text("as_planned")?,
+        differently: leaf.text("differently")?,
+        next_time: leaf.text("next_time")?,
+        used,
+    };
+    day.debriefs.push((leaf.entry.index, leaf.gag()?, said));
     Ok(())
 }
 

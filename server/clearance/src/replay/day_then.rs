@@ -6,7 +6,7 @@ use gagwright_casting::{GagId, PersonId};
 
 use super::{Kept, Replay, day::OnGag, rebuilt::Lost};
 use crate::{
-    case::{Briefing, DayLog, Incident, RegisteredItem, Take},
+    case::{Briefing, DayLog, Debrief, Incident, RegisteredItem, Take},
     day_mark::{self, plain},
     judge,
     plan::Plan,
@@ -36,6 +36,11 @@ impl Replay {
         of_gag(&self.day.takes, gag)
     }
 
+    /// Debriefs after takes of a gag, in the order of the leaves.
+    pub fn debriefs(&self, gag: GagId) -> Vec<Debrief> {
+        of_gag(&self.day.debriefs, gag)
+    }
+
     /// What of the day bears on one gag, with what of it cannot be known any more.
     pub(super) fn day_of(&self, plan: &Plan, cast: &BTreeSet<PersonId>, lost: &mut Lost) -> DayLog {
         let (day, gag) = (&self.day, plan.gag);
@@ -54,7 +59,8 @@ impl Replay {
             match &then.plan {
                 Kept::Known(plan) => {
                     taken.extend(judge::taken(plan, &takes));
-                    practised.extend(judge::practised(plan, &takes));
+                    let debriefs = of_gag(&day.debriefs, *other);
+                    practised.extend(judge::practised(plan, &takes, &debriefs));
                 }
                 Kept::Gone { leaf } => {
                     if takes
@@ -80,6 +86,7 @@ impl Replay {
             briefings: of_gag(&day.briefings, gag),
             signoffs: marks.map(|(_, mark)| mark.clone()).collect(),
             takes: of_gag(&day.takes, gag),
+            debriefs: of_gag(&day.debriefs, gag),
             looks: looks.cloned().collect(),
             stand_downs: downs
                 .filter(|one| cast.contains(&one.person))
@@ -104,6 +111,14 @@ impl Replay {
                 ));
             }
         }
+        for (leaf, person) in &day.lost_used {
+            if cast.contains(person) {
+                lost.needed(format!(
+                    "The skills that {person} used, leaf {leaf}, were erased or are not in this file: whether theirs \
+                     were recent cannot be known any more."
+                ));
+            }
+        }
         let listed = &plan.facets.rigging.equipment;
         for (leaf, id) in &day.lost_items {
             let serial = day.equipment.iter().find(|one| one.id == *id);
@@ -121,6 +136,11 @@ impl Replay {
         for (leaf, of, _) in day.briefings.iter().filter(|(_, of, _)| *of == gag) {
             if *of == gag && self.gone.contains(leaf) {
                 lost.words(*leaf, "what the briefing said");
+            }
+        }
+        for (leaf, of, _) in &day.debriefs {
+            if *of == gag && self.gone.contains(leaf) {
+                lost.words(*leaf, "what the debrief said");
             }
         }
         for (leaf, _, take) in day.takes.iter().filter(|(_, of, _)| *of == gag) {

@@ -367,7 +367,8 @@ fn a_take_is_practice_of_what_its_slot_asks_for() {
         last_used: Some(old),
     }];
     let used = |scene: &Scene| {
-        let practised = crate::judge::practised(&plan, &scene.case.day.takes);
+        let practised =
+            crate::judge::practised(&plan, &scene.case.day.takes, &scene.case.day.debriefs);
         let mut person = person.clone();
         crate::judge::with_takes(&mut person, [].iter(), practised.iter(), &[]);
         person.skills[0].last_used.unwrap()
@@ -377,7 +378,40 @@ fn a_take_is_practice_of_what_its_slot_asks_for() {
     assert_eq!(used(&scene), old);
     let take = scene.calls_go();
     scene.ends(take, TakeResult::NotGood);
-    assert_eq!(used(&scene), scene.case.day.takes[1].day);
+    let day = scene.case.day.takes[1].day;
+    assert_eq!(used(&scene), day);
+
+    // A debrief says what was used: nothing, and then, by its last word, that skill after all.
+    let said = |number: u128, minute: i64, skills: &[&str]| crate::case::Debrief {
+        id: RecordId(uuid::Uuid::from_u128(number)),
+        day,
+        place: "Quay".to_owned(),
+        revision: 1,
+        at: scene.now + jiff::SignedDuration::from_mins(minute),
+        led_by: who,
+        by: who,
+        attended: Vec::new(),
+        as_planned: "all of it".to_owned(),
+        differently: String::new(),
+        next_time: String::new(),
+        used: vec![crate::case::Used {
+            person: who,
+            skills: skills.iter().map(|one| (*one).to_owned()).collect(),
+        }],
+    };
+    let (nothing, after_all) = (said(901, 1, &[]), said(900, 2, &["high_fall"]));
+    let mut earlier = said(902, 0, &["high_fall"]);
+    earlier.day = old;
+    scene.case.day.debriefs = vec![nothing];
+    assert_eq!(used(&scene), old);
+    scene.case.day.debriefs.insert(0, after_all);
+    assert_eq!(used(&scene), day);
+    // On a day without a take nobody has used anything, whatever was written down.
+    scene.case.day.takes.clear();
+    scene.case.day.debriefs.push(earlier);
+    assert_eq!(used(&scene), old);
+    let elsewhere = crate::judge::practised(&plan, &[], &scene.case.day.debriefs);
+    assert!(elsewhere.is_empty());
 }
 
 #[test]

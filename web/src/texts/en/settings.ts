@@ -35,6 +35,7 @@ export const settings = {
     test_shot: 'Test shot',
     revision: 'New revision',
     briefing: 'Briefing',
+    debrief: 'Debrief',
     day_mark: 'Mark for the day',
     go: 'Go',
     take_end: 'Take ended',

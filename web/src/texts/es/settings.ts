@@ -36,6 +36,7 @@ export const settings: Texts['settings'] = {
     test_shot: 'Prueba medida',
     revision: 'Revisión nueva',
     briefing: 'Reunión previa',
+    debrief: 'Repaso después de las tomas',
     day_mark: 'Firma del día',
     go: 'Adelante',
     take_end: 'Fin de la toma',

@@ -3,7 +3,7 @@
 use gagwright_casting::PersonId;
 use gagwright_clearance::{
     GagId, RecordId, Role,
-    case::{Fitness, IncidentKind, TakeResult},
+    case::{Fitness, IncidentKind, TakeResult, Used},
 };
 use jiff::{Timestamp, civil::Date};
 use serde::{Deserialize, Serialize};
@@ -150,6 +150,40 @@ pub struct NewLook {
     /// When.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
+}
+
+/// A debrief after the takes of a day.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct NewDebrief {
+    /// Minted by whoever records it (UUIDv7).
+    pub id: RecordId,
+    /// The day it looks back on, as the people there would name it.
+    #[schema(value_type = String, format = Date)]
+    pub day: Date,
+    /// Where.
+    pub place: String,
+    /// The revision performed.
+    pub revision: u32,
+    /// When.
+    #[schema(value_type = String, format = DateTime)]
+    pub at: Timestamp,
+    /// Who led it.
+    pub led_by: PersonId,
+    /// Who was there.
+    pub attended: Vec<PersonId>,
+    /// What went as planned.
+    #[serde(default)]
+    pub as_planned: String,
+    /// What went differently.
+    #[serde(default)]
+    pub differently: String,
+    /// What changes next time.
+    #[serde(default)]
+    pub next_time: String,
+    /// The skills that performers used, of those that their slots ask for. Of whoever is not named, all of these count.
+    #[serde(default)]
+    pub used: Vec<Used>,
 }
 
 /// Standing somebody down. Nobody says why.

@@ -4,7 +4,7 @@
 use std::{fs, path::Path};
 
 use gagwright_clearance::{
-    case::{Fitness, IncidentKind, TakeResult},
+    case::{Fitness, IncidentKind, TakeResult, Used},
     clearance, day_mark,
     replay::Replay,
 };
@@ -18,9 +18,9 @@ use serde_json::Map;
 use super::*;
 use crate::{
     commands::on_the_day::{
-        BackInUse, NewBriefing, NewClosing, NewGo, NewIncident, NewLook, NewOutcome, NewShockLoad,
-        NewStandDown, NewTold, PutItem, SetAside, briefings, equipment, incidents, marks,
-        stand_downs, takes,
+        BackInUse, NewBriefing, NewClosing, NewDebrief, NewGo, NewIncident, NewLook, NewOutcome,
+        NewShockLoad, NewStandDown, NewTold, PutItem, SetAside, briefings, debriefs, equipment,
+        incidents, marks, stand_downs, takes,
     },
     trail_file::{self, Parts},
 };
@@ -149,6 +149,25 @@ fn play(conn: &mut Connection, stage: &mut Stage, gag: GagId) -> Result<PersonId
     takes::end(conn, &coordinator, at, gag, record_id(5), ended, &mut bytes)?;
     same(conn, stage, gag)?;
     let at = stage.tick();
+    let said = NewDebrief {
+        id: record_id(9),
+        day,
+        place: "Quay".into(),
+        revision: 1,
+        at,
+        led_by: coordinator.person,
+        attended: vec![performer],
+        as_planned: "The fall".into(),
+        differently: "The landing was late".into(),
+        next_time: "A second bag".into(),
+        used: vec![Used {
+            person: performer,
+            skills: BTreeSet::new(),
+        }],
+    };
+    debriefs::debrief(conn, &coordinator, at, gag, said, &mut bytes)?;
+    same(conn, stage, gag)?;
+    let at = stage.tick();
     let look = NewLook {
         id: record_id(6),
         take: Some(record_id(5)),
@@ -218,6 +237,11 @@ fn a_scripted_day_is_rebuilt_and_judged_alike_and_a_performer_can_be_erased() {
             (day.looks.len(), day.takes.len(), day.briefings.len()),
             (1, 1, 1)
         );
+        let said = &day.debriefs[0];
+        assert_eq!(
+            (said.next_time.as_str(), said.used.len()),
+            ("A second bag", 1)
+        );
         Ok(performer)
     });
     let producer = scene
@@ -242,6 +266,12 @@ fn a_scripted_day_is_rebuilt_and_judged_alike_and_a_performer_can_be_erased() {
         if leaf.entry.kind == "look.recorded" {
             met = true;
             assert!(!leaf.said().contains_key("look"));
+        }
+        if leaf.entry.kind == "gag.debriefed" {
+            // What was said stays, for somebody else said it; what the performer used is gone.
+            let said = leaf.said();
+            assert!(said.contains_key("said"));
+            assert!(said.keys().all(|name| !name.starts_with("used:")));
         }
         if leaf.entry.kind == "person.erased" {
             let then = replay.case(gag).unwrap();

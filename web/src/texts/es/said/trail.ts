@@ -62,6 +62,7 @@ export const trail: Record<string, string> = {
   '{who} set {serial} aside': '{who} apartó {serial}',
   '{who} took {serial} back into use': '{who} devolvió {serial} al uso',
   '{who} recorded a shock load on {serial}': '{who} anotó una carga de choque en {serial}',
+  '{who} debriefed {code} for {day}': '{who} hizo el repaso de {code} del {day}',
   '{who} briefed {code} for {day}': '{who} hizo la reunión previa de {code} para el {day}',
   '{who} signed {#day} as {role} on {code}': '{who} firmó el día {day} como {role} en {code}',
   '{who} declined {#day} as {role} on {code}':

@@ -1,6 +1,7 @@
 //! What is done on the day.
 
 pub mod briefings;
+pub mod debriefs;
 pub mod equipment;
 pub mod incidents;
 pub mod marks;
