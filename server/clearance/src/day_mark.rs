@@ -19,6 +19,7 @@ use crate::{
     case::{Case, ReadingKind},
     compact::{self, Parts},
     ids::{DeviceId, RecordId, SignOffId},
+    ink::{self, Ink},
     jws,
     plan::{FacetHashes, Plan},
     policy::Role,
@@ -37,7 +38,7 @@ const LONGEST: usize = 64 * 1024;
 #[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
 #[serde(deny_unknown_fields)]
 pub struct DayStatement {
-    /// Always [`DayStatement::KIND`].
+    /// [`DayStatement::KIND`] or, with `ink`, [`DayStatement::INK`].
     pub kind: String,
     /// This mark; minted by the device, so a replay is seen.
     pub id: SignOffId,
@@ -89,11 +90,27 @@ pub struct DayStatement {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub mark: Option<String>,
+    /// Who saw it signed on paper; only with [`DayStatement::INK`], and then `device` is theirs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub ink: Option<Ink>,
 }
 
 impl DayStatement {
-    /// The only kind of statement about a day there is.
+    /// A statement about a day that its signer's own device signs.
     pub const KIND: &'static str = "gagwright/day-signoff/1";
+    /// A statement about a day that was signed on paper; the witness's device signs.
+    pub const INK: &'static str = "gagwright/ink-day-signoff/1";
+
+    /// Whose device signs: the signer's or, for ink, the witness's.
+    pub fn hand(&self) -> PersonId {
+        self.ink.as_ref().map_or(self.signer, |ink| ink.witness)
+    }
+
+    /// What is wrong with its ink by itself; none: nothing.
+    pub(crate) fn ink_problem(&self) -> Option<&'static str> {
+        ink::wrong(self.ink.as_ref()?, self.signer, self.mark.is_some())
+    }
 }
 
 /// A reading as the signer saw it.
@@ -146,8 +163,12 @@ fn open(text: &str) -> Result<Parts<'_>, SignOffError> {
 fn statement(parts: &Parts<'_>) -> Result<DayStatement, SignOffError> {
     let bad = |problem: String| SignOffError::BadStatement(problem);
     let statement: DayStatement = parts.payload().map_err(bad)?;
-    if statement.kind != DayStatement::KIND {
-        return Err(bad(format!("kind must be \"{}\"", DayStatement::KIND)));
+    let kind = match statement.ink {
+        Some(_) => DayStatement::INK,
+        None => DayStatement::KIND,
+    };
+    if statement.kind != kind {
+        return Err(bad(format!("kind must be \"{kind}\"")));
     }
     if statement.device != parts.device {
         return Err(bad("device must be the kid of the header".to_owned()));

@@ -12,7 +12,7 @@ use crate::{
     case::{Case, RoleState},
     certificates, delegation, drawing,
     ids::DeviceId,
-    ink,
+    ink::{self, Ink},
     judge::{Bench, Needed, delegates_need_certificates, standing},
     jws,
     opening::{Opening, is_commitment, text_of},
@@ -66,7 +66,7 @@ pub fn accept(
     unused(&statement, case)?;
     times(&statement, case, policy, now)?;
     let bench = Bench::new(case, now, hashes);
-    witnessed(&statement, &bench)?;
+    witnessed(statement.ink.as_ref(), &bench)?;
     let slot = place(&statement, &bench, policy)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
     if statement.decision != Decision::Decline {
@@ -433,8 +433,8 @@ fn deputised(
 }
 
 /// That a sign-off on paper was seen by somebody with a hat on this production.
-fn witnessed(statement: &Statement, bench: &Bench<'_>) -> Result<(), SignOffError> {
-    let Some(ink) = &statement.ink else {
+pub(crate) fn witnessed(ink: Option<&Ink>, bench: &Bench<'_>) -> Result<(), SignOffError> {
+    let Some(ink) = ink else {
         return Ok(());
     };
     let member = bench.member(ink.witness);

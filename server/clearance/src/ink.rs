@@ -32,14 +32,22 @@ pub fn media_type(photograph: &[u8]) -> Option<&'static str> {
 
 /// What is wrong with the ink of a statement by itself; none: nothing.
 pub(crate) fn problem(statement: &Statement) -> Option<&'static str> {
-    let ink = statement.ink.as_ref()?;
-    if ink.witness == statement.signer {
+    wrong(
+        statement.ink.as_ref()?,
+        statement.signer,
+        statement.mark.is_some(),
+    )
+}
+
+/// The same of any ink: who signed on the paper, and whether the statement has a drawn mark as well.
+pub(crate) fn wrong(ink: &Ink, signer: PersonId, drawn: bool) -> Option<&'static str> {
+    if ink.witness == signer {
         return Some("the witness must be somebody else than the signer");
     }
     if !drawing::is_hash(&ink.photograph) {
         return Some("ink.photograph must be the SHA-256 of the photograph, in lower-case hex");
     }
-    if statement.mark.is_some() {
+    if drawn {
         return Some("a sign-off on paper has no drawn mark; leave mark out");
     }
     None

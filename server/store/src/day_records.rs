@@ -137,6 +137,24 @@ pub fn get<T: DeserializeOwned>(
     row.map(|row| kept(kind, row)).transpose()
 }
 
+/// One record, whichever production it is of.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn anywhere<T: DeserializeOwned>(
+    conn: &mut Connection,
+    kind: Kind,
+    id: RecordId,
+) -> Result<Option<Kept<T>>, StoreError> {
+    let row: Option<(Id, Option<Id>, String)> = day_records::table
+        .filter(day_records::id.eq(Id(id.0)))
+        .filter(day_records::kind.eq(kind.name()))
+        .select((day_records::id, day_records::gag, day_records::document))
+        .first(conn)
+        .optional()?;
+    row.map(|row| kept(kind, row)).transpose()
+}
+
 /// Every record of a kind on a production, in trail order.
 ///
 /// # Errors

@@ -5,8 +5,8 @@
 use diesel::prelude::*;
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
-    case::{Briefing, Debrief, Incident, Look, RegisteredItem, SHOCKED, Take},
-    signoff,
+    case::{Briefing, DaySignOff, Debrief, Incident, Look, RegisteredItem, SHOCKED, Take},
+    day_mark, signoff,
 };
 use jiff::Timestamp;
 use serde_json::Value;
@@ -95,6 +95,16 @@ fn photographs(conn: &mut Connection, production: Id, person: PersonId) -> Resul
             .is_ok_and(|one| one.signer == person || one.hand() == person);
         if shown {
             diesel::delete(photographs::table.find(id)).execute(conn)?;
+        }
+    }
+    let days: Vec<day_records::Kept<DaySignOff>> =
+        day_records::list(conn, ProductionId(production.0), Kind::Mark)?;
+    for (_, mark) in days {
+        let Ok(one) = day_mark::read_unverified(&mark.jws) else {
+            continue;
+        };
+        if one.signer == person || one.hand() == person {
+            diesel::delete(photographs::table.find(Id(one.id.0))).execute(conn)?;
         }
     }
     Ok(())

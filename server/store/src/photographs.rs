@@ -3,7 +3,12 @@
 use diesel::prelude::*;
 use gagwright_clearance::SignOffId;
 
-use crate::{Connection, StoreError, columns::Id, guard, schema::photographs};
+use crate::{
+    Connection, StoreError,
+    columns::Id,
+    guard,
+    schema::{day_records, photographs, signoffs},
+};
 
 /// A photograph of a page.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -34,15 +39,18 @@ pub fn is_kept(conn: &mut Connection, id: SignOffId) -> Result<bool, StoreError>
     Ok(known > 0)
 }
 
-/// Keeps the photograph of a sign-off.
+/// Keeps the photograph of a sign-off, or of a mark for the day.
 ///
 /// # Errors
-/// [`StoreError::Conflict`] when it has one, or there is no such sign-off.
+/// [`StoreError::Conflict`] when it has one, [`StoreError::NotFound`] when there is neither.
 pub fn insert(
     conn: &mut Connection,
     id: SignOffId,
     photograph: &Photograph,
 ) -> Result<(), StoreError> {
+    let signoffs: i64 = signoffs::table.find(Id(id.0)).count().get_result(conn)?;
+    let marks: i64 = day_records::table.find(Id(id.0)).count().get_result(conn)?;
+    guard::found(usize::from(signoffs + marks > 0), "sign-off", id)?;
     let row = NewRow {
         signoff: Id(id.0),
         media_type: &photograph.media_type,

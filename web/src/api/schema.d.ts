@@ -51,7 +51,8 @@ export interface paths {
         };
         /**
          * Draft a mark for the day
-         * @description Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
+         * @description Needs `sign_off`, and the hat itself. A witness of a mark on paper names its `signer`, and adds `ink` and its
+         *     `kind`. The device fills in `id`, `device`, `signed_at` and the
          *     decision, then signs the statement's RFC 8785 bytes.
          */
         get: operations["draft_day_signoff"];
@@ -2576,7 +2577,7 @@ export interface components {
         };
         /** @description What is signed for a day. Its RFC 8785 bytes are the JWS payload. */
         DayStatement: {
-            /** @description Always [`DayStatement::KIND`]. */
+            /** @description [`DayStatement::KIND`] or, with `ink`, [`DayStatement::INK`]. */
             kind: string;
             /** @description This mark; minted by the device, so a replay is seen. */
             id: components["schemas"]["SignOffId"];
@@ -2632,6 +2633,8 @@ export interface components {
             good_until: string;
             /** @description SHA-256, lower-case hex, of the mark the signer drew; none: they only confirmed. */
             mark?: string;
+            /** @description Who saw it signed on paper; only with [`DayStatement::INK`], and then `device` is theirs. */
+            ink?: components["schemas"]["Ink"];
         };
         /** @description What was said after the takes of a day. */
         Debrief: {
@@ -6593,6 +6596,8 @@ export interface operations {
                 role: "coordinator" | "performer" | "rigging" | "effects" | "fire" | "medic" | "first_ad" | "vehicles" | "armourer" | "marine" | "animals" | "camera" | "engineer" | "guardian" | "production" | "observer";
                 /** @description The performer's slot; only with `performer`. */
                 slot?: string;
+                /** @description Who signs on paper, when the caller is their witness. */
+                signer?: string;
             };
             header?: never;
             path: {

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { expect, it } from 'vitest';
-import type { Statement } from '../api/types.ts';
+import type { DayStatement, Statement } from '../api/types.ts';
 import { nextId } from '../screens/settings/policy/policy-text.ts';
-import { inked, isPhotograph } from './ink.ts';
+import { inked, inkedDay, isPhotograph } from './ink.ts';
 
 const draft: Statement = {
   kind: 'gagwright/plan-signoff/1',
@@ -37,6 +37,21 @@ it('is signed by the witness for the signer, and names the photograph by its has
   expect(made.ink).toEqual({
     witness: 'witness',
     photograph: createHash('sha256').update(photograph).digest('hex'),
+  });
+});
+
+it('is so for the day as well, under a kind of its own', async () => {
+  const photograph = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 4]);
+  const day = { kind: 'gagwright/day-signoff/1', signer: 'signer', device: 'nobody' } as DayStatement;
+  const now = new Date('2026-12-04T15:00:00Z');
+  const made = await inkedDay(day, 'decline', 'witness', 'device', photograph.buffer, now);
+  expect(made).toMatchObject({
+    kind: 'gagwright/ink-day-signoff/1',
+    signer: 'signer',
+    device: 'device',
+    decision: 'decline',
+    signed_at: now.toISOString(),
+    ink: { witness: 'witness', photograph: createHash('sha256').update(photograph).digest('hex') },
   });
 });
 

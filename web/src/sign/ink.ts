@@ -3,12 +3,12 @@
 import { at } from '../api/address.ts';
 import { send } from '../api/client.ts';
 import { serverNow } from '../api/clock.ts';
-import type { Draft, Statement } from '../api/types.ts';
+import type { DayStatement, Draft, GagPage, Role, Statement } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
 import { type Outcome, outbox } from '../storage/outbox.svelte.ts';
 import { uuidv7 } from '../storage/uuid.ts';
 import { keyFor } from './device-key.ts';
-import { signCompact } from './jws.ts';
+import { DAY_SIGN_OFF, signCompact } from './jws.ts';
 import type { Opening } from './openings.ts';
 import { type Choice, completeStatement } from './sign-off.ts';
 
@@ -63,6 +63,41 @@ export async function witness(
     path: at('/gags/{gag}/signoffs', { gag }),
     body: openings.length > 0 ? { jws, openings } : { jws },
     label: { kind: 'sign_off', gag, about },
+  });
+  return { id: statement.id, outcome };
+}
+
+/** A mark for the day as its witness signs it; a day is signed or declined, and nothing is written beside it. */
+export async function inkedDay(
+  draft: DayStatement,
+  decision: 'approve' | 'decline',
+  witness: string,
+  device: string,
+  photograph: ArrayBuffer,
+  now: Date,
+): Promise<DayStatement> {
+  const ink = { witness, photograph: await sha256(photograph) };
+  const signed_at = now.toISOString();
+  return { ...draft, kind: 'gagwright/ink-day-signoff/1', device, decision, signed_at, ink };
+}
+
+/** Signs a mark for the day as the witness. The statement is made here, and so with no signal too. */
+export async function witnessDay(
+  page: GagPage,
+  mark: { role: Role; slot: string | undefined; signer: string; decision: 'approve' | 'decline' },
+  person: string,
+  photograph: ArrayBuffer,
+): Promise<{ id: string; outcome: Outcome }> {
+  const { role, slot, signer, decision } = mark;
+  const { statement } = core.draftDay(page.case, role, slot, signer, uuidv7(), serverNow());
+  const key = await keyFor(statement.production, person);
+  const signed = await inkedDay(statement, decision, person, key.device, photograph, serverNow());
+  const jws = await signCompact(core.canonical(signed), key.device, key.pair.privateKey, DAY_SIGN_OFF);
+  const gag = page.gag.id;
+  const outcome = await outbox.post({
+    path: at('/gags/{gag}/day-signoffs', { gag }),
+    body: { jws },
+    label: { kind: 'day_mark', gag, about: page.gag.code },
   });
   return { id: statement.id, outcome };
 }

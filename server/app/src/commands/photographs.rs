@@ -1,12 +1,15 @@
-//! Keeping the photograph of a sign-off made on paper, and showing it to those who may see it. It is
+//! Keeping the photograph of a sign-off or of a mark for the day made on paper, and showing it to those who may see it. It is
 //! personal: what was signed holds only its hash, and verifies without it.
 
+use gagwright_casting::{GagId, PersonId};
 use gagwright_clearance::{
-    SignOffId, Statement,
+    Ink, RecordId, SignOffId,
+    case::DaySignOff,
+    day_mark,
     ink::{LARGEST_PHOTOGRAPH, media_type},
     signoff,
 };
-use gagwright_store::{Connection, photographs::Photograph};
+use gagwright_store::{Connection, day_records, day_records::Kind, photographs::Photograph};
 use gagwright_trail::Hash;
 use jiff::Timestamp;
 use serde_json::json;
@@ -27,8 +30,8 @@ pub fn keep(
     entropy: Entropy<'_>,
 ) -> Result<(), CommandError> {
     actor.require(Permission::ReadProduction)?;
-    let (statement, gag) = statement(conn, actor, id)?;
-    let Some(ink) = &statement.ink else {
+    let paper = paper(conn, actor, id)?;
+    let Some(ink) = &paper.ink else {
         return Err(CommandError::Conflict {
             what: "photograph",
             detail: "this sign-off was not made on paper".into(),
@@ -55,7 +58,7 @@ pub fn keep(
         return Ok(());
     }
     record::Leaf::new("photograph.kept", now, Some(actor))
-        .about(gag)
+        .about(paper.gag)
         .fact("signoff", json!(id))
         .fact("bytes", json!(bytes.len()))
         .personal(json!({ "photograph": hash }), entropy)
@@ -77,8 +80,8 @@ pub fn read(
     actor: &Actor,
     id: SignOffId,
 ) -> Result<Photograph, CommandError> {
-    let (statement, _) = statement(conn, actor, id)?;
-    if statement.signer != actor.person && statement.hand() != actor.person {
+    let paper = paper(conn, actor, id)?;
+    if paper.signer != actor.person && paper.hand != actor.person {
         actor.require(Permission::ReadPersonal)?;
     }
     gagwright_store::photographs::get(conn, id)?.ok_or_else(|| CommandError::NotFound {
@@ -87,16 +90,43 @@ pub fn read(
     })
 }
 
-fn statement(
-    conn: &mut Connection,
-    actor: &Actor,
-    id: SignOffId,
-) -> Result<(Statement, gagwright_clearance::GagId), CommandError> {
+/// What of a signed statement a photograph is about.
+struct Paper {
+    signer: PersonId,
+    hand: PersonId,
+    ink: Option<Ink>,
+    gag: GagId,
+}
+
+/// A sign-off, or a mark for the day.
+fn paper(conn: &mut Connection, actor: &Actor, id: SignOffId) -> Result<Paper, CommandError> {
     let unknown = || CommandError::NotFound {
         what: "sign-off",
         id: id.to_string(),
     };
-    let (found, gag) = gagwright_store::signoffs::get(conn, id)?.ok_or_else(unknown)?;
-    record::gag(conn, actor.production, gag).map_err(|_| unknown())?;
-    Ok((signoff::read_unverified(&found.jws)?, gag))
+    let paper = match gagwright_store::signoffs::get(conn, id)? {
+        Some((found, gag)) => {
+            let one = signoff::read_unverified(&found.jws)?;
+            Paper {
+                signer: one.signer,
+                hand: one.hand(),
+                ink: one.ink,
+                gag,
+            }
+        }
+        None => {
+            let mark: Option<day_records::Kept<DaySignOff>> =
+                day_records::get(conn, actor.production, Kind::Mark, RecordId(id.0))?;
+            let (gag, mark) = mark.ok_or_else(unknown)?;
+            let one = day_mark::read_unverified(&mark.jws)?;
+            Paper {
+                signer: one.signer,
+                hand: one.hand(),
+                ink: one.ink,
+                gag: gag.ok_or_else(unknown)?,
+            }
+        }
+    };
+    record::gag(conn, actor.production, paper.gag).map_err(|_| unknown())?;
+    Ok(paper)
 }

@@ -353,7 +353,7 @@ impl Stage {
             let actor = self.actor(conn, signer)?;
             let id = self.mint();
             let now = self.tick();
-            let drafted = marks::draft(conn, &actor, now, gag, mark.role, mark.slot)?;
+            let drafted = marks::draft(conn, &actor, now, gag, mark.role, mark.slot, None)?;
             let (device, key) = self.key(signer)?;
             let mut statement = drafted.statement;
             statement.id = gagwright_clearance::SignOffId(id);

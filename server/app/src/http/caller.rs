@@ -6,8 +6,8 @@ use std::future::{Ready, ready};
 
 use actix_web::{FromRequest, HttpRequest, dev::Payload, http::header};
 use gagwright_casting::ProductionId;
-use gagwright_clearance::{GagId, HoldId, SignOffId};
-use gagwright_store::{Connection, gags, holds, members, signoffs};
+use gagwright_clearance::{GagId, HoldId, RecordId, SignOffId, case::DaySignOff};
+use gagwright_store::{Connection, day_records, day_records::Kind, gags, holds, members, signoffs};
 use jiff::Timestamp;
 use serde::Deserialize;
 use uuid::Uuid;
@@ -72,7 +72,15 @@ impl Caller {
         permission: Permission,
     ) -> Result<Actor, CommandError> {
         let unknown = || missing("sign-off", signoff);
-        let (_, gag) = signoffs::get(conn, signoff)?.ok_or_else(unknown)?;
+        let gag = match signoffs::get(conn, signoff)? {
+            Some((_, gag)) => gag,
+            // A mark for the day has its photograph under its own id as well.
+            None => {
+                let mark: Option<day_records::Kept<DaySignOff>> =
+                    day_records::anywhere(conn, Kind::Mark, RecordId(signoff.0))?;
+                mark.and_then(|(gag, _)| gag).ok_or_else(unknown)?
+            }
+        };
         let row = gags::get(conn, gag)?.ok_or_else(unknown)?;
         self.member_of(conn, row.production, permission)?
             .ok_or_else(unknown)?

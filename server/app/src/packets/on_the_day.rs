@@ -364,7 +364,14 @@ impl Day<'_> {
         vec![
             one.title.clone(),
             state,
-            self.name(&statement.signer),
+            match &statement.ink {
+                Some(ink) => format!(
+                    "{}, in ink, seen by {}",
+                    self.name(&statement.signer),
+                    self.name(&ink.witness)
+                ),
+                None => self.name(&statement.signer),
+            },
             self.at(statement.signed_at),
             self.at(signoff.received_at),
             device.map(|device| device.name.clone()).unwrap_or_default(),

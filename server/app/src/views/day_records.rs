@@ -129,10 +129,10 @@ impl DayRecords {
     }
 }
 
-/// Who signed the day.
+/// Whose devices signed the day.
 pub(crate) fn signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
     log.signoffs
         .iter()
         .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
-        .map(|statement| statement.signer)
+        .map(|statement| statement.hand())
 }

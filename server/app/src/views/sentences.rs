@@ -192,7 +192,11 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
                 "decline" => "declined",
                 _ => "signed",
             };
-            format!("{signer} {verb} {} as {role} on {code}", text("day"))
+            let ink = match fact("witness").is_some_and(Value::is_string) {
+                true => ", in ink",
+                false => "",
+            };
+            format!("{signer} {verb} {} as {role} on {code}{ink}", text("day"))
         }
         "go.called" => {
             let number = text("number");

@@ -271,6 +271,48 @@ fn a_debrief_is_kept_once_and_says_what_was_used() {
 }
 
 #[test]
+fn a_mark_for_the_day_on_paper_is_witnessed_and_its_photograph_kept() {
+    let world = World::new();
+    let (gag, _) = scene(&world);
+    let (signer, _) = world.member("C04", "Žofie Marková", "zofie@example.test", &["rigging"]);
+    let witness = Phone::register(&world, &world.coordinator, 3);
+    let path = format!("/gags/{gag}/day-signoff-draft?role=rigging&signer={signer}");
+    let draft = world.call("GET", &path).send().expect(200);
+    let mut statement: DayStatement = serde_json::from_value(draft["statement"].clone()).unwrap();
+    // A PNG by its first bytes; what else is in it nobody decodes.
+    let photograph = b"\x89PNG\r\n\x1a\nthe page of the day".to_vec();
+    statement.kind = DayStatement::INK.to_owned();
+    statement.id.0 = Uuid::now_v7();
+    statement.device.0 = witness.device;
+    statement.decision = gagwright_clearance::Decision::Decline;
+    statement.ink = Some(gagwright_clearance::Ink {
+        witness: gagwright_casting::PersonId(world.person),
+        photograph: gagwright_trail::Hash::of(&photograph).to_hex(),
+    });
+    let jws = day_mark::sign(&statement, &witness.key).unwrap();
+    let path = format!("/gags/{gag}/day-signoffs");
+    let taken = post(&world, &world.coordinator, &path, &json!({ "jws": jws })).expect(201);
+    assert_eq!(taken["state"], "declined", "{taken}");
+    assert_eq!(taken["signer"], json!(signer));
+    assert_eq!(taken["witness"], json!(world.person));
+
+    let place = format!("/signoffs/{}/photograph", statement.id);
+    let send = |bytes: &[u8]| {
+        let call = world.call("PUT", &place).once();
+        call.body("image/png", bytes).send()
+    };
+    send(b"\x89PNG\r\n\x1a\nanother").refused(422, "invalid_input");
+    assert_eq!(send(&photograph).status, 204);
+    let leaves = world.trail_size();
+    assert_eq!(send(&photograph).status, 204);
+    assert_eq!(world.trail_size(), leaves);
+    assert_eq!(world.call("GET", &place).send().body, photograph);
+    let (_, camera) = world.member("P06", "Eun-ji Baek", "eun@example.test", &["camera"]);
+    let other = world.server.call("GET", &place).token(&camera).send();
+    other.refused(403, "forbidden");
+}
+
+#[test]
 fn anyone_stands_themselves_down_and_a_near_miss_freezes_until_it_is_closed() {
     let world = World::new();
     let (gag, performer) = scene(&world);

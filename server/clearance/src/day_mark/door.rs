@@ -25,7 +25,10 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
     let claimed = read_unverified(jws)?;
     let device = door::usable_device(case, claimed.device)?;
     let statement = verify(jws, &device.key)?;
-    door::owned(device, statement.signer)?;
+    if let Some(problem) = statement.ink_problem() {
+        return Err(SignOffError::BadStatement(problem.to_owned()));
+    }
+    door::owned(device, statement.hand())?;
     let used = case
         .day
         .signoffs
@@ -46,12 +49,19 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
             "a performer signs for a slot; give slot".to_owned(),
         ));
     }
+    witnessed(&statement, case, now)?;
     // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
     if statement.decision != Decision::Decline {
         qualified(&statement, case, now)?;
         apart(&statement, case)?;
     }
     Ok(statement)
+}
+
+/// That a mark on paper was seen by somebody with a hat on this production.
+fn witnessed(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
+    let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
+    door::witnessed(statement.ink.as_ref(), &Bench::new(case, now, hashes))
 }
 
 /// That the signer does not perform, and has not signed this day, under a hat that the policy keeps apart

@@ -30,7 +30,8 @@ pub struct DayPrepared {
     pub place: String,
 }
 
-/// Makes a statement ready for somebody to sign the day under one of their hats. `device` is nil and the
+/// Makes a statement ready for somebody to sign the day under one of their hats, or as somebody else signs it on
+/// paper: the witness's device adds the ink. `device` is nil and the
 /// decision is to approve until the device says otherwise.
 ///
 /// # Errors
@@ -76,6 +77,7 @@ pub fn prepare(
             signed_at: now,
             good_until: good_until.min(span(day).1),
             mark: None,
+            ink: None,
         },
         attestation: attestation.clone(),
         place,

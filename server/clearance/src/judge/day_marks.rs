@@ -67,6 +67,7 @@ fn standing_of(bench: &Bench<'_>, needed: &Needed<'_>, today: &Where) -> RoleSta
     let statement = &mark.statement;
     standing.signoff = Some(statement.id);
     standing.signer = Some(statement.signer);
+    standing.witness = statement.ink.as_ref().map(|ink| ink.witness);
     standing.received_at = Some(mark.signoff.received_at);
     standing.revision = Some(statement.revision);
     if statement.decision == Decision::Decline && is_today(statement, today) {
@@ -115,7 +116,8 @@ fn newest_first<'a>(bench: &Bench<'a>, needed: &Needed<'_>) -> Vec<Verified<'a>>
             let mut devices = case.devices.iter();
             let device = devices.find(|device| device.id == claimed.device)?;
             let statement = day_mark::verify(&signoff.jws, &device.key).ok()?;
-            (device.person == statement.signer).then_some(Verified {
+            let hand = device.person == statement.hand() && statement.ink_problem().is_none();
+            hand.then_some(Verified {
                 signoff,
                 statement,
                 device,

@@ -12,12 +12,12 @@ use crate::{
     plan::Plan,
 };
 
-/// Who signed the day.
+/// Whose devices signed the day.
 pub(super) fn day_signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
     log.signoffs
         .iter()
         .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
-        .map(|statement| statement.signer)
+        .map(|statement| statement.hand())
 }
 
 fn of_gag<T: Clone>(all: &[OnGag<T>], gag: GagId) -> Vec<T> {

@@ -113,7 +113,7 @@ impl Scene {
 
     /// Signs with the signer's own key, past the door, and records it.
     pub fn hand_in_day(&mut self, statement: &DayStatement) -> Result<(), SignOffError> {
-        let jws = day_mark::sign(statement, &key_of(statement.signer))?;
+        let jws = day_mark::sign(statement, &key_of(statement.hand()))?;
         day_mark::accept(&jws, &self.case, self.now)?;
         self.record_day(jws);
         Ok(())

@@ -3,9 +3,10 @@
 use super::{Ink, media_type};
 use crate::{
     case::RoleState,
+    day_mark::{self, DayStatement},
     policy::Role,
     scene::{Scene, device_of, key_of, person_of},
-    signoff::{Statement, sign},
+    signoff::{Decision, Statement, sign},
 };
 
 fn on_paper(scene: &mut Scene, role: Role, witness: Role) -> Statement {
@@ -65,6 +66,53 @@ fn what_is_not_witnessed_is_not_taken() {
         refused.to_string().contains("belongs to someone else"),
         "{refused}"
     );
+}
+
+#[test]
+fn a_mark_for_the_day_on_paper_counts_as_one_and_is_witnessed_by_somebody_else() {
+    let mut scene = Scene::ready();
+    let on_paper = |scene: &mut Scene, witness: Role| {
+        let witness = person_of(witness);
+        DayStatement {
+            kind: DayStatement::INK.to_owned(),
+            device: device_of(witness),
+            ink: Some(Ink {
+                witness,
+                photograph: "ab".repeat(32),
+            }),
+            ..scene.day_statement(Role::Rigging)
+        }
+    };
+    // A no on paper is heard, and so is the yes that follows it.
+    let mut no = on_paper(&mut scene, Role::FirstAd);
+    no.decision = Decision::Decline;
+    scene.hand_in_day(&no).unwrap();
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Declined);
+    scene.now += jiff::SignedDuration::from_mins(1);
+    let yes = on_paper(&mut scene, Role::FirstAd);
+    scene.hand_in_day(&yes).unwrap();
+    let mark = scene.day_mark(Role::Rigging);
+    assert_eq!(mark.state, RoleState::Standing);
+    assert_eq!(mark.signer, Some(person_of(Role::Rigging)));
+    assert_eq!(mark.witness, Some(person_of(Role::FirstAd)));
+
+    let mut refused = |one: &DayStatement, says: &str| {
+        let said = scene.hand_in_day(one).unwrap_err().to_string();
+        assert!(said.contains(says), "{says}: {said}");
+    };
+    let mut own = yes.clone();
+    own.id = crate::SignOffId(uuid::Uuid::from_u128(4_004));
+    own.device = device_of(own.signer);
+    own.ink.as_mut().unwrap().witness = own.signer;
+    refused(&own, "the witness must be somebody else");
+    own.ink = None;
+    refused(&own, "kind must be \"gagwright/day-signoff/1\"");
+    // The judge hears no witness of their own mark, whatever let it in.
+    let mut own = on_paper(&mut scene, Role::Rigging);
+    own.decision = Decision::Decline;
+    let jws = day_mark::sign(&own, &key_of(own.signer)).unwrap();
+    scene.record_day(jws);
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Standing);
 }
 
 fn assert_refused(scene: &mut Scene, statement: &Statement, says: &str) {

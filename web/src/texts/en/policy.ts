@@ -96,6 +96,8 @@ export const delegates = {
 export const ink = {
   title: 'Record a signature made on paper',
   lead: 'You saw it signed. You sign for that with the key of this device, and the photograph of the page is kept.',
+  what: 'What was signed',
+  of: { plan: 'The plan', day: 'The day' },
   role: 'Signed as',
   signer: 'Signed by',
   photograph: 'Photograph of the page (JPEG or PNG, at most 4 MB)',

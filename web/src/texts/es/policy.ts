@@ -96,6 +96,8 @@ export const delegates: Texts['delegates'] = {
 export const ink: Texts['ink'] = {
   title: 'Anotar una firma hecha en papel',
   lead: 'Usted la vio firmar. Firma por ello con la clave de este dispositivo, y se guarda la fotografía de la hoja.',
+  what: 'Qué se firmó',
+  of: { plan: 'El plan', day: 'El día' },
   role: 'Firmada como',
   signer: 'Firmada por',
   photograph: 'Fotografía de la hoja (JPEG o PNG, 4 MB como máximo)',

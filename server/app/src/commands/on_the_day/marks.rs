@@ -1,7 +1,7 @@
 //! Drafting and receiving marks for the day. Like a plan sign-off, one proves itself: anyone on the
 //! production may carry it here from a phone that has no signal.
 
-use gagwright_casting::{GagId, SlotId};
+use gagwright_casting::{GagId, PersonId, SlotId};
 use gagwright_clearance::{
     RecordId, Role, SignOffError, SignOffId,
     case::{DaySignOff, RoleStanding},
@@ -18,7 +18,8 @@ use crate::{
     views::gathering,
 };
 
-/// Makes a statement about the day ready for the actor to sign under one of their hats.
+/// Makes a statement about the day ready for the actor to sign under one of their hats, or, for a witness, as somebody
+/// else signs it on paper: the witness's device adds the ink.
 ///
 /// # Errors
 /// Without the hat (or, for a performer, the slot), or when the role does not sign the day.
@@ -29,11 +30,13 @@ pub fn draft(
     gag: GagId,
     role: Role,
     slot: Option<SlotId>,
+    signer: Option<PersonId>,
 ) -> Result<DayPrepared, CommandError> {
     actor.require(Permission::SignOff)?;
+    let signer = signer.unwrap_or(actor.person);
     let case = gathering::case(conn, actor.production, gag)?;
     let id = SignOffId(uuid::Uuid::nil());
-    day_mark::prepare(&case, role, slot, actor.person, id, now).map_err(|error| match error {
+    day_mark::prepare(&case, role, slot, signer, id, now).map_err(|error| match error {
         SignOffError::NotAllowed(why) => CommandError::Forbidden {
             permission: Permission::SignOff,
             why: Some(why),
@@ -77,6 +80,10 @@ pub fn submit(
             .fact("code", json!(row.code))
             .fact("signoff", json!(statement.id))
             .fact("signer", json!(statement.signer))
+            .fact(
+                "witness",
+                json!(statement.ink.as_ref().map(|ink| ink.witness)),
+            )
             .fact("device_id", json!(statement.device))
             .fact("role", json!(statement.role))
             .fact("slot", json!(statement.slot))

@@ -119,7 +119,7 @@ fn play(conn: &mut Connection, stage: &mut Stage, gag: GagId) -> Result<PersonId
     briefings::brief(conn, &coordinator, at, gag, briefing, &mut bytes)?;
     same(conn, stage, gag)?;
     let now = stage.tick();
-    let draft = marks::draft(conn, &coordinator, now, gag, Role::Coordinator, None)?;
+    let draft = marks::draft(conn, &coordinator, now, gag, Role::Coordinator, None, None)?;
     let (device, key) = &stage.keys[&coordinator.person];
     let mut statement = draft.statement;
     statement.id = gagwright_clearance::SignOffId(Uuid::from_u128(4));

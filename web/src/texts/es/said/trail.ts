@@ -65,6 +65,10 @@ export const trail: Record<string, string> = {
   '{who} debriefed {code} for {day}': '{who} hizo el repaso de {code} del {day}',
   '{who} briefed {code} for {day}': '{who} hizo la reunión previa de {code} para el {day}',
   '{who} signed {#day} as {role} on {code}': '{who} firmó el día {day} como {role} en {code}',
+  '{who} signed {#day} as {role} on {code}, in ink':
+    '{who} firmó en papel el día {day} como {role} en {code}',
+  '{who} declined {#day} as {role} on {code}, in ink':
+    '{who} no dio en papel su conformidad al día {day} como {role} en {code}',
   '{who} declined {#day} as {role} on {code}':
     '{who} no dio su conformidad al día {day} como {role} en {code}',
   '{who} called the go for take {n} of {code}': '{who} dio el adelante a la toma {n} de {code}',

@@ -1,7 +1,7 @@
 //! Marks for the day: drafting one and handing one in.
 
 use actix_web::{get, post, web::Query};
-use gagwright_casting::{GagId, SlotId};
+use gagwright_casting::{GagId, PersonId, SlotId};
 use gagwright_clearance::{Role, RoleStanding, day_mark::DayPrepared};
 use serde::Deserialize;
 use utoipa::{IntoParams, ToSchema};
@@ -31,6 +31,9 @@ pub struct UnderForDay {
     /// The performer's slot; only with `performer`.
     #[param(value_type = Option<Uuid>)]
     slot: Option<SlotId>,
+    /// Who signs on paper, when the caller is their witness.
+    #[param(value_type = Option<Uuid>)]
+    signer: Option<PersonId>,
 }
 
 /// A signed statement about a day.
@@ -44,7 +47,8 @@ pub struct SignedDay {
 
 /// Draft a mark for the day
 ///
-/// Needs `sign_off`, and the hat itself. The device fills in `id`, `device`, `signed_at` and the
+/// Needs `sign_off`, and the hat itself. A witness of a mark on paper names its `signer`, and adds `ink` and its
+/// `kind`. The device fills in `id`, `device`, `signed_at` and the
 /// decision, then signs the statement's RFC 8785 bytes.
 #[utoipa::path(
     tag = "day",
@@ -58,10 +62,10 @@ pub async fn draft_day_signoff(
     gag: At<GagId>,
     asked: Query<UnderForDay>,
 ) -> Answer {
-    let UnderForDay { role, slot } = asked.into_inner();
+    let UnderForDay { role, slot, signer } = asked.into_inner();
     let draft = read(&app, move |conn| {
         let actor = caller.on_gag(conn, *gag, Permission::SignOff)?;
-        marks::draft(conn, &actor, clock::now(), *gag, role, slot)
+        marks::draft(conn, &actor, clock::now(), *gag, role, slot, signer)
     })
     .await?;
     answer::ok(&draft)
