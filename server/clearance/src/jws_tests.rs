@@ -15,6 +15,9 @@ use crate::{
     scene::{Scene, key_of},
 };
 
+#[path = "jws_tests/altered.rs"]
+mod altered;
+
 /// RFC 6979, appendix A.2.5: the P-256 private key and its public point.
 const PRIVATE: &str = "c9afa9d845ba75166b5c215767b1d6934e50c3db36e89b127b8a622b120f6721";
 

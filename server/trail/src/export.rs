@@ -90,11 +90,31 @@ impl ExportedLeaf {
         }
     }
 
+    /// The leaf's line. The hash of the entry is in it so that a damaged line names itself; it proves
+    /// nothing, which the signed root does.
+    fn line(&self) -> Result<Vec<u8>, CanonicalError> {
+        canonical_bytes(&Line {
+            entry: self.entry.clone(),
+            hash: self.entry.hash()?.to_hex(),
+            parts: self.parts.clone(),
+        })
+    }
+
     /// What its parts said, by name.
     pub fn said(&self) -> BTreeMap<String, Value> {
         let said = |(name, part): (&String, &ExportedPart)| (name.clone(), part.said.clone());
         self.parts.iter().map(said).collect()
     }
+}
+
+/// A leaf's line as it is written.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Line {
+    entry: Entry,
+    hash: String,
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    parts: BTreeMap<String, ExportedPart>,
 }
 
 /// The last line.
@@ -123,7 +143,7 @@ impl Export {
     pub fn to_jsonl(&self) -> Result<String, CanonicalError> {
         let mut lines = vec![canonical_bytes(&self.header)?];
         for leaf in &self.leaves {
-            lines.push(canonical_bytes(leaf)?);
+            lines.push(leaf.line()?);
         }
         lines.push(canonical_bytes(&Closing {
             checkpoint: self.checkpoint.clone(),
@@ -226,7 +246,10 @@ pub fn read_leaves(text: &str) -> Result<Vec<ExportedLeaf>, ExportError> {
     leaves
         .iter()
         .enumerate()
-        .map(|(index, line)| read(index + 2, line, "a leaf"))
+        .map(|(index, line)| {
+            let Line { entry, parts, .. } = read(index + 2, line, "a leaf")?;
+            Ok(ExportedLeaf { entry, parts })
+        })
         .collect()
 }
 

@@ -5,9 +5,7 @@ use std::collections::BTreeMap;
 use base64::{Engine, engine::general_purpose::URL_SAFE_NO_PAD};
 use serde_json::Value;
 
-use super::{
-    ExportError, ExportHeader, ExportedLeaf, ExportedPart, FoundSignOff, Verified, read, wrong,
-};
+use super::{ExportError, ExportHeader, ExportedPart, FoundSignOff, Line, Verified, read, wrong};
 use crate::{
     leaf::{Entry, commitment},
     tree::{Hash, bytes_from_hex},
@@ -49,7 +47,7 @@ impl<'a> Reading<'a> {
 
     pub(super) fn leaf(&mut self, index: usize, text: &str) -> Result<(), ExportError> {
         let line = index + 2;
-        let ExportedLeaf { entry, parts } = read(line, text, "a leaf")?;
+        let Line { entry, hash, parts } = read(line, text, "a leaf")?;
         if entry.index != index as u64 {
             let problem = format!(
                 "leaf {index} is expected here, but this one says it is {}",
@@ -60,12 +58,15 @@ impl<'a> Reading<'a> {
         if entry.production != self.production {
             return Err(wrong(line, "this leaf belongs to another production"));
         }
+        let found = entry
+            .hash()
+            .map_err(|error| wrong(line, error.to_string()))?;
+        if found.to_hex() != hash {
+            let problem = format!("leaf {index} was changed: it does not have the hash beside it");
+            return Err(wrong(line, problem));
+        }
         self.parts(line, &entry, &parts)?;
-        self.hashes.push(
-            entry
-                .hash()
-                .map_err(|error| wrong(line, error.to_string()))?,
-        );
+        self.hashes.push(found);
         self.facts(&entry);
         *self.kinds.entry(entry.kind).or_default() += 1;
         if self.first_at.is_none() {
