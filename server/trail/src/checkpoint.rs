@@ -122,13 +122,7 @@ impl VerifyingKey {
 
     /// First four bytes of SHA-256 over name, newline, algorithm and key (C2SP signed-note).
     fn id(&self) -> [u8; 4] {
-        let hash: [u8; 32] = Sha256::new()
-            .chain_update(self.name.as_bytes())
-            .chain_update([b'\n', ED25519])
-            .chain_update(self.key.as_bytes())
-            .finalize()
-            .into();
-        [hash[0], hash[1], hash[2], hash[3]]
+        key_id(&self.name, ED25519, &self.key)
     }
 
     /// Checks a signed note by this key and reads the checkpoint in it. Signatures by other keys are
@@ -169,10 +163,7 @@ impl VerifyingKey {
 
 impl fmt::Display for VerifyingKey {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut blob = vec![ED25519];
-        blob.extend_from_slice(self.key.as_bytes());
-        let id = u32::from_be_bytes(self.id());
-        write!(f, "{}+{id:08x}+{}", self.name, STANDARD.encode(blob))
+        f.write_str(&key_text(&self.name, ED25519, &self.key))
     }
 }
 
@@ -180,29 +171,57 @@ impl FromStr for VerifyingKey {
     type Err = CheckpointError;
 
     fn from_str(text: &str) -> Result<Self, Self::Err> {
-        let bad = |problem: &str| CheckpointError::BadKey(problem.to_owned());
-        // Base64 may hold "+", so only the first two separate.
-        let mut parts = text.splitn(3, '+');
-        let (Some(name), Some(id), Some(blob)) = (parts.next(), parts.next(), parts.next()) else {
-            return Err(bad("it needs a name, a hash and a key, joined by \"+\""));
-        };
-        let name = checked_name(name).map_err(|error| bad(&error.to_string()))?;
-        let blob = STANDARD
-            .decode(blob)
-            .map_err(|_| bad("the key is not base64"))?;
-        let bytes = match blob.split_first() {
-            Some((&ED25519, key)) => <[u8; 32]>::try_from(key),
-            _ => return Err(bad("the key is not Ed25519")),
-        };
-        let bytes = bytes.map_err(|_| bad("an Ed25519 key is 32 bytes"))?;
-        let key = ed25519_dalek::VerifyingKey::from_bytes(&bytes)
-            .map_err(|_| bad("the key is not a point of the curve"))?;
-        let key = VerifyingKey { name, key };
-        if format!("{:08x}", u32::from_be_bytes(key.id())) != id {
-            return Err(bad("the hash does not belong to this name and key"));
-        }
-        Ok(key)
+        let (name, key) = key_from_text(text, ED25519)?;
+        Ok(VerifyingKey { name, key })
     }
+}
+
+/// First four bytes of SHA-256 over name, newline, algorithm and key (C2SP signed-note).
+pub(crate) fn key_id(name: &str, algorithm: u8, key: &ed25519_dalek::VerifyingKey) -> [u8; 4] {
+    let hash: [u8; 32] = Sha256::new()
+        .chain_update(name.as_bytes())
+        .chain_update([b'\n', algorithm])
+        .chain_update(key.as_bytes())
+        .finalize()
+        .into();
+    [hash[0], hash[1], hash[2], hash[3]]
+}
+
+/// A key as it is written: name, hash and base64, joined by "+".
+pub(crate) fn key_text(name: &str, algorithm: u8, key: &ed25519_dalek::VerifyingKey) -> String {
+    let mut blob = vec![algorithm];
+    blob.extend_from_slice(key.as_bytes());
+    let id = u32::from_be_bytes(key_id(name, algorithm, key));
+    format!("{name}+{id:08x}+{}", STANDARD.encode(blob))
+}
+
+/// Reads a key as it is written, of that algorithm and no other.
+pub(crate) fn key_from_text(
+    text: &str,
+    algorithm: u8,
+) -> Result<(String, ed25519_dalek::VerifyingKey), CheckpointError> {
+    let bad = |problem: &str| CheckpointError::BadKey(problem.to_owned());
+    // Base64 may hold "+", so only the first two separate.
+    let mut parts = text.splitn(3, '+');
+    let (Some(name), Some(id), Some(blob)) = (parts.next(), parts.next(), parts.next()) else {
+        return Err(bad("it needs a name, a hash and a key, joined by \"+\""));
+    };
+    let name = checked_name(name).map_err(|error| bad(&error.to_string()))?;
+    let blob = STANDARD
+        .decode(blob)
+        .map_err(|_| bad("the key is not base64"))?;
+    let bytes = match blob.split_first() {
+        Some((found, key)) if *found == algorithm => <[u8; 32]>::try_from(key),
+        _ if algorithm == ED25519 => return Err(bad("the key is not Ed25519")),
+        _ => return Err(bad("the key is not a witness's Ed25519 key")),
+    };
+    let bytes = bytes.map_err(|_| bad("an Ed25519 key is 32 bytes"))?;
+    let key = ed25519_dalek::VerifyingKey::from_bytes(&bytes)
+        .map_err(|_| bad("the key is not a point of the curve"))?;
+    if format!("{:08x}", u32::from_be_bytes(key_id(&name, algorithm, &key))) != id {
+        return Err(bad("the hash does not belong to this name and key"));
+    }
+    Ok((name, key))
 }
 
 impl Checkpoint {
@@ -214,7 +233,7 @@ impl Checkpoint {
         Checkpoint::from_text(split_note(note)?.0)
     }
 
-    fn from_text(text: &str) -> Result<Checkpoint, CheckpointError> {
+    pub(crate) fn from_text(text: &str) -> Result<Checkpoint, CheckpointError> {
         let bad = |problem: &str| CheckpointError::Malformed(problem.to_owned());
         let mut lines = text.strip_suffix('\n').unwrap_or(text).split('\n');
         let origin = lines.next().filter(|line| !line.is_empty());
@@ -251,9 +270,9 @@ impl Checkpoint {
 }
 
 /// A note's text with its final newline, and its signatures as name and bytes.
-type SplitNote<'a> = (&'a str, Vec<(&'a str, Vec<u8>)>);
+pub(crate) type SplitNote<'a> = (&'a str, Vec<(&'a str, Vec<u8>)>);
 
-fn split_note(note: &str) -> Result<SplitNote<'_>, CheckpointError> {
+pub(crate) fn split_note(note: &str) -> Result<SplitNote<'_>, CheckpointError> {
     let bad = |problem: &str| CheckpointError::Malformed(problem.to_owned());
     if note.len() > LARGEST_NOTE {
         return Err(bad("it is larger than 64 KiB"));
@@ -292,7 +311,7 @@ fn split_note(note: &str) -> Result<SplitNote<'_>, CheckpointError> {
     Ok((text, found))
 }
 
-fn checked_name(name: &str) -> Result<String, CheckpointError> {
+pub(crate) fn checked_name(name: &str) -> Result<String, CheckpointError> {
     let refused =
         |character: char| character.is_whitespace() || character.is_control() || character == '+';
     if name.is_empty() || name.chars().any(refused) {

@@ -5,6 +5,7 @@
 
 pub mod canonical;
 pub mod checkpoint;
+pub mod cosignature;
 pub mod export;
 mod guard;
 pub mod leaf;
@@ -13,6 +14,7 @@ pub mod tree;
 
 pub use canonical::{CanonicalError, canonical_bytes, from_canonical_bytes};
 pub use checkpoint::{Checkpoint, CheckpointError, LogKey, VerifyingKey};
+pub use cosignature::{Claimed, Cosigned, Witness, WitnessKey, claimed};
 pub use export::{
     Export, ExportDevice, ExportError, ExportHeader, ExportedLeaf, ExportedPart, FoundSignOff,
     Verified, verify_export, verify_export_against,
