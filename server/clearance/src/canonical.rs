@@ -53,6 +53,21 @@ pub fn plan_digest(facets: &Facets) -> Result<String, CanonicalError> {
     Ok(root(&leaves?).to_hex())
 }
 
+/// The hash of each facet and the plan's digest, from the same canonical bytes.
+///
+/// # Errors
+/// As [`facet_bytes`].
+pub fn hashes_and_digest(facets: &Facets) -> Result<(FacetHashes, String), CanonicalError> {
+    let mut hashes = FacetHashes::new();
+    let mut leaves = Vec::new();
+    for facet in Facet::ALL {
+        let bytes = facet_bytes(facets, facet)?;
+        hashes.insert(facet, Hash::of(&bytes).to_hex());
+        leaves.push(leaf_hash(&bytes));
+    }
+    Ok((hashes, root(&leaves).to_hex()))
+}
+
 /// What a role signs: the plan's digest, and the hashes of the facets that the role answers for.
 ///
 /// # Errors
@@ -61,9 +76,9 @@ pub fn signed_content(
     facets: &Facets,
     covers: &BTreeSet<Facet>,
 ) -> Result<(String, FacetHashes), CanonicalError> {
-    let mut hashes = facet_hashes(facets)?;
+    let (mut hashes, digest) = hashes_and_digest(facets)?;
     hashes.retain(|facet, _| covers.contains(facet));
-    Ok((plan_digest(facets)?, hashes))
+    Ok((digest, hashes))
 }
 
 #[cfg(test)]

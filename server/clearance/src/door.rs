@@ -13,7 +13,7 @@ use crate::{
     certificates, delegation, drawing,
     ids::DeviceId,
     ink::{self, Ink},
-    judge::{Bench, Needed, delegates_need_certificates, standing},
+    judge::{Bench, JudgeMemory, Needed, delegates_need_certificates, standing},
     jws,
     opening::{Opening, is_commitment, text_of},
     plan::FacetHashes,
@@ -65,7 +65,8 @@ pub fn accept(
     opened(&statement, openings)?;
     unused(&statement, case)?;
     times(&statement, case, policy, now)?;
-    let bench = Bench::new(case, now, hashes);
+    let memory = JudgeMemory::default();
+    let bench = Bench::new(case, now, hashes, &memory);
     witnessed(statement.ink.as_ref(), &bench)?;
     let slot = place(&statement, &bench, policy)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.

@@ -10,6 +10,7 @@ mod go;
 mod holds;
 mod incidents;
 mod marks;
+mod memory;
 mod people_today;
 mod required;
 mod slots;
@@ -23,6 +24,7 @@ use jiff::Timestamp;
 pub use day::{BRIEFED, REHEARSED};
 pub use holds::{agreements_needed, missing_agreements};
 pub use incidents::{is_open, missing_closings, untold};
+pub use memory::JudgeMemory;
 pub use people_today::{
     HEAD_IMPACT, head_impact, is_down, practised, rests_until, taken, with_takes,
 };
@@ -54,13 +56,26 @@ pub type FindTechnique = fn(&str) -> Option<&'static dyn Technique>;
 /// Judges with the techniques given: the registry's, or the same ones behind something that remembers
 /// what they answered. What is found under a name must answer as the registry's technique does.
 pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clearance {
+    clearance_remembering(case, now, find, &JudgeMemory::default())
+}
+
+/// As [`clearance_with`], remembering which signatures verified from one judgement to the next.
+pub fn clearance_remembering(
+    case: &Case,
+    now: Timestamp,
+    find: FindTechnique,
+    memory: &JudgeMemory,
+) -> Clearance {
     let plan = &case.plan;
     let mut blocks = Vec::new();
-    let hashes = canonical::facet_hashes(&plan.facets).unwrap_or_else(|error| {
-        blocks.push(working::refused(error.to_string()));
-        Default::default()
-    });
-    let bench = Bench::with(case, now, hashes, find);
+    let (hashes, plan_digest) = match memory.hashes(&plan.facets) {
+        Ok(hashed) => (hashed.facets.clone(), hashed.digest.clone()),
+        Err(error) => {
+            blocks.push(working::refused(error.to_string()));
+            Default::default()
+        }
+    };
+    let bench = Bench::with(case, now, hashes, find, memory);
     blocks.extend(holds::blocks(&bench));
     blocks.extend(incidents::blocks(&bench));
     let (assessment, refused) = working::assess(&bench, find);
@@ -81,7 +96,6 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
     blocks.extend(marks::separation(&bench, &roles));
     // Stable: within a kind the order is the plan's and the policy's own.
     blocks.sort_by_key(|block| block.kind);
-    let plan_digest = canonical::plan_digest(&plan.facets).unwrap_or_default();
     let day = the_day::standing(&bench, &needed, &hazards, &roles);
     let go = go::standing(&bench, &plan_digest, &blocks, &day);
     Clearance {
@@ -104,7 +118,8 @@ pub fn clearance_with(case: &Case, now: Timestamp, find: FindTechnique) -> Clear
 /// How what a sign-off was made for stands now, whether or not the gag still asks for it.
 pub fn standing_of(case: &Case, statement: &Statement, now: Timestamp) -> RoleStanding {
     let hashes = canonical::facet_hashes(&case.plan.facets).unwrap_or_default();
-    let bench = Bench::new(case, now, hashes);
+    let memory = JudgeMemory::default();
+    let bench = Bench::new(case, now, hashes, &memory);
     let mut slots = case.plan.facets.cast.slots.iter();
     let slot = statement
         .slot

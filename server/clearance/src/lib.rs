@@ -64,7 +64,7 @@ pub use gagwright_casting::{GagId, PersonId, ProductionId, SlotId};
 pub use gagwright_mechanics::Facet;
 pub use ids::{DeviceId, HoldId, RecordId, SignOffId};
 pub use ink::Ink;
-pub use judge::{FindTechnique, clearance, clearance_with};
+pub use judge::{FindTechnique, JudgeMemory, clearance, clearance_remembering, clearance_with};
 pub use opening::Opening;
 pub use owed::{Owed, owed};
 pub use plan::{Facets, Hazard, Plan};

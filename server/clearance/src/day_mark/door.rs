@@ -10,7 +10,7 @@ use crate::{
     door::{self, mismatch},
     draft::place_of,
     drawing,
-    judge::Bench,
+    judge::{Bench, JudgeMemory},
     policy::Role,
     signoff::{Decision, SignOffError},
     words,
@@ -180,7 +180,8 @@ fn times(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), Si
 
 fn qualified(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
     let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
-    let bench = Bench::new(case, now, hashes);
+    let memory = JudgeMemory::default();
+    let bench = Bench::new(case, now, hashes, &memory);
     match case.policy.role(statement.role) {
         Some(policy) => door::qualified(statement.signer, &bench, policy),
         None => Err(not_asked(statement.role)),

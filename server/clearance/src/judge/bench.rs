@@ -4,6 +4,7 @@
 use std::{
     cell::OnceCell,
     collections::{BTreeMap, BTreeSet},
+    sync::Arc,
 };
 
 use gagwright_casting::{Person, PersonId, SlotId};
@@ -13,12 +14,14 @@ use jiff::{Timestamp, civil::Date};
 use super::{
     FindTechnique,
     events::{self, Happened},
+    memory::JudgeMemory,
 };
 use crate::{
-    case::{Case, Names},
+    case::{Case, DaySignOff, Names},
+    day_mark::DayStatement,
     delegation::{self, Delegation},
     ids::SignOffId,
-    ink, jws,
+    ink,
     plan::FacetHashes,
     policy::{Role, RolePolicy},
     signoff::{Decision, Device, Member, SignOff, Statement},
@@ -28,8 +31,15 @@ use crate::{
 /// A sign-off on this gag and what it states, its signature not yet checked.
 pub(crate) struct Heard<'a> {
     pub signoff: &'a SignOff,
-    pub statement: Statement,
+    pub statement: Arc<Statement>,
     /// The answer of [`Bench::device_of`], kept: checking a signature is by far the dearest step.
+    device: OnceCell<Option<&'a Device>>,
+}
+
+/// A mark for a day of this gag, likewise.
+pub(crate) struct HeardDay<'a> {
+    pub signoff: &'a DaySignOff,
+    pub statement: Arc<DayStatement>,
     device: OnceCell<Option<&'a Device>>,
 }
 
@@ -45,13 +55,20 @@ pub(crate) struct Bench<'a> {
     heard: Vec<Heard<'a>>,
     members: BTreeMap<PersonId, &'a Member>,
     happened: OnceCell<Vec<Happened>>,
+    heard_day: OnceCell<Vec<HeardDay<'a>>>,
+    memory: &'a JudgeMemory,
     /// The plan's technique, where it is known: what its numbers are called and measured in.
     pub technique: Option<&'static dyn Technique>,
 }
 
 impl<'a> Bench<'a> {
-    pub fn new(case: &'a Case, now: Timestamp, hashes: FacetHashes) -> Bench<'a> {
-        Bench::with(case, now, hashes, gagwright_mechanics::find)
+    pub fn new(
+        case: &'a Case,
+        now: Timestamp,
+        hashes: FacetHashes,
+        memory: &'a JudgeMemory,
+    ) -> Bench<'a> {
+        Bench::with(case, now, hashes, gagwright_mechanics::find, memory)
     }
 
     pub fn with(
@@ -59,6 +76,7 @@ impl<'a> Bench<'a> {
         now: Timestamp,
         hashes: FacetHashes,
         find: FindTechnique,
+        memory: &'a JudgeMemory,
     ) -> Bench<'a> {
         let people = case
             .people
@@ -74,15 +92,22 @@ impl<'a> Bench<'a> {
             today: words::day_of(now),
             hashes,
             names: people.chain(members).collect(),
-            heard: heard(case),
+            heard: heard(case, memory),
             members: case
                 .members
                 .iter()
                 .map(|member| (member.person, member))
                 .collect(),
             happened: OnceCell::new(),
+            heard_day: OnceCell::new(),
+            memory,
             technique: find(&case.plan.technique),
         }
+    }
+
+    /// Everything in the policy that does not fit together.
+    pub fn policy_problems(&self) -> Arc<Vec<String>> {
+        self.memory.problems(&self.case.policy)
     }
 
     /// What happened on the day that voids what was signed before it.
@@ -210,24 +235,67 @@ impl<'a> Bench<'a> {
                 .devices
                 .iter()
                 .find(|device| device.id == statement.device)?;
-            let verified = jws::verify(&heard.signoff.jws, &device.key).ok()?;
+            let verified = self.memory.verified(&heard.signoff.jws, &device.key)?;
             // On paper the witness's device signs, and nobody is their own witness.
             let hand = device.person == statement.hand() && ink::problem(statement).is_none();
             (verified == *statement && hand).then_some(device)
         })
     }
+
+    /// Marks for days of this gag at a revision it has reached, newest first.
+    pub fn day_newest_first(&self) -> impl Iterator<Item = &HeardDay<'a>> {
+        let heard = self.heard_day.get_or_init(|| heard_day(self));
+        heard.iter().rev()
+    }
+
+    /// The device a mark for the day was made on, likewise.
+    pub fn day_device_of(&self, heard: &HeardDay<'a>) -> Option<&'a Device> {
+        *heard.device.get_or_init(|| {
+            let statement = &heard.statement;
+            let mut devices = self.case.devices.iter();
+            let device = devices.find(|device| device.id == statement.device)?;
+            let verified = self.memory.verified_day(&heard.signoff.jws, &device.key)?;
+            let hand = device.person == statement.hand() && statement.ink_problem().is_none();
+            (verified == *statement && hand).then_some(device)
+        })
+    }
+}
+
+/// In trail order. A repeated id is a replay under the role and place it was signed for: only the first is
+/// heard.
+fn heard_day<'a>(bench: &Bench<'a>) -> Vec<HeardDay<'a>> {
+    let case = bench.case;
+    let mut signoffs: Vec<&DaySignOff> = case.day.signoffs.iter().collect();
+    signoffs.sort_by_key(|one| one.leaf);
+    let mut seen = BTreeSet::new();
+    signoffs
+        .into_iter()
+        .filter_map(|signoff| {
+            let statement = bench.memory.claimed_day(&signoff.jws)?;
+            let here = statement.gag == case.plan.gag
+                && statement.production == case.production
+                && statement.revision <= case.plan.revision;
+            let place = statement.slot.map(|slot| (slot, statement.signer));
+            let first = here && seen.insert((statement.id, statement.role, place));
+            first.then(|| HeardDay {
+                signoff,
+                statement,
+                device: OnceCell::new(),
+            })
+        })
+        .collect()
 }
 
 /// The sign-offs that speak of this gag at a revision it has reached. A repeated id is a replay: only
 /// the first in trail order is heard.
-fn heard(case: &Case) -> Vec<Heard<'_>> {
+fn heard<'a>(case: &'a Case, memory: &JudgeMemory) -> Vec<Heard<'a>> {
     let mut signoffs: Vec<&SignOff> = case.signoffs.iter().collect();
     signoffs.sort_by_key(|signoff| signoff.leaf);
     let mut seen: BTreeSet<SignOffId> = BTreeSet::new();
     signoffs
         .into_iter()
         .filter_map(|signoff| {
-            let statement = jws::read_unverified(&signoff.jws).ok()?;
+            let statement = memory.claimed(&signoff.jws)?;
             Some(Heard {
                 signoff,
                 statement,

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeSet;
 
-use gagwright_casting::PersonId;
+use gagwright_casting::{PersonId, Slot};
 use gagwright_mechanics::Facet;
 use jiff::{SignedDuration, Timestamp, civil::Date};
 
@@ -25,9 +25,9 @@ pub(crate) struct Where {
 }
 
 /// A mark whose signature holds, and the device it was made on.
-struct Verified<'a> {
+struct Verified<'b, 'a> {
     signoff: &'a DaySignOff,
-    statement: DayStatement,
+    statement: &'b DayStatement,
     device: &'a Device,
 }
 
@@ -64,17 +64,21 @@ fn standing_of(bench: &Bench<'_>, needed: &Needed<'_>, today: &Where) -> RoleSta
         });
         return standing;
     };
-    let statement = &mark.statement;
+    let statement = mark.statement;
     standing.signoff = Some(statement.id);
     standing.signer = Some(statement.signer);
     standing.witness = statement.ink.as_ref().map(|ink| ink.witness);
     standing.received_at = Some(mark.signoff.received_at);
     standing.revision = Some(statement.revision);
-    if statement.decision == Decision::Decline && is_today(statement, today) {
-        standing.state = RoleState::Declined;
+    if statement.decision == Decision::Decline {
+        // No to another day is no answer to this one, and never a yes.
+        let (state, day) = match is_today(statement, today) {
+            true => (RoleState::Declined, "the day".to_owned()),
+            false => (RoleState::Lapsed, statement.day.to_string()),
+        };
+        standing.state = state;
         let name = bench.name(statement.signer);
-        let said = format!("{name} declined the day.");
-        standing.reasons.push(said);
+        standing.reasons.push(format!("{name} declined {day}."));
         return standing;
     }
     standing.changed = changed(bench, needed, statement);
@@ -91,54 +95,39 @@ fn is_today(statement: &DayStatement, today: &Where) -> bool {
     statement.day == today.day
 }
 
-/// Marks under a role whose signatures hold, newest first; a repeated id is a replay and not heard.
-fn newest_first<'a>(bench: &Bench<'a>, needed: &Needed<'_>) -> Vec<Verified<'a>> {
-    let case = bench.case;
-    let role = needed.policy.role;
-    let mut signoffs: Vec<&DaySignOff> = case.day.signoffs.iter().collect();
-    signoffs.sort_by_key(|one| one.leaf);
-    let mut seen = BTreeSet::new();
-    let mut marks: Vec<Verified<'a>> = signoffs
-        .into_iter()
-        .filter_map(|signoff| {
-            let claimed = day_mark::read_unverified(&signoff.jws).ok()?;
-            let fits = claimed.role == role
+/// Marks under a role whose signatures hold, newest first.
+fn newest_first<'b, 'a>(bench: &'b Bench<'a>, needed: &Needed<'_>) -> Vec<Verified<'b, 'a>> {
+    let mut marks: Vec<Verified<'b, 'a>> = bench
+        .day_newest_first()
+        .filter(|heard| {
+            let claimed = &heard.statement;
+            let cast = |slot: &Slot| slot.person == Some(claimed.signer);
+            claimed.role == needed.policy.role
                 && claimed.slot == needed.slot_id()
-                && claimed.gag == case.plan.gag
-                && claimed.production == case.production
-                && claimed.revision <= case.plan.revision
-                && needed
-                    .slot
-                    .is_none_or(|slot| slot.person == Some(claimed.signer));
-            if !fits || !seen.insert(claimed.id) {
-                return None;
-            }
-            let mut devices = case.devices.iter();
-            let device = devices.find(|device| device.id == claimed.device)?;
-            let statement = day_mark::verify(&signoff.jws, &device.key).ok()?;
-            let hand = device.person == statement.hand() && statement.ink_problem().is_none();
-            hand.then_some(Verified {
-                signoff,
-                statement,
-                device,
+                && needed.slot.is_none_or(cast)
+        })
+        .filter_map(|heard| {
+            Some(Verified {
+                signoff: heard.signoff,
+                statement: &heard.statement,
+                device: bench.day_device_of(heard)?,
             })
         })
         .collect();
     let taken_back: BTreeSet<SignOffId> = marks
         .iter()
         .enumerate()
-        .filter(|(at, mark)| marks.iter().take(*at).any(|no| takes_back(no, mark)))
+        .filter(|(at, mark)| marks.iter().skip(at + 1).any(|no| takes_back(no, mark)))
         .map(|(_, mark)| mark.statement.id)
         .collect();
     marks.retain(|mark| !taken_back.contains(&mark.statement.id));
-    marks.reverse();
     marks
 }
 
 /// Whether a signer's no for a day, received before their yes, was said after it or as it was: a yes that
 /// travelled by another phone lifts no later no. Where clocks differ, doubt goes to the no.
-fn takes_back(no: &Verified<'_>, yes: &Verified<'_>) -> bool {
-    let (no, yes) = (&no.statement, &yes.statement);
+fn takes_back(no: &Verified<'_, '_>, yes: &Verified<'_, '_>) -> bool {
+    let (no, yes) = (no.statement, yes.statement);
     no.decision == Decision::Decline
         && yes.decision != Decision::Decline
         && (no.signer, no.day) == (yes.signer, yes.day)
@@ -147,16 +136,16 @@ fn takes_back(no: &Verified<'_>, yes: &Verified<'_>) -> bool {
 
 /// The decline that stands for this day: the latest word of anyone who still holds the role, which nobody
 /// else can lift for them.
-fn declined<'m, 'a>(
+fn declined<'m, 'b, 'a>(
     bench: &Bench<'a>,
     needed: &Needed<'_>,
-    marks: &'m [Verified<'a>],
+    marks: &'m [Verified<'b, 'a>],
     today: &Where,
-) -> Option<&'m Verified<'a>> {
+) -> Option<&'m Verified<'b, 'a>> {
     let role = needed.policy.role;
     let mut spoken: BTreeSet<PersonId> = BTreeSet::new();
     marks.iter().find(|mark| {
-        let statement = &mark.statement;
+        let statement = mark.statement;
         is_today(statement, today)
             && spoken.insert(statement.signer)
             && statement.decision == Decision::Decline
@@ -173,13 +162,13 @@ fn changed(bench: &Bench<'_>, needed: &Needed<'_>, statement: &DayStatement) -> 
 fn lapses(
     bench: &Bench<'_>,
     needed: &Needed<'_>,
-    mark: &Verified<'_>,
+    mark: &Verified<'_, '_>,
     changed: &[Facet],
     today: &Where,
 ) -> Vec<String> {
     let policy = &bench.case.policy;
     let role = needed.policy.role;
-    let statement = &mark.statement;
+    let statement = mark.statement;
     let name = bench.name(statement.signer);
     let mut reasons = Vec::new();
     if !changed.is_empty() {

@@ -27,7 +27,11 @@ pub(crate) fn happened(bench: &Bench<'_>) -> Vec<Happened> {
     let mut all = shock_loads(bench);
     all.extend(out_of_band(bench));
     all.extend(head_impacts(bench));
-    all.sort_by_key(|one| (one.at, one.event));
+    // Of two at one moment the order of arrival must not show.
+    all.sort_by(|one, other| {
+        let order = |one: &Happened| (one.at, one.event, one.person);
+        (order(one), &one.said).cmp(&(order(other), &other.said))
+    });
     all
 }
 

@@ -85,10 +85,12 @@ fn open_take(
         .filter(|one| one.at >= take.called_at && policy.voids_go(one.event));
     lapsed.extend(since.map(|one| one.said.clone()));
     let holds = bench.case.holds.iter();
-    let raised = holds
+    let mut raised: Vec<_> = holds
         .filter(|hold| hold.gag.is_none_or(|gag| gag == bench.case.plan.gag))
-        .filter(|hold| hold.raised_at >= take.called_at);
-    lapsed.extend(raised.map(|hold| {
+        .filter(|hold| hold.raised_at >= take.called_at)
+        .collect();
+    raised.sort_by_key(|hold| (hold.raised_at, hold.id));
+    lapsed.extend(raised.into_iter().map(|hold| {
         let at = words::minute(hold.raised_at);
         format!("A hold was raised after the go, on {at}.")
     }));

@@ -1,9 +1,9 @@
 //! Who performs on the day: stood down or not, looked at after the last take or not, and what their
 //! bodies have taken. Never says why somebody is stood down.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use gagwright_casting::{Exposure, Person, PersonId, Requirement};
+use gagwright_casting::{Exposure, Person, PersonId, Requirement, Slot};
 use jiff::{
     SignedDuration, Timestamp, ToSpan,
     civil::{Date, Time},
@@ -165,21 +165,49 @@ pub(crate) fn blocks(bench: &Bench<'_>, people: &[PersonStanding]) -> Vec<DayBlo
     blocks
 }
 
-/// What the takes of a gag put bodies through: for each performer, what their slot counts.
+/// What the takes of a gag put bodies through: for each performer, what their slot counts. Of a slot that
+/// the plan has since dropped it is not known, so it counts what the worst of the others does: what a body
+/// took it took, whatever became of the plan.
 pub fn taken(plan: &Plan, takes: &[Take]) -> Vec<Taken> {
-    asked(plan, takes)
-        .filter_map(|(person, on, requirement)| match requirement {
-            Requirement::DailyExposure { exposure, adds, .. } => Some(Taken {
-                person,
+    let slots = &plan.facets.cast.slots;
+    let mut all = Vec::new();
+    for take in takes.iter().filter(|take| performed(take)) {
+        for (id, person) in &take.cast {
+            let own = slots.iter().filter(|slot| slot.id == *id);
+            let counts = match own.clone().next() {
+                Some(_) => counted(own),
+                None => counted(slots.iter()),
+            };
+            all.extend(counts.into_iter().map(|(kind, count)| Taken {
+                person: *person,
                 exposure: Exposure {
-                    kind: exposure.clone(),
-                    on,
-                    count: *adds,
+                    kind: kind.to_owned(),
+                    on: take.day,
+                    count,
                 },
-            }),
-            _ => None,
-        })
-        .collect()
+            }));
+        }
+    }
+    all
+}
+
+/// What slots count of each exposure, the most that one of them does.
+fn counted<'a>(slots: impl Iterator<Item = &'a Slot>) -> BTreeMap<&'a str, u32> {
+    let mut most = BTreeMap::new();
+    for slot in slots {
+        let mut own: BTreeMap<&str, u32> = BTreeMap::new();
+        for requirement in &slot.requirements {
+            if let Requirement::DailyExposure { exposure, adds, .. } = requirement {
+                let sum = own.entry(exposure).or_default();
+                *sum = sum.saturating_add(*adds);
+            }
+        }
+        for (kind, adds) in own {
+            let kept = most.entry(kind).or_insert(adds);
+            *kept = adds.max(*kept);
+        }
+    }
+    most
 }
 
 /// The machine name of a head impact among exposures.

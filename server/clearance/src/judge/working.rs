@@ -23,7 +23,7 @@ pub(crate) fn refused(reason: String) -> Block {
 pub(crate) fn assess(bench: &Bench<'_>, find: FindTechnique) -> (Option<Assessment>, Vec<Block>) {
     let case = bench.case;
     let mut blocks: Vec<Block> = Vec::new();
-    for problem in case.policy.problems() {
+    for problem in bench.policy_problems().iter() {
         blocks.push(Block {
             kind: BlockKind::Inputs,
             about: "policy".to_owned(),

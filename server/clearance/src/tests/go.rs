@@ -1,7 +1,7 @@
 //! A go: called only when the plan is cleared and the day stands, and good for one take. "Go lasts one
 //! take", the medic's look after it and the freeze after a near miss are common practice from memory.
 
-use gagwright_casting::Requirement;
+use gagwright_casting::{Requirement, SlotId};
 use jiff::{SignedDuration, civil::date};
 use uuid::Uuid;
 
@@ -13,8 +13,9 @@ use crate::{
     day_scene::DAY,
     ids::RecordId,
     judge::{is_open, missing_closings, untold},
-    policy::Role,
+    policy::{LapseEvent, Role},
     scene::{Scene, person_of},
+    signoff::Decision,
 };
 
 #[test]
@@ -418,10 +419,75 @@ fn a_take_is_practice_of_what_its_slot_asks_for() {
 fn a_decline_for_the_day_stands_until_its_signer_says_otherwise() {
     let mut scene = Scene::ready();
     let mut statement = scene.day_statement(Role::Medic);
-    statement.decision = crate::signoff::Decision::Decline;
+    statement.decision = Decision::Decline;
     scene.hand_in_day(&statement).unwrap();
     assert_eq!(scene.day_mark(Role::Medic).state, RoleState::Declined);
     assert_eq!(scene.why_not(), [DayBlockKind::Decline]);
     scene.signs_the_day(Role::Medic);
     assert!(scene.judged().go.may);
+}
+
+#[test]
+fn a_no_to_another_day_is_never_a_yes_to_this_one() {
+    let mut scene = Scene::morning();
+    // A production that lets the rigger's mark stand from one day to the next.
+    let lapses = &mut scene.case.policy.lapses;
+    for row in lapses
+        .iter_mut()
+        .filter(|row| row.event == LapseEvent::NewDay)
+    {
+        row.day.remove(&Role::Rigging);
+    }
+    let mut statement = scene.day_statement(Role::Rigging);
+    statement.decision = Decision::Decline;
+    scene.hand_in_day(&statement).unwrap();
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Declined);
+    // By the evening it is briefed for the day after.
+    scene.later(SignedDuration::from_hours(12));
+    scene.briefed_at(DAY.tomorrow().unwrap(), "Silo yard", Vec::new());
+    let mark = scene.day_mark(Role::Rigging);
+    assert_eq!(mark.state, RoleState::Lapsed);
+    assert_eq!(mark.reasons, ["Žofie Marková declined 2026-03-14."]);
+}
+
+#[test]
+fn what_a_body_took_in_a_slot_counts_when_the_slot_is_gone() {
+    let mut scene = Scene::ready();
+    let once = |exposure: &str| Requirement::DailyExposure {
+        exposure: exposure.to_owned(),
+        adds: 1,
+        max: 1,
+    };
+    scene.revise(|facets| facets.cast.slots[0].requirements = vec![once("high_fall")]);
+    let take = scene.calls_go();
+    scene.ends(take, TakeResult::Good);
+    let plan_kinds = |scene: &Scene| -> Vec<_> {
+        let blocks = scene.judged().blocks;
+        blocks.iter().map(|block| block.kind).collect()
+    };
+    assert!(plan_kinds(&scene).contains(&BlockKind::Performer));
+    // Written anew, the same performer is cast in another slot: they have fallen all the same.
+    scene.revise(|facets| facets.cast.slots[0].id = SlotId(Uuid::from_u128(99)));
+    assert!(plan_kinds(&scene).contains(&BlockKind::Performer));
+}
+
+#[test]
+fn what_happened_at_one_moment_is_told_in_the_same_order_however_it_arrived() {
+    let mut scene = Scene::ready();
+    scene.calls_go();
+    scene.hold(None).hold(None).shocked().shocked();
+    let at = scene.now;
+    let shocks = &mut scene.case.day.equipment[0].shock_loads;
+    (shocks[0].at, shocks[1].at) = (at, at);
+    scene
+        .reading(ReadingKind::Wind, 7.0)
+        .reading(ReadingKind::Wind, 8.0);
+    for reading in &mut scene.case.readings {
+        reading.at = at;
+    }
+    let before = scene.judged();
+    scene.case.holds.reverse();
+    scene.case.readings.reverse();
+    assert_eq!(scene.judged(), before);
+    assert!(before.go.open.is_some_and(|open| !open.lapsed.is_empty()));
 }
