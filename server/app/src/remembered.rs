@@ -1,13 +1,13 @@
-//! The judge with techniques that remember what they answered. An assessment follows from its inputs
-//! alone and costs milliseconds, and the same plan is judged for every list, page and packet. Knows
-//! nothing of what an assessment means.
+//! The judge with techniques that remember what they answered, and with the signatures that it has verified.
+//! An assessment follows from its inputs alone and costs milliseconds, and the same plan is judged for
+//! every list, page and packet. Knows nothing of what an assessment means.
 
 use std::{
     collections::HashMap,
-    sync::{Mutex, OnceLock, PoisonError},
+    sync::{LazyLock, Mutex, OnceLock, PoisonError},
 };
 
-use gagwright_clearance::{Case, Clearance, clearance_with};
+use gagwright_clearance::{Case, Clearance, JudgeMemory, clearance_remembering};
 use gagwright_mechanics::{
     AssessError, Assessment, FigureDescription, Inputs, Parameter, SetLimit, Technique, techniques,
 };
@@ -19,7 +19,8 @@ const KEPT: usize = 96;
 
 /// Judges a case at a moment, as [`gagwright_clearance::clearance()`] does.
 pub fn clearance(case: &Case, now: Timestamp) -> Clearance {
-    clearance_with(case, now, find)
+    static MEMORY: LazyLock<JudgeMemory> = LazyLock::new(JudgeMemory::default);
+    clearance_remembering(case, now, find, &MEMORY)
 }
 
 /// A technique that answers what it answered before to the same inputs.

@@ -6,12 +6,13 @@
 //! what would be right. No rule is decided here: each function decodes, makes one call, encodes.
 #![allow(unsafe_code)] // Only for what `#[wasm_bindgen]` expands to.
 
-use std::{collections::BTreeSet, fmt::Display};
+use std::{collections::BTreeSet, fmt::Display, sync::LazyLock};
 
 use gagwright_casting::{Catalogue, Context, Person, PersonId, Slot, SlotId};
 use gagwright_clearance::{
-    Case, Device, Facets, Role, RoleStanding, canonical as contents, clearance_with, day_mark,
-    delegation, diff, draft::prepare, handed, jws, signoff::PublicKey,
+    Case, Device, Facets, JudgeMemory, Role, RoleStanding, canonical as contents,
+    clearance_remembering, day_mark, delegation, diff, draft::prepare, handed, jws,
+    signoff::PublicKey,
 };
 use gagwright_mechanics::{
     Quantity,
@@ -60,8 +61,14 @@ pub fn judge_slot(slot: &str, person: &str, context: &str) -> Answer<String> {
 /// The one judge: cleared, or what is missing, lapsed, held or blocking.
 #[wasm_bindgen]
 pub fn clearance(case: &str, now: &str) -> Answer<String> {
+    static MEMORY: LazyLock<JudgeMemory> = LazyLock::new(JudgeMemory::default);
     let case: Case = read("case", case)?;
-    write(&clearance_with(&case, moment(now)?, lookup::find))
+    write(&clearance_remembering(
+        &case,
+        moment(now)?,
+        lookup::find,
+        &MEMORY,
+    ))
 }
 
 /// What of a clearance says who may sign; reading the rest of it back would only make the package larger.

@@ -132,7 +132,7 @@ fn tell(number: usize, stage: &Stage<'_>, seen: &Seen) -> Result<(), String> {
             return Err(difference(number, &telling, (&ours, &theirs), &judged));
         }
         invariants::hold(&telling.story, stage.contents, telling.now, &judged);
-        if number % 16 == 0 && step + 1 == steps {
+        if number.is_multiple_of(16) && step + 1 == steps {
             invariants::order_changes_nothing(
                 &world.case,
                 now,

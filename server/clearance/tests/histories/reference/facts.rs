@@ -151,7 +151,8 @@ impl Reference<'_> {
         let mut blown = false;
         for one in self.story {
             if let What::Read { value, at } = one.what {
-                blown |= at >= minute && at <= self.now + 5 && !(value <= self.plan().band);
+                let inside = value <= self.plan().band;
+                blown |= at >= minute && at <= self.now + 5 && !inside;
             }
         }
         blown
