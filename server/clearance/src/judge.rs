@@ -5,6 +5,7 @@ mod bench;
 mod changes;
 mod day;
 mod day_marks;
+mod elsewhere;
 mod events;
 mod go;
 mod holds;
@@ -22,6 +23,7 @@ use gagwright_mechanics::Technique;
 use jiff::Timestamp;
 
 pub use day::{BRIEFED, REHEARSED};
+pub use elsewhere::elsewhere;
 pub use holds::{agreements_needed, missing_agreements};
 pub use incidents::{is_open, missing_closings, untold};
 pub use memory::JudgeMemory;

@@ -6,6 +6,7 @@ use gagwright_casting::{GagId, PersonId};
 use gagwright_mechanics::Facet;
 use serde::{Deserialize, Serialize};
 
+use crate::day_mark::plain;
 use crate::facets::{
     Action, Camera, Cast, Conditions, Effects, Medical, Rehearsals, Rigging, Setting, Vehicles,
 };
@@ -45,6 +46,12 @@ impl Plan {
     pub fn casts(&self, person: PersonId) -> bool {
         let mut slots = self.facets.cast.slots.iter();
         slots.any(|slot| slot.person == Some(person))
+    }
+
+    /// Whether a piece of equipment is one that the plan is built from, by its serial number.
+    pub fn uses(&self, serial: &str) -> bool {
+        let mut listed = self.facets.rigging.equipment.iter();
+        listed.any(|item| plain(&item.serial) == plain(serial))
     }
 }
 

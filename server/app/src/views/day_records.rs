@@ -5,14 +5,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gagwright_casting::{PersonId, ProductionId};
 use gagwright_clearance::{
-    GagId, Plan,
+    GagId, Plan, Policy,
     case::{
         Briefing, DayLog, DaySignOff, Debrief, Incident, Look, Practised, RegisteredItem,
         StandDown, Take, Taken,
     },
-    day_mark,
-    day_mark::plain,
-    judge,
+    day_mark, judge,
 };
 use gagwright_store::{Connection, StoreError, day_records, day_records::Kind};
 
@@ -27,6 +25,8 @@ pub(crate) struct DayRecords {
     pub(crate) looks: Vec<Look>,
     pub(crate) stand_downs: Vec<StandDown>,
     pub(crate) incidents: Vec<Incident>,
+    /// The plans, as they are now, of the gags that have takes, with the gags' codes.
+    performed: BTreeMap<GagId, (String, Plan)>,
     /// What takes put whom through, by gag: counted by the plan as it is now.
     pub(crate) taken: BTreeMap<GagId, Vec<Taken>>,
     /// The skills they called for, likewise.
@@ -42,12 +42,18 @@ pub(crate) fn read(
     let debriefs: BTreeMap<GagId, Vec<Debrief>> =
         by_gag(day_records::list(conn, production, Kind::Debrief)?);
     let (mut taken, mut practised) = (BTreeMap::new(), BTreeMap::new());
+    let mut performed = BTreeMap::new();
     if !takes.is_empty() {
+        let gags = gagwright_store::gags::list(conn, production)?;
+        let mut codes: BTreeMap<GagId, String> =
+            gags.into_iter().map(|gag| (gag.id, gag.code)).collect();
         for plan in gagwright_store::plans::current_for_production(conn, production)? {
             if let Some(takes) = takes.get(&plan.gag) {
                 taken.insert(plan.gag, judge::taken(&plan, takes));
                 let debriefs = debriefs.get(&plan.gag).map_or(&[][..], Vec::as_slice);
                 practised.insert(plan.gag, judge::practised(&plan, takes, debriefs));
+                let code = codes.remove(&plan.gag).unwrap_or_default();
+                performed.insert(plan.gag, (code, plan));
             }
         }
     }
@@ -60,6 +66,7 @@ pub(crate) fn read(
         looks: alone(day_records::list(conn, production, Kind::Look)?),
         stand_downs: alone(day_records::list(conn, production, Kind::StandDown)?),
         incidents: alone(day_records::list(conn, production, Kind::Incident)?),
+        performed,
         taken,
         practised,
     })
@@ -81,14 +88,14 @@ fn by_gag<T>(kept: Vec<day_records::Kept<T>>) -> BTreeMap<GagId, Vec<T>> {
 
 impl DayRecords {
     /// What bears on one gag.
-    pub(crate) fn of(&self, plan: &Plan, cast: &BTreeSet<PersonId>) -> DayLog {
+    pub(crate) fn of(&self, plan: &Plan, cast: &BTreeSet<PersonId>, policy: &Policy) -> DayLog {
         let gag = plan.gag;
-        let listed = &plan.facets.rigging.equipment;
-        let used = |one: &&RegisteredItem| {
-            listed
-                .iter()
-                .any(|item| plain(&item.serial) == plain(&one.serial))
-        };
+        let used = |one: &&RegisteredItem| plan.uses(&one.serial);
+        let others = self.performed.iter().filter(|(other, _)| **other != gag);
+        let others = others.filter_map(|(other, (code, there))| {
+            let takes = self.takes.get(other)?;
+            Some(judge::elsewhere(plan, there, code, takes, policy))
+        });
         let elsewhere = self.taken.iter().filter(|(other, _)| **other != gag);
         let practised = self.practised.iter().filter(|(other, _)| **other != gag);
         DayLog {
@@ -115,6 +122,7 @@ impl DayRecords {
                 .filter(|one| one.gag.is_none_or(|other| other == gag))
                 .cloned()
                 .collect(),
+            elsewhere: others.flatten().collect(),
             taken: elsewhere
                 .flat_map(|(_, taken)| taken)
                 .filter(|one| cast.contains(&one.person))

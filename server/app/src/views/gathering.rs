@@ -103,7 +103,7 @@ impl Shared {
             .iter()
             .filter_map(|slot| slot.person)
             .collect();
-        let day = self.day.of(&plan, &cast);
+        let day = self.day.of(&plan, &cast, &self.production.policy);
         let signers: BTreeSet<PersonId> = signoffs
             .iter()
             .filter_map(|one| gagwright_clearance::signoff::read_unverified(&one.jws).ok())

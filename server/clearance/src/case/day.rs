@@ -40,6 +40,9 @@ pub struct DayLog {
     /// Near misses and incidents on this gag or on the whole production.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub incidents: Vec<Incident>,
+    /// Takes of other gags with somebody or something of this one in them.
+    #[cfg_attr(feature = "openapi", schema(required = true))]
+    pub elsewhere: Vec<TakeElsewhere>,
     /// What the people cast have taken in the takes of other gags.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub taken: Vec<Taken>,
@@ -395,6 +398,38 @@ pub struct Closing {
     pub at: Timestamp,
     /// What was done.
     pub action: String,
+}
+
+/// A take of another gag that has somebody or something of this one in it: one that is open, or one after
+/// which the medic looks at somebody.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
+pub struct TakeElsewhere {
+    /// Of which gag.
+    #[cfg_attr(feature = "openapi", schema(value_type = String, format = Uuid))]
+    pub gag: GagId,
+    /// The gag's code.
+    pub code: String,
+    /// Which take.
+    pub take: RecordId,
+    /// Its number.
+    pub number: u32,
+    /// The shooting day.
+    #[cfg_attr(feature = "openapi", schema(value_type = String, format = Date))]
+    pub day: Date,
+    /// When its go was called.
+    #[cfg_attr(feature = "openapi", schema(value_type = String, format = DateTime))]
+    pub called_at: Timestamp,
+    /// When it ended; none: it is open.
+    #[serde(default)]
+    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = DateTime))]
+    pub ended_at: Option<Timestamp>,
+    /// Who of this gag's cast is in it.
+    pub people: Vec<PersonId>,
+    /// Serial numbers of this gag's equipment that it uses, while it is open.
+    pub serials: Vec<String>,
+    /// Whether the medic looks at whoever was in it.
+    pub look: bool,
 }
 
 /// A skill that a take called for, and who used it.

@@ -14,6 +14,10 @@ impl Case {
             hold.agreements.retain(|one| one.at <= at);
             hold.released_at = hold.released_at.filter(|released| *released <= at);
         }
+        case.day.elsewhere.retain(|one| one.called_at <= at);
+        for take in &mut case.day.elsewhere {
+            take.ended_at = take.ended_at.filter(|ended| *ended <= at);
+        }
         for down in &mut case.day.stand_downs {
             down.returned = down.returned.take().filter(|one| one.at <= at);
         }

@@ -7,7 +7,6 @@ use jiff::Timestamp;
 
 use super::{bench::Bench, day};
 use crate::{
-    day_mark::plain,
     policy::{LapseEvent, Policy, Role},
     words,
 };
@@ -36,10 +35,7 @@ pub(crate) fn happened(bench: &Bench<'_>) -> Vec<Happened> {
 }
 
 fn shock_loads(bench: &Bench<'_>) -> Vec<Happened> {
-    let used = |serial: &str| {
-        let mut listed = bench.case.plan.facets.rigging.equipment.iter();
-        listed.any(|item| plain(&item.serial) == plain(serial))
-    };
+    let used = |serial: &str| bench.case.plan.uses(serial);
     let items = bench.case.day.equipment.iter();
     items
         .filter(|item| used(&item.serial))

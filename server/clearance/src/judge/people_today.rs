@@ -10,12 +10,13 @@ use jiff::{
     tz::Offset,
 };
 
-use super::{bench::Bench, day_marks::Where};
+use super::{bench::Bench, day_marks::Where, elsewhere::asks_look};
 use crate::{
     case::{
         Case, DayBlock, DayBlockKind, Debrief, Fitness, Look, PersonStanding, Practised, StandDown,
         Take, TakeResult, Taken, Used,
     },
+    ids::RecordId,
     plan::{Hazard, Plan},
     words,
 };
@@ -113,28 +114,33 @@ fn look_owed(bench: &Bench<'_>, hazards: &BTreeSet<Hazard>, person: PersonId, da
     let case = bench.case;
     let lately = bench.now.checked_sub(SignedDuration::from_hours(24));
     let lately = lately.unwrap_or(Timestamp::MIN);
-    let after = &case.policy.after_take;
-    if !after.look_always && after.look_hazards.is_disjoint(hazards) {
-        return false;
-    }
+    let recent = |on: Date, called: Timestamp| on == day || called >= lately;
+    // A look that names no take, or a later one that was stopped, has seen them since this one ended.
+    let unseen = |take: RecordId, ended: Timestamp| {
+        let mut looks = case.day.looks.iter().filter(|one| one.person == person);
+        !looks.any(|look| look.take == Some(take) || look.at >= ended)
+    };
+    let others = case.day.elsewhere.iter().filter(|one| one.look);
+    let owed_elsewhere = others
+        .filter(|one| one.people.contains(&person) && recent(one.day, one.called_at))
+        .any(|one| unseen(one.take, one.ended_at.unwrap_or(one.called_at)));
     let takes = case.day.takes.iter();
     let last = takes
-        .filter(|take| (take.day == day || take.called_at >= lately) && performed(take))
+        .filter(|take| recent(take.day, take.called_at) && performed(take))
         .filter(|take| take.cast.values().any(|one| *one == person))
         .max_by_key(|take| (take.number, take.called_at, take.id));
-    last.is_some_and(|take| {
-        // A look that names no take, or a later one that was stopped, has seen them since this one ended.
-        let ended = take.outcome.as_ref().map_or(take.called_at, |one| one.at);
-        !case
-            .day
-            .looks
-            .iter()
-            .any(|look| look.person == person && (look.take == Some(take.id) || look.at >= ended))
-    })
+    let owed_here = || {
+        asks_look(&case.policy, hazards)
+            && last.is_some_and(|take| {
+                let ended = take.outcome.as_ref().map_or(take.called_at, |one| one.at);
+                unseen(take.id, ended)
+            })
+    };
+    owed_elsewhere || owed_here()
 }
 
 /// Whether anybody performed: it has ended, and not before the action.
-fn performed(take: &Take) -> bool {
+pub(super) fn performed(take: &Take) -> bool {
     let outcome = take.outcome.as_ref();
     outcome.is_some_and(|one| one.result != TakeResult::Stopped)
 }

@@ -11,7 +11,7 @@ use super::bench::Bench;
 use crate::{
     case::{RoleStanding, RoleState},
     plan::{Hazard, Plan},
-    policy::{Required, Role, RolePolicy},
+    policy::{Policy, Required, Role, RolePolicy},
     words,
 };
 
@@ -66,14 +66,7 @@ pub(crate) fn unsigned(
 /// contents: charges listed, and anyone under eighteen cast.
 pub(crate) fn hazards(bench: &Bench<'_>) -> BTreeSet<Hazard> {
     let plan = &bench.case.plan;
-    let mut hazards = plan.facets.action.hazards.clone();
-    hazards.extend(plan.facets.action.risks.iter().map(|risk| risk.hazard));
-    if let Some(technique) = bench.case.policy.techniques.get(&plan.technique) {
-        hazards.extend(&technique.hazards);
-    }
-    if !plan.facets.effects.charges.is_empty() {
-        hazards.insert(Hazard::Charge);
-    }
+    let mut hazards = plan_hazards(plan, &bench.case.policy);
     let day = age_day(plan);
     let minor = plan.facets.cast.slots.iter().any(|slot| {
         let born = slot
@@ -84,6 +77,19 @@ pub(crate) fn hazards(bench: &Bench<'_>) -> BTreeSet<Hazard> {
     });
     if minor {
         hazards.insert(Hazard::Minor);
+    }
+    hazards
+}
+
+/// The same without what follows from who is cast.
+pub(crate) fn plan_hazards(plan: &Plan, policy: &Policy) -> BTreeSet<Hazard> {
+    let mut hazards = plan.facets.action.hazards.clone();
+    hazards.extend(plan.facets.action.risks.iter().map(|risk| risk.hazard));
+    if let Some(technique) = policy.techniques.get(&plan.technique) {
+        hazards.extend(&technique.hazards);
+    }
+    if !plan.facets.effects.charges.is_empty() {
+        hazards.insert(Hazard::Charge);
     }
     hazards
 }

@@ -10,7 +10,7 @@ use super::{
     bench::Bench,
     day,
     day_marks::{self, Where},
-    people_today,
+    elsewhere, people_today,
     required::Needed,
 };
 use crate::{
@@ -45,6 +45,7 @@ pub(crate) fn standing(
     blocks.extend(people_today::blocks(bench, &people));
     blocks.extend(another_day(bench, roles, &today));
     blocks.extend(day_marks::blocks(bench, &marks));
+    blocks.extend(elsewhere::blocks(bench));
     // Stable: within a kind the order is the plan's and the policy's own.
     blocks.sort_by_key(|block| block.kind);
     DayStanding {

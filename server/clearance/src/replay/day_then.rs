@@ -7,9 +7,9 @@ use gagwright_casting::{GagId, PersonId};
 use super::{Kept, Replay, day::OnGag, rebuilt::Lost};
 use crate::{
     case::{Briefing, DayLog, Debrief, Incident, RegisteredItem, Take},
-    day_mark::{self, plain},
-    judge,
+    day_mark, judge,
     plan::Plan,
+    policy::Policy,
 };
 
 /// Whose devices signed the day.
@@ -42,25 +42,30 @@ impl Replay {
     }
 
     /// What of the day bears on one gag, with what of it cannot be known any more.
-    pub(super) fn day_of(&self, plan: &Plan, cast: &BTreeSet<PersonId>, lost: &mut Lost) -> DayLog {
+    pub(super) fn day_of(
+        &self,
+        plan: &Plan,
+        cast: &BTreeSet<PersonId>,
+        policy: &Policy,
+        lost: &mut Lost,
+    ) -> DayLog {
         let (day, gag) = (&self.day, plan.gag);
         self.lost_of_the_day(plan, cast, lost);
-        let listed = &plan.facets.rigging.equipment;
-        let used = |one: &&RegisteredItem| {
-            let mut listed = listed.iter();
-            listed.any(|item| plain(&item.serial) == plain(&one.serial))
-        };
+        let used = |one: &&RegisteredItem| plan.uses(&one.serial);
         let (mut taken, mut practised) = (Vec::new(), Vec::new());
+        let mut elsewhere = Vec::new();
         for (other, then) in &self.gags {
             let takes = of_gag(&day.takes, *other);
             if *other == gag || takes.is_empty() {
                 continue;
             }
             match &then.plan {
-                Kept::Known(plan) => {
-                    taken.extend(judge::taken(plan, &takes));
+                Kept::Known(there) => {
+                    taken.extend(judge::taken(there, &takes));
                     let debriefs = of_gag(&day.debriefs, *other);
-                    practised.extend(judge::practised(plan, &takes, &debriefs));
+                    practised.extend(judge::practised(there, &takes, &debriefs));
+                    let code = &then.code;
+                    elsewhere.extend(judge::elsewhere(plan, there, code, &takes, policy));
                 }
                 Kept::Gone { leaf } => {
                     if takes
@@ -96,6 +101,7 @@ impl Replay {
                 .filter(|one| one.gag.is_none_or(|of| of == gag))
                 .cloned()
                 .collect(),
+            elsewhere,
             taken,
             practised,
         }
@@ -119,14 +125,9 @@ impl Replay {
                 ));
             }
         }
-        let listed = &plan.facets.rigging.equipment;
         for (leaf, id) in &day.lost_items {
             let serial = day.equipment.iter().find(|one| one.id == *id);
-            if serial.is_some_and(|one| {
-                listed
-                    .iter()
-                    .any(|item| plain(&item.serial) == plain(&one.serial))
-            }) {
+            if serial.is_some_and(|one| plan.uses(&one.serial)) {
                 lost.words(
                     *leaf,
                     "what the piece of equipment was called and rated for",

@@ -56,7 +56,7 @@ impl Replay {
         let case = match (policy, plan) {
             (Some(policy), Some(plan)) => {
                 let cast: BTreeSet<PersonId> = cast(&plan);
-                let day = self.day_of(&plan, &cast, &mut lost);
+                let day = self.day_of(&plan, &cast, &policy, &mut lost);
                 let signers: BTreeSet<PersonId> = signed
                     .iter()
                     .map(Statement::hand)

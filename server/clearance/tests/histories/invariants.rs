@@ -98,6 +98,7 @@ pub fn order_changes_nothing(
     shuffle(&mut shuffled.resolutions, chance);
     shuffle(&mut shuffled.day.briefings, chance);
     shuffle(&mut shuffled.day.takes, chance);
+    shuffle(&mut shuffled.day.elsewhere, chance);
     shuffle(&mut shuffled.day.looks, chance);
     shuffle(&mut shuffled.day.stand_downs, chance);
     shuffle(&mut shuffled.day.incidents, chance);

@@ -158,6 +158,16 @@ pub enum What {
         take: Place,
         result: TakeResult,
     },
+    /// A go on another gag, with one person and one piece in it; after it the medic looks, or does not.
+    GoElsewhere {
+        who: Who,
+        serial: usize,
+        look: bool,
+    },
+    EndElsewhere {
+        take: Place,
+        performed: bool,
+    },
 }
 
 /// What a hold or an incident is about.

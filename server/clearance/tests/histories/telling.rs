@@ -249,6 +249,13 @@ impl<'a> Telling<'a> {
                 self.put(What::Sign(self.mark(role, slot, by)));
             }
         }
+        for take in self.latest(|what| matches!(what, What::GoElsewhere { .. })) {
+            let ended = |what: &What| matches!(*what, What::EndElsewhere { take: which, .. } if which == take);
+            if !self.story.iter().any(|one| ended(&one.what)) {
+                let performed = true;
+                self.put(What::EndElsewhere { take, performed });
+            }
+        }
         if answer.day.contains(&Day::Look)
             && let Some(take) = self.latest(|what| matches!(what, What::Go { .. })).first()
         {

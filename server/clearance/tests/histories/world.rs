@@ -8,7 +8,7 @@ use gagwright_clearance::{
     canonical::facet_hashes,
     case::{
         Agreement, Briefing, Closing, DayLog, DaySignOff, Incident, Look, Quarantine, ReadingKind,
-        RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeOutcome, Told,
+        RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeElsewhere, TakeOutcome, Told,
     },
     judge::{BRIEFED, REHEARSED, is_open, missing_agreements},
     plan::FacetHashes,
@@ -394,6 +394,25 @@ impl World {
                     at,
                     by: person(4),
                 });
+            }
+            What::GoElsewhere { who, serial, look } => case.day.elsewhere.push(TakeElsewhere {
+                gag: gagwright_casting::GagId(id(3, 99)),
+                code: "G99".to_owned(),
+                take: record(place),
+                number: 1,
+                day: clock::date(clock::day_of(minute)),
+                called_at: at,
+                ended_at: None,
+                people: vec![person(*who)],
+                serials: vec![SERIALS[*serial].to_owned()],
+                look: *look,
+            }),
+            What::EndElsewhere { take, performed } => {
+                let mut all = case.day.elsewhere.iter_mut();
+                let found = all.find(|one| one.take == record(*take)).unwrap();
+                found.ended_at = Some(at);
+                found.serials.clear();
+                found.look &= *performed;
             }
             _ => unreachable!("heard above"),
         }

@@ -10,7 +10,7 @@ use gagwright_clearance::{
 use super::{Asked, Reference, marks::standing_words, table};
 use crate::{
     clock::{self, DAY},
-    contents::PLACES,
+    contents::{PLACES, SERIALS},
     people::Who,
     story::{Mark, Place, What},
 };
@@ -62,12 +62,14 @@ impl Reference<'_> {
             None => false,
         };
         add(DayBlockKind::Reading, !read);
+        add(DayBlockKind::OpenTake, self.busy_elsewhere());
         let (aside, until) = self.gear(plan.serial);
         add(DayBlockKind::Equipment, aside || until < day);
         for (_, person) in &plan.slots {
             let Some(who) = *person else { continue };
             add(DayBlockKind::StoodDown, self.stood_down(who));
-            add(DayBlockKind::Look, self.look_owed(who, day));
+            let owed = self.look_owed(who, day) || self.look_owed_elsewhere(who, day);
+            add(DayBlockKind::Look, owed);
             let moved = plan.day != Some(day);
             add(
                 DayBlockKind::Performer,
@@ -159,6 +161,55 @@ impl Reference<'_> {
             }
         }
         down || matches!(unfit, Some((_, Fitness::Unfit)))
+    }
+
+    /// Whether a take of another gag is open with anybody cast here in it, or with the piece used here.
+    fn busy_elsewhere(&self) -> bool {
+        let mut busy = false;
+        for (place, one) in self.story.iter().enumerate() {
+            if let What::GoElsewhere { who, serial, .. } = one.what {
+                let mut ended = false;
+                for other in self.story {
+                    ended |= matches!(other.what, What::EndElsewhere { take, .. } if take == place);
+                }
+                let ours = self.is_cast(who) || SERIALS[serial] == self.plan().serial;
+                busy |= ours && !ended;
+            }
+        }
+        busy
+    }
+
+    /// After a fall on another gag, likewise.
+    fn look_owed_elsewhere(&self, who: Who, day: i64) -> bool {
+        let mut owed = false;
+        for (place, one) in self.story.iter().enumerate() {
+            let What::GoElsewhere {
+                who: of,
+                look: true,
+                ..
+            } = one.what
+            else {
+                continue;
+            };
+            let lately = clock::day_of(one.at) == day || one.at >= self.now - DAY;
+            let mut stopped = false;
+            let mut ended = one.at;
+            for other in self.story {
+                if let What::EndElsewhere { take, performed } = other.what
+                    && take == place
+                {
+                    (ended, stopped) = (other.at, !performed);
+                }
+            }
+            let mut looked = false;
+            for other in self.story {
+                if let What::Look { who: of, .. } = other.what {
+                    looked |= of == who && other.at >= ended;
+                }
+            }
+            owed |= of == who && lately && !stopped && !looked;
+        }
+        owed
     }
 
     /// After a fall the medic looks at everyone who fell, on this day or in the day and night before, before the

@@ -123,6 +123,7 @@ impl Telling<'_> {
             }
             26 => self.stand_down(chance),
             27 | 28 => self.look(chance),
+            29 if chance.one_in(2) => self.take_elsewhere(chance),
             29 => self.incident(chance),
             30..=33 => self.take(chance),
             34 => self.now += 20,
@@ -355,6 +356,33 @@ impl Telling<'_> {
         for role in [Role::Coordinator, Role::Production] {
             let by = chance.of(&[holder(role), holder(role), holder(role), 0]);
             self.put(What::Close { incident, role, by });
+        }
+    }
+
+    fn take_elsewhere(&mut self, chance: &mut Chance) {
+        let takes = self.latest(|what| matches!(what, What::GoElsewhere { .. }));
+        let open = takes.first().copied().filter(|take| {
+            !(self.story.iter()).any(
+                |one| matches!(one.what, What::EndElsewhere { take: which, .. } if which == *take),
+            )
+        });
+        match open {
+            Some(take) => self.put(What::EndElsewhere {
+                take,
+                performed: !chance.one_in(3),
+            }),
+            None => {
+                self.put(What::GoElsewhere {
+                    who: chance.of(&[1, 1, 7]),
+                    serial: chance.below(2),
+                    look: !chance.one_in(3),
+                });
+                // Most are over before anything else happens.
+                if !chance.one_in(3) {
+                    let (take, performed) = (self.story.len() - 1, true);
+                    self.put(What::EndElsewhere { take, performed });
+                }
+            }
         }
     }
 
