@@ -10,12 +10,12 @@ use serde::{Deserialize, Serialize};
 use crate::{
     case::{Case, Clearance, RoleStanding, RoleState},
     judge::{FindTechnique, clearance_with},
-    policy::{Policy, Role},
+    policy::{Attestation, Policy, Role},
     validate::FieldProblem,
 };
 
-/// Everything that keeps a policy from following the one in force.
-pub fn succession(before: &Policy, after: &Policy) -> Vec<FieldProblem> {
+/// Everything that keeps a policy from following the one in force, and those that were in force earlier.
+pub fn succession(before: &Policy, earlier: &[&Policy], after: &Policy) -> Vec<FieldProblem> {
     let mut found = after.findings();
     let mut add = |pointer: String, problem: String, fix: &str| {
         found.push(FieldProblem {
@@ -31,23 +31,13 @@ pub fn succession(before: &Policy, after: &Policy) -> Vec<FieldProblem> {
             "give the new one another version",
         );
     }
-    for (at, role) in after.roles.iter().enumerate() {
-        let words = &role.attestation;
+    for (pointer, words) in attestations(after) {
         // What was signed is known by its id alone, so an id means the same words for ever.
-        let earlier = before
-            .roles
-            .iter()
-            .map(|one| &one.attestation)
-            .find(|one| one.id == words.id);
-        let Some(earlier) = earlier else { continue };
-        let other_words = earlier.text != words.text
-            || earlier
-                .texts
-                .iter()
-                .any(|(language, text)| words.texts.get(language).is_some_and(|now| now != text));
-        if other_words {
+        let signed = earlier.iter().copied().chain([before]);
+        let mut signed = signed.flat_map(attestations).map(|(_, one)| one);
+        if signed.any(|one| one.id == words.id && says_otherwise(one, words)) {
             add(
-                format!("/roles/{at}/attestation/id"),
+                format!("{pointer}/attestation/id"),
                 format!(
                     "the words of {} are not those that were signed under that id",
                     words.id
@@ -57,6 +47,21 @@ pub fn succession(before: &Policy, after: &Policy) -> Vec<FieldProblem> {
         }
     }
     found
+}
+
+/// Every attestation of a policy, for the plan and for the day, with where it stands.
+fn attestations(policy: &Policy) -> impl Iterator<Item = (String, &Attestation)> {
+    let plan = policy.roles.iter().enumerate();
+    let plan = plan.map(|(at, one)| (format!("/roles/{at}"), &one.attestation));
+    let day = policy.day.roles.iter().enumerate();
+    plan.chain(day.map(|(at, one)| (format!("/day/roles/{at}"), &one.attestation)))
+}
+
+/// Whether the words are others, in any language that both have.
+fn says_otherwise(one: &Attestation, other: &Attestation) -> bool {
+    let mut texts = one.texts.iter();
+    one.text != other.text
+        || texts.any(|(language, text)| other.texts.get(language).is_some_and(|now| now != text))
 }
 
 /// What becomes of one sign-off, or of the need for one.

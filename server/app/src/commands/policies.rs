@@ -113,8 +113,9 @@ fn problems_of(
     before: &Policy,
     policy: &Policy,
 ) -> Result<Vec<gagwright_clearance::FieldProblem>, CommandError> {
-    let mut found = policy_change::succession(before, policy);
     let kept = gagwright_store::policies::list(conn, actor.production)?;
+    let earlier: Vec<&Policy> = kept.iter().map(|one| &one.policy).collect();
+    let mut found = policy_change::succession(before, &earlier, policy);
     let used = kept.iter().any(|one| one.policy.version == policy.version)
         || policy.version == Policy::built_in().version;
     if used && policy.version != before.version {

@@ -35,12 +35,12 @@ pub(crate) fn standing(
     let today = Where { day, place };
     let marks = day_marks::standings(bench, needed, &today);
     let briefing = briefing(bench, &marks, &today);
-    let readings = readings(bench, hazards);
+    let readings = readings(bench, hazards, &today);
     let equipment = equipment(bench, &today);
     let people = people_today::people(bench, hazards, &today);
     let mut blocks: Vec<DayBlock> = not_today(bench, &today).into_iter().collect();
     blocks.extend(briefing_blocks(bench, &briefing));
-    blocks.extend(readings.iter().filter_map(reading_block));
+    blocks.extend(readings.iter().filter_map(|one| reading_block(one, &today)));
     blocks.extend(equipment.iter().filter_map(equipment_block));
     blocks.extend(people_today::blocks(bench, &people));
     blocks.extend(another_day(bench, roles, &today));
@@ -174,7 +174,7 @@ fn briefing_blocks(bench: &Bench<'_>, briefing: &BriefingStanding) -> Option<Day
 }
 
 /// What must be read: the plan's bands, and what the policy asks for on gags with such hazards.
-fn readings(bench: &Bench<'_>, hazards: &BTreeSet<Hazard>) -> Vec<ReadingStanding> {
+fn readings(bench: &Bench<'_>, hazards: &BTreeSet<Hazard>, today: &Where) -> Vec<ReadingStanding> {
     let bands = &bench.case.plan.facets.conditions.bands;
     let mut ages: BTreeMap<ReadingKind, u32> = BTreeMap::new();
     let asked = bench.case.policy.day.readings.iter();
@@ -187,17 +187,33 @@ fn readings(bench: &Bench<'_>, hazards: &BTreeSet<Hazard>) -> Vec<ReadingStandin
             .or_insert(age);
     }
     ages.into_iter()
-        .map(|(kind, max_age)| reading(bench, kind, max_age))
+        .map(|(kind, max_age)| reading(bench, kind, max_age, today))
         .collect()
 }
 
-fn reading(bench: &Bench<'_>, kind: ReadingKind, max_age_minutes: u32) -> ReadingStanding {
+/// Whether everybody was somewhere else when something was read: briefed for this day at another place, and
+/// not yet here.
+fn was_elsewhere(bench: &Bench<'_>, at: Timestamp, today: &Where) -> bool {
+    let briefings = bench.case.day.briefings.iter();
+    let before = briefings
+        .filter(|one| one.day == today.day && one.at <= at)
+        .max_by_key(|one| (one.at, one.id));
+    before.is_some_and(|one| !same_place(&one.place, &today.place))
+}
+
+fn reading(
+    bench: &Bench<'_>,
+    kind: ReadingKind,
+    max_age_minutes: u32,
+    today: &Where,
+) -> ReadingStanding {
     let bands = bench.case.plan.facets.conditions.bands.iter();
     let bands: Vec<_> = bands.filter(|band| band.reading == kind).collect();
     let outside = |one: &Reading| {
         !one.value.is_finite() || bands.iter().any(|band| day::is_outside(band, one.value))
     };
     let latest = day::latest(bench, kind, outside);
+    let latest = latest.filter(|one| !was_elsewhere(bench, one.at, today));
     let age = SignedDuration::from_mins(max_age_minutes.into());
     let good_until = latest.and_then(|one| one.at.checked_add(age).ok());
     let state = match latest {
@@ -219,12 +235,15 @@ fn reading(bench: &Bench<'_>, kind: ReadingKind, max_age_minutes: u32) -> Readin
     }
 }
 
-fn reading_block(reading: &ReadingStanding) -> Option<DayBlock> {
+fn reading_block(reading: &ReadingStanding, today: &Where) -> Option<DayBlock> {
     let what = words::capital(reading.kind.words());
     let (reason, remedy) = match reading.state {
         ReadingState::Good => return None,
         ReadingState::Missing => (
-            format!("{what} has not been read."),
+            match today.place.trim() {
+                "" => format!("{what} has not been read."),
+                place => format!("{what} has not been read at \"{place}\"."),
+            },
             "Read it and log it.".to_owned(),
         ),
         ReadingState::Old => (

@@ -54,24 +54,24 @@ fn words_that_were_signed_keep_their_id_for_ever() {
     let before = Policy::built_in().clone();
     let mut after = before.clone();
     after.version = "ours-1".to_owned();
-    assert_eq!(succession(&before, &after), []);
+    assert_eq!(succession(&before, &[], &after), []);
     // Another language may be added to the same words.
     let texts = &mut after.roles[2].attestation.texts;
     texts.insert("es".to_owned(), "Este montaje es el mío.".to_owned());
-    assert_eq!(succession(&before, &after), []);
+    assert_eq!(succession(&before, &[], &after), []);
     let earlier = after.clone();
     after.version = "ours-2".to_owned();
     after.roles[2]
         .attestation
         .texts
         .insert("es".to_owned(), "Otro texto.".to_owned());
-    let found = succession(&earlier, &after);
+    let found = succession(&earlier, &[], &after);
     assert_eq!(found.len(), 1, "{found:?}");
     assert_eq!(found[0].pointer, "/roles/2/attestation/id");
     after.roles[2].attestation.id = "rigging/2".to_owned();
-    assert_eq!(succession(&earlier, &after), []);
+    assert_eq!(succession(&earlier, &[], &after), []);
     after.version = earlier.version.clone();
-    assert_eq!(succession(&earlier, &after)[0].pointer, "/version");
+    assert_eq!(succession(&earlier, &[], &after)[0].pointer, "/version");
 }
 
 #[test]

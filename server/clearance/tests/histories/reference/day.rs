@@ -58,7 +58,7 @@ impl Reference<'_> {
         add(DayBlockKind::NotToday, !can_be(day, self.now));
         add(DayBlockKind::Briefing, !self.briefed());
         let read = match self.latest_wind() {
-            Some((at, inside)) => inside && self.now <= at + WIND_AGE,
+            Some((at, inside)) => inside && self.now <= at + WIND_AGE && self.here_at(at),
             None => false,
         };
         add(DayBlockKind::Reading, !read);
@@ -88,6 +88,22 @@ impl Reference<'_> {
             }
         }
         kinds
+    }
+
+    /// Whether the latest briefing for this day before a minute was held here, if there was one.
+    fn here_at(&self, minute: i64) -> bool {
+        let (today, here) = self.here();
+        let mut latest: Option<(i64, bool)> = None;
+        for one in self.story {
+            if let What::Brief { day, place, .. } = one.what
+                && day == today
+                && one.at <= minute
+                && latest.is_none_or(|(at, _)| at <= one.at)
+            {
+                latest = Some((one.at, PLACES[place] == here));
+            }
+        }
+        latest.is_none_or(|(_, same)| same)
     }
 
     /// Everyone cast, and everyone whose mark for the day stands, was told here of the plan as it is.
