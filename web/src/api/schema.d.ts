@@ -2482,6 +2482,11 @@ export interface components {
              */
             incidents: components["schemas"]["Incident"][];
             /**
+             * @description Takes of other gags with somebody or something of this one in them.
+             * @default []
+             */
+            elsewhere: components["schemas"]["TakeElsewhere"][];
+            /**
              * @description What the people cast have taken in the takes of other gags.
              * @default []
              */
@@ -6246,6 +6251,47 @@ export interface components {
             };
             judged?: components["schemas"]["GoJudged"] | null;
             outcome?: components["schemas"]["TakeOutcome"] | null;
+        };
+        /**
+         * @description A take of another gag that has somebody or something of this one in it: one that is open, or one after
+         *     which the medic looks at somebody.
+         */
+        TakeElsewhere: {
+            /**
+             * Format: uuid
+             * @description Of which gag.
+             */
+            gag: string;
+            /** @description The gag's code. */
+            code: string;
+            /** @description Which take. */
+            take: components["schemas"]["RecordId"];
+            /**
+             * Format: int32
+             * @description Its number.
+             */
+            number: number;
+            /**
+             * Format: date
+             * @description The shooting day.
+             */
+            day: string;
+            /**
+             * Format: date-time
+             * @description When its go was called.
+             */
+            called_at: string;
+            /**
+             * Format: date-time
+             * @description When it ended; none: it is open.
+             */
+            ended_at?: string | null;
+            /** @description Who of this gag's cast is in it. */
+            people: components["schemas"]["PersonId"][];
+            /** @description Serial numbers of this gag's equipment that it uses, while it is open. */
+            serials: string[];
+            /** @description Whether the medic looks at whoever was in it. */
+            look: boolean;
         };
         /** @description How a take ended. */
         TakeOutcome: {

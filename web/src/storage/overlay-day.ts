@@ -34,6 +34,7 @@ export function copyOfDay(day: DayLog | undefined): DayLog {
     stand_downs: [...(day?.stand_downs ?? [])],
     incidents: [...(day?.incidents ?? [])],
     taken: [...(day?.taken ?? [])],
+    elsewhere: [...(day?.elsewhere ?? [])],
     practised: [...(day?.practised ?? [])],
   };
 }

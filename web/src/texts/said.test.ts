@@ -224,6 +224,19 @@ describe('in Spanish', () => {
             { id: one.plan.gag, kind: 'incident', gag: one.plan.gag, at, by: MEDIC, what: 'fell' },
           ],
           taken: [],
+          elsewhere: [
+            {
+              gag: PERFORMER,
+              code: 'G08',
+              take: id,
+              number: 2,
+              day: '2026-11-22',
+              called_at: at,
+              people: [person],
+              serials: ['H-12'],
+              look: false,
+            },
+          ],
           practised: [],
         };
       }),

@@ -49,6 +49,7 @@ export const theDay: Record<string, string> = {
   'Brief everyone involved on the spot and record who was there.':
     'Reúna en el lugar a quienes participan y anote quién estuvo.',
   '{reading} has not been read.': '{reading}: sin medir.',
+  '{reading} has not been read at "{place}".': '{reading}: sin medir en «{place}».',
   'Read it and log it.': 'Mídalo y anótelo.',
   '{reading} was last read on {when}; a reading counts for {minutes} min.':
     '{reading}: la última medición es del {when}; cada una vale {minutes} min.',
@@ -75,6 +76,8 @@ export const theDay: Record<string, string> = {
   // Go.
   'Take {#n} is open.': 'La toma {n} está abierta.',
   'Record how it ended.': 'Anote cómo acabó.',
+  'Take {#n} of {gag} is open, with {busy}.': 'La toma {n} de {gag} está abierta, con {busy}.',
+  'Record how it ended, on {gag}.': 'Anote cómo acabó, en {gag}.',
   'The go was for revision {one}; revision {other} is current.':
     'El adelante era para la revisión {one}; la vigente es la {other}.',
   'The go was for {#one} at "{place}"; the day was {#other} at "{where}".':
