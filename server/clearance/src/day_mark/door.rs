@@ -61,7 +61,9 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
 /// That a mark on paper was seen by somebody with a hat on this production.
 fn witnessed(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
     let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
-    door::witnessed(statement.ink.as_ref(), &Bench::new(case, now, hashes))
+    let memory = JudgeMemory::default();
+    let bench = Bench::new(case, now, hashes, &memory);
+    door::witnessed(statement.ink.as_ref(), &bench)
 }
 
 /// That the signer does not perform, and has not signed this day, under a hat that the policy keeps apart

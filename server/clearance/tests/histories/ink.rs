@@ -151,6 +151,7 @@ impl Signing<'_> {
             signed_at: clock::moment(mark.signed_at),
             good_until: clock::moment(mark.good_until.unwrap_or(mark.signed_at + 18 * 60)),
             mark: None,
+            ink: None,
         }
     }
 }
