@@ -84,13 +84,18 @@ fn killed_process(database: &TestDatabase, round: usize) {
         answered.insert(line.unwrap().parse().unwrap());
         if answered.len().is_multiple_of(50) {
             let production = ProductionId(build::id(1));
-            let index = beside
-                .write(move |conn| {
+            // The other process never pauses, so this one may be told to try again.
+            let index = loop {
+                let written = beside.write(move |conn| {
                     let entry = trail::append(conn, build::entry(production, "hold.raised"))?;
                     meta::set(conn, &format!("leaf {}", entry.index), "kept")?;
                     Ok::<_, StoreError>(entry.index)
-                })
-                .unwrap();
+                });
+                match written {
+                    Err(StoreError::Unavailable(_)) => {}
+                    other => break other.unwrap(),
+                }
+            };
             answered.insert(index);
         }
     }
