@@ -16,7 +16,7 @@ pub use door::accept;
 pub use draft::{DayPrepared, prepare};
 
 use crate::{
-    case::{Case, ReadingKind},
+    case::{Case, DayLog, ReadingKind},
     compact::{self, Parts},
     ids::{DeviceId, RecordId, SignOffId},
     ink::{self, Ink},
@@ -196,6 +196,14 @@ pub fn cast_of(plan: &Plan) -> BTreeMap<SlotId, PersonId> {
     slots
         .filter_map(|slot| Some((slot.id, slot.person?)))
         .collect()
+}
+
+/// Whose devices signed the day.
+pub fn hands(log: &DayLog) -> impl Iterator<Item = PersonId> {
+    let signoffs = log.signoffs.iter();
+    signoffs
+        .filter_map(|one| read_unverified(&one.jws).ok())
+        .map(|statement| statement.hand())
 }
 
 /// A place or a serial number in its plain spelling: its words, one space between them, in lower case.

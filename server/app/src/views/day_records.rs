@@ -10,7 +10,7 @@ use gagwright_clearance::{
         Briefing, DayLog, DaySignOff, Debrief, Incident, Look, Practised, RegisteredItem,
         StandDown, Take, Taken,
     },
-    day_mark, judge,
+    judge,
 };
 use gagwright_store::{Connection, StoreError, day_records, day_records::Kind};
 
@@ -135,12 +135,4 @@ impl DayRecords {
                 .collect(),
         }
     }
-}
-
-/// Whose devices signed the day.
-pub(crate) fn signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
-    log.signoffs
-        .iter()
-        .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
-        .map(|statement| statement.hand())
 }

@@ -108,7 +108,7 @@ impl Shared {
             .iter()
             .filter_map(|one| gagwright_clearance::signoff::read_unverified(&one.jws).ok())
             .map(|statement| statement.hand())
-            .chain(day_records::signers(&day))
+            .chain(gagwright_clearance::day_mark::hands(&day))
             .collect();
         Case {
             production: self.production.id,

@@ -49,21 +49,16 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
             "a performer signs for a slot; give slot".to_owned(),
         ));
     }
-    witnessed(&statement, case, now)?;
-    // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
-    if statement.decision != Decision::Decline {
-        qualified(&statement, case, now)?;
-        apart(&statement, case)?;
-    }
-    Ok(statement)
-}
-
-/// That a mark on paper was seen by somebody with a hat on this production.
-fn witnessed(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
     let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
     let memory = JudgeMemory::default();
     let bench = Bench::new(case, now, hashes, &memory);
-    door::witnessed(statement.ink.as_ref(), &bench)
+    door::witnessed(statement.ink.as_ref(), &bench)?;
+    // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
+    if statement.decision != Decision::Decline {
+        qualified(&statement, &bench)?;
+        apart(&statement, case)?;
+    }
+    Ok(statement)
 }
 
 /// That the signer does not perform, and has not signed this day, under a hat that the policy keeps apart
@@ -180,12 +175,9 @@ fn times(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), Si
     Ok(())
 }
 
-fn qualified(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), SignOffError> {
-    let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
-    let memory = JudgeMemory::default();
-    let bench = Bench::new(case, now, hashes, &memory);
-    match case.policy.role(statement.role) {
-        Some(policy) => door::qualified(statement.signer, &bench, policy),
+fn qualified(statement: &DayStatement, bench: &Bench<'_>) -> Result<(), SignOffError> {
+    match bench.case.policy.role(statement.role) {
+        Some(policy) => door::qualified(statement.signer, bench, policy),
         None => Err(not_asked(statement.role)),
     }
 }

@@ -7,18 +7,10 @@ use gagwright_casting::{GagId, PersonId};
 use super::{Kept, Replay, day::OnGag, rebuilt::Lost};
 use crate::{
     case::{Briefing, DayLog, Debrief, Incident, RegisteredItem, Take},
-    day_mark, judge,
+    judge,
     plan::Plan,
     policy::Policy,
 };
-
-/// Whose devices signed the day.
-pub(super) fn day_signers(log: &DayLog) -> impl Iterator<Item = PersonId> {
-    log.signoffs
-        .iter()
-        .filter_map(|one| day_mark::read_unverified(&one.jws).ok())
-        .map(|statement| statement.hand())
-}
 
 fn of_gag<T: Clone>(all: &[OnGag<T>], gag: GagId) -> Vec<T> {
     let here = all.iter().filter(|(_, of, _)| *of == gag);

@@ -6,9 +6,10 @@ use std::collections::BTreeSet;
 use gagwright_casting::{GagId, PersonId};
 use serde::{Deserialize, Serialize};
 
-use super::{GagThen, Kept, Replay, day_then::day_signers};
+use super::{GagThen, Kept, Replay};
 use crate::{
     case::{Case, Hold},
+    day_mark,
     earlier::{carried, revisions},
     jws,
     plan::Plan,
@@ -60,7 +61,7 @@ impl Replay {
                 let signers: BTreeSet<PersonId> = signed
                     .iter()
                     .map(Statement::hand)
-                    .chain(day_signers(&day))
+                    .chain(day_mark::hands(&day))
                     .collect();
                 // Of a signer only the certificates count, and only where the policy asks for some.
                 let proven = |one: &&Statement| {
