@@ -3,8 +3,9 @@
 
 import { defineConfig } from '@playwright/test';
 
-// Everything runs on the phone; what is about size and reach runs on the other two as well.
-const everySize = /(screens|sign|hold|edit)\.spec\.ts$/;
+// Everything runs on the phone; what is about reach and pointing runs at the desk as well, and every screen is
+// looked at in all three sizes.
+const atTheDesk = /(screens|sign|hold|edit)\.spec\.ts$/;
 
 // Budgets read the clock, so nothing runs beside them: tests/browser/run runs this project by itself.
 const alone = /(budgets|long-list)\.spec\.ts$/;
@@ -32,16 +33,17 @@ export default defineConfig({
     },
     {
       name: 'tablet',
-      testMatch: everySize,
+      testMatch: /screens\.spec\.ts$/,
       use: { viewport: { width: 768, height: 1024 }, hasTouch: true, isMobile: true },
     },
-    { name: 'desk', testMatch: everySize, use: { viewport: { width: 1440, height: 900 } } },
+    { name: 'desk', testMatch: atTheDesk, use: { viewport: { width: 1440, height: 900 } } },
   ],
   use: {
     locale: 'en-GB',
     ignoreHTTPSErrors: true,
-    // A film of every test would cost more than the tests do; the page as it was at each step is enough.
-    trace: { mode: 'retain-on-failure', screenshots: false, snapshots: true, sources: true },
+    // A film of every test would cost more than the tests do, and the page as it was at each step a seventh of them;
+    // what failed is tried again, and then that is kept.
+    trace: { mode: 'on-first-retry', screenshots: false, snapshots: true, sources: true },
     screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',

@@ -270,7 +270,14 @@ fn named(quantity: &str) -> Answer<Quantity> {
 }
 
 fn read<T: DeserializeOwned>(what: &str, text: &str) -> Answer<T> {
-    serde_json::from_str(text).map_err(|error| wrong(what, &error))
+    parsed(text).map_err(|error| wrong(what, &error))
+}
+
+/// By way of a value of any shape: else what reads a text and what reads a value would each be compiled for every
+/// type of ours, for inside of signatures it is values that are read.
+fn parsed<T: DeserializeOwned>(text: &str) -> serde_json::Result<T> {
+    let value: serde_json::Value = serde_json::from_str(text)?;
+    serde_json::from_value(value)
 }
 
 fn write<T: Serialize>(value: &T) -> Answer<String> {

@@ -41,7 +41,7 @@ thread_local! {
 pub fn find(name: &str) -> Option<&'static dyn Technique> {
     KNOWN.with_borrow_mut(|known| {
         if known.is_empty() {
-            let outlines: Vec<Outline> = serde_json::from_str(&outlines().ok()?).ok()?;
+            let outlines: Vec<Outline> = crate::parsed(&outlines().ok()?).ok()?;
             known.extend(
                 outlines
                     .into_iter()
@@ -116,7 +116,7 @@ impl Technique for Elsewhere {
         let own = serde_json::to_string(own).map_err(|error| silent(error.to_string()))?;
         let answer = assess_for_judge(self.name, &inputs, &own)
             .map_err(|_| silent("its computation did not answer; load the app again".to_owned()))?;
-        serde_json::from_str::<Result<Assessment, AssessError>>(&answer)
+        crate::parsed::<Result<Assessment, AssessError>>(&answer)
             .map_err(|error| silent(error.to_string()))?
     }
 }
