@@ -7,6 +7,7 @@ import { core } from '../core/core.svelte.ts';
 import { live } from '../live.svelte.ts';
 import { session } from '../session.svelte.ts';
 import { existingKey, publicKey } from '../sign/device-key.ts';
+import { t } from '../texts/index.ts';
 import { spokenClearance } from '../texts/spoken.ts';
 import { outbox } from './outbox.svelte.ts';
 import { overlay } from './overlay.ts';
@@ -20,6 +21,8 @@ export interface Judged {
   apart: string[];
   /** When the core judged it here; undefined when it is the server's own answer. */
   judgedAt: Date | undefined;
+  /** When the server said it, where it should have been judged anew and could not be: nothing goes on it. */
+  unjudgedSince: Date | undefined;
 }
 
 /** Readings age by the minute, so an answer older than this is judged again. */
@@ -58,18 +61,28 @@ function known(devices: Device[]): Device[] {
   return [...new Map(devices.toReversed().map((one) => [one.id, one])).values()];
 }
 
+/** An old answer that nobody could judge anew: whatever it says, no go is called on it. */
+function unjudged(said: Judged, heardAt: number): Judged {
+  const because = { kind: 'plan' as const, about: '', reason: t.onDay.unjudged, remedy: t.onDay.unjudgedFix };
+  const go = { ...said.clearance.go, may: false, why_not: [because, ...said.clearance.go.why_not] };
+  return { ...said, clearance: { ...said.clearance, go }, unjudgedSince: new Date(heardAt) };
+}
+
 export function judged(read: Read<GagPage>): Judged | undefined {
   const page = read.value;
   if (!page) return undefined;
   const now = live.now;
-  const asSaid = {
+  const asSaid: Judged = {
     page,
     clearance: spokenClearance(page.clearance),
     pending: 0,
     apart: [],
     judgedAt: undefined,
+    unjudgedSince: undefined,
   };
-  if (!core.ready) return asSaid;
+  const old = serverNow().getTime() - read.fetchedAt > FRESH_FOR;
+  const waiting = [...outbox.items, ...outbox.handed].some((one) => one.state === 'waiting');
+  if (!core.ready) return old || waiting ? unjudged(asSaid, read.fetchedAt) : asSaid;
   try {
     const me = session.membership?.person.id ?? '';
     const laid = overlay(page, {
@@ -79,7 +92,6 @@ export function judged(read: Read<GagPage>): Judged | undefined {
       devices: known([...(session.page?.value?.devices ?? []), ...ownKey.of(page.gag.production, me)]),
       hashes: (facets) => core.facetHashes(facets),
     });
-    const old = serverNow().getTime() - read.fetchedAt > FRESH_FOR;
     if (laid.counted === 0 && !old) return { ...asSaid, apart: laid.apart };
     return {
       page: laid.page,
@@ -87,9 +99,10 @@ export function judged(read: Read<GagPage>): Judged | undefined {
       pending: laid.counted,
       apart: laid.apart,
       judgedAt: now,
+      unjudgedSince: undefined,
     };
   } catch (error) {
     console.warn(error);
-    return asSaid;
+    return unjudged(asSaid, read.fetchedAt);
   }
 }

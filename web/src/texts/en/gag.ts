@@ -20,6 +20,8 @@ export const gag = {
   apart: (from: number, now: number) =>
     `You wrote a revision here on revision ${from}, and it is not sent yet. The plan is at revision ${now} by now, so the server will refuse it as it is. You choose between both versions then.`,
   judgedHere: (at: string) => `Judged on this device at ${at}, with what it has kept.`,
+  unjudged: (at: string) =>
+    `This is what the server said at ${at}. This device could not judge it anew: call no go on it.`,
   pending: (n: number) => `${plural(n, 'entry', 'entries')} from this device not sent yet, counted here.`,
   hazards: 'Hazards',
   facts: 'Where and when',

@@ -8,6 +8,8 @@ export const onDay = {
   callGo: (take: number) => `Go for take ${take}`,
   mayGo: 'Everything stands. Look up, say it aloud, then tap.',
   noGo: 'No go yet',
+  unjudged: 'This device could not judge it anew.',
+  unjudgedFix: 'Load the app again, or wait for signal.',
   waits: (n: number) => plural(n, 'thing is open', 'things are open'),
   notYours: (roles: string) => `The go is called by: ${roles}`,
   open: (take: number) => `Take ${take} is open`,

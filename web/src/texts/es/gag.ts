@@ -23,6 +23,8 @@ export const gag: Texts['gag'] = {
   apart: (from, now) =>
     `Usted escribió aquí una revisión sobre la revisión ${from} y aún no se ha enviado. El plan ya va por la revisión ${now}: el servidor la rechazará tal como está. Entonces podrá elegir entre las dos versiones.`,
   judgedHere: (at) => `Evaluado en este dispositivo a las ${at}, con lo que tiene guardado.`,
+  unjudged: (at) =>
+    `Esto es lo que dijo el servidor a las ${at}. Este dispositivo no ha podido evaluarlo de nuevo: no dé el adelante con ello.`,
   pending: (n) =>
     `Incluye ${plural(n, 'anotación de este dispositivo aún sin enviar', 'anotaciones de este dispositivo aún sin enviar')}.`,
   hazards: 'Peligros',

@@ -9,6 +9,8 @@ export const onDay: typeof english = {
   callGo: (take) => `Adelante con la toma ${take}`,
   mayGo: 'Todo está en orden. Levante la vista, dígalo en voz alta y pulse.',
   noGo: 'Aún no se puede dar el adelante',
+  unjudged: 'Este dispositivo no ha podido evaluarlo de nuevo.',
+  unjudgedFix: 'Vuelva a cargar la aplicación o espere a tener señal.',
   waits: (n) => plural(n, 'asunto abierto', 'asuntos abiertos'),
   notYours: (roles) => `El adelante lo da: ${roles}`,
   open: (take) => `La toma ${take} está abierta`,

@@ -1,0 +1,54 @@
+// The answer a phone shows: never a go on an old word that it could not judge anew itself.
+
+import { beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import type { GagPage } from '../api/types.ts';
+import { core } from '../core/core.svelte.ts';
+import { emptyCase, pageOf, startCore } from '../testing/case.ts';
+import type { QueuedWrite } from './database.ts';
+import { judged } from './judged.svelte.ts';
+import { outbox } from './outbox.svelte.ts';
+import type { Read } from './reads.svelte.ts';
+
+let page: GagPage;
+
+beforeAll(startCore);
+
+beforeEach(() => {
+  vi.restoreAllMocks();
+  core.ready = true;
+  outbox.items = [];
+  page = pageOf(emptyCase());
+  const go = { ...page.clearance.go, may: true, why_not: [] };
+  page = { ...page, clearance: { ...page.clearance, go } };
+});
+
+const heard = (agoMs: number) => ({ value: page, fetchedAt: Date.now() - agoMs }) as unknown as Read<GagPage>;
+
+const hold = { id: 'h', state: 'waiting', label: { kind: 'hold', about: '' } } as unknown as QueuedWrite;
+
+it('shows the fresh word of the server as it is while the rules are still loading', () => {
+  core.ready = false;
+  expect(judged(heard(1000))).toMatchObject({ unjudgedSince: undefined, clearance: { go: { may: true } } });
+});
+
+it.each([
+  ['is old', 120_000, []],
+  ['lacks what this phone wrote', 1000, [hold]],
+])('calls no go on a word that %s while the rules are not there', (_, ago, items) => {
+  core.ready = false;
+  outbox.items = items;
+  const shown = judged(heard(ago));
+  expect(shown?.clearance.go.may).toBe(false);
+  expect(shown?.clearance.go.why_not[0]?.reason).toBe('This device could not judge it anew.');
+  expect(shown?.unjudgedSince?.getTime()).toBeLessThanOrEqual(Date.now() - ago);
+});
+
+it('calls no go on an old word where judging it failed', () => {
+  vi.spyOn(console, 'warn').mockImplementation(() => undefined);
+  vi.spyOn(core, 'clearance').mockImplementation(() => {
+    throw new Error('odd record');
+  });
+  const shown = judged(heard(120_000));
+  expect(shown?.clearance.go.may).toBe(false);
+  expect(shown?.judgedAt).toBeUndefined();
+});
