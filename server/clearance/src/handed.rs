@@ -13,7 +13,7 @@ use uuid::Uuid;
 use crate::{
     compact::{self, Parts},
     door::CLOCK_SLACK,
-    ids::{DeviceId, HoldId},
+    ids::{DeviceId, HoldId, RecordId},
     signoff::{Device, PublicKey},
     words,
 };
@@ -67,6 +67,44 @@ pub enum Asked {
     Revision(GagId, u32),
     /// To agree to the release of a hold.
     Release(HoldId),
+    /// To report a near miss or an incident.
+    Incident,
+    /// To stand somebody down.
+    StandDown,
+    /// To set a piece of equipment aside.
+    Quarantine(RecordId),
+    /// To record a shock load on a piece of equipment.
+    ShockLoad(RecordId),
+    /// To record a briefing.
+    Briefing(GagId),
+    /// To hand in a mark for the day, which is signed for itself as well.
+    DayMark(GagId),
+    /// To call a go.
+    Go(GagId),
+    /// To record how a take ended.
+    TakeEnd(GagId, RecordId),
+}
+
+impl Asked {
+    /// The gag whose address it goes to.
+    pub fn gag(self) -> Option<GagId> {
+        match self {
+            Asked::Reading(gag)
+            | Asked::Run(gag)
+            | Asked::TestShot(gag)
+            | Asked::Revision(gag, _)
+            | Asked::Briefing(gag)
+            | Asked::DayMark(gag)
+            | Asked::Go(gag)
+            | Asked::TakeEnd(gag, _) => Some(gag),
+            Asked::Hold
+            | Asked::Release(_)
+            | Asked::Incident
+            | Asked::StandDown
+            | Asked::Quarantine(_)
+            | Asked::ShockLoad(_) => None,
+        }
+    }
 }
 
 /// Why a handed request was refused.
@@ -169,28 +207,45 @@ impl HandedRequest {
             return bad("method must be \"POST\"");
         }
         let steps: Vec<&str> = self.path.split('/').collect();
-        let ["", thing, id, what] = steps.as_slice() else {
+        let ["", thing, id, rest @ ..] = steps.as_slice() else {
             return bad(NOT_HANDED);
         };
-        // One spelling of an id, so that a repeat is seen as one.
-        let parsed = Uuid::try_parse(id).ok();
-        let Some(id) = parsed.filter(|parsed| parsed.to_string() == *id) else {
-            return bad("the id in its path must be a UUID in lower case");
-        };
-        let asked = match (*thing, *what) {
-            ("productions", "holds") if id == self.production.0 => Asked::Hold,
-            ("productions", "holds") => return bad("its path names another production"),
-            ("gags", "readings") => Asked::Reading(GagId(id)),
-            ("gags", "runs") => Asked::Run(GagId(id)),
-            ("gags", "test-shots") => Asked::TestShot(GagId(id)),
-            ("gags", "plans") => Asked::Revision(GagId(id), self.expected()?),
-            ("holds", "agreements") => Asked::Release(HoldId(id)),
+        let asked = match (*thing, rest) {
+            ("productions", ["holds"]) => self.of_own(id, Asked::Hold)?,
+            ("productions", ["incidents"]) => self.of_own(id, Asked::Incident)?,
+            ("productions", ["stand-downs"]) => self.of_own(id, Asked::StandDown)?,
+            ("productions", ["equipment", item, "quarantine"]) => {
+                self.of_own(id, Asked::Quarantine(RecordId(id_in(item)?)))?
+            }
+            ("productions", ["equipment", item, "shock-loads"]) => {
+                self.of_own(id, Asked::ShockLoad(RecordId(id_in(item)?)))?
+            }
+            ("gags", ["readings"]) => Asked::Reading(GagId(id_in(id)?)),
+            ("gags", ["runs"]) => Asked::Run(GagId(id_in(id)?)),
+            ("gags", ["test-shots"]) => Asked::TestShot(GagId(id_in(id)?)),
+            ("gags", ["plans"]) => Asked::Revision(GagId(id_in(id)?), self.expected()?),
+            ("gags", ["briefings"]) => Asked::Briefing(GagId(id_in(id)?)),
+            ("gags", ["day-signoffs"]) => Asked::DayMark(GagId(id_in(id)?)),
+            ("gags", ["takes"]) => Asked::Go(GagId(id_in(id)?)),
+            ("gags", ["takes", take, "outcome"]) => {
+                Asked::TakeEnd(GagId(id_in(id)?), RecordId(id_in(take)?))
+            }
+            ("holds", ["agreements"]) => Asked::Release(HoldId(id_in(id)?)),
             _ => return bad(NOT_HANDED),
         };
         if self.if_match.is_some() && !matches!(asked, Asked::Revision(..)) {
             return bad("only a plan revision has if_match; leave it out");
         }
         Ok(asked)
+    }
+
+    /// What is asked of the production it is signed for, and of no other.
+    fn of_own(&self, id: &str, asked: Asked) -> Result<Asked, HandedError> {
+        if id_in(id)? == self.production.0 {
+            return Ok(asked);
+        }
+        let problem = "its path names another production";
+        Err(HandedError::BadRequest(problem.to_owned()))
     }
 
     /// The revision that the author had in hand.
@@ -208,8 +263,20 @@ impl HandedRequest {
     }
 }
 
-const NOT_HANDED: &str = "its path is not one that may be handed over: holds, readings, rehearsal runs, \
-                          test shots, plan revisions and agreements to release may";
+/// The medic's looks stay off other people's phones, so they are not among them.
+const NOT_HANDED: &str = "its path is not one that may be handed over: holds, agreements to release, readings, \
+                          rehearsal runs, test shots, plan revisions, incidents, stand-downs, equipment set aside \
+                          or shock-loaded, briefings, marks for the day, goes and how takes ended may";
+
+/// One spelling of an id, so that a repeat is seen as one.
+fn id_in(step: &str) -> Result<Uuid, HandedError> {
+    Uuid::try_parse(step)
+        .ok()
+        .filter(|parsed| parsed.to_string() == step)
+        .ok_or_else(|| {
+            HandedError::BadRequest("an id in its path must be a UUID in lower case".to_owned())
+        })
+}
 
 fn open(jws: &str) -> Result<Parts<'_>, HandedError> {
     compact::open(jws, TYPE, LONGEST).map_err(HandedError::Malformed)

@@ -369,9 +369,10 @@ export interface paths {
         put?: never;
         /**
          * Bring what somebody else asked
-         * @description Needs to be a member of the production. A hold, a reading, a rehearsal run, a test shot, a plan
-         *     revision or an agreement to release that its author signed with their device travels from phone to phone, and whoever
-         *     has signal first brings it. It is done as the author, under their account and their key, so that it is
+         * @description Needs to be a member of the production. A hold, an agreement to release, a reading, a rehearsal run, a test shot, a
+         *     plan revision, an incident, a stand-down, a piece of equipment set aside or shock-loaded, a briefing, a mark for the
+         *     day, a go or how a take ended, that its author signed with their device, travels from phone to phone, and whoever has
+         *     signal first brings it. It is done as the author, under their account and their key, so that it is
          *     done once whoever brings it and whether or not the author's own phone sends it too; no Idempotency-Key
          *     is needed here. The answer is that of the request itself, as the carrier may read it. Refused with
          *     `handed_refused` unless the signature verifies, the device is not revoked and the author may still ask
@@ -395,7 +396,8 @@ export interface paths {
         put?: never;
         /**
          * Raise a hold with the code on the brief
-         * @description Needs no account and no permission.
+         * @description Needs no account and no permission. Nothing that is mistyped stands in the way of it: a gag code that is not
+         *     known holds everything, and stands in the reason.
          */
         post: operations["raise_hold_by_code"];
         delete?: never;
@@ -3416,6 +3418,8 @@ export interface components {
              * @description When.
              */
             raised_at: string;
+            /** @description The code of the gag that is held; none: everything is. */
+            gag_code?: string | null;
         };
         /** @description A hold that is open. */
         HeldItem: {
@@ -3455,7 +3459,7 @@ export interface components {
              * @description Minted by whoever raises it (UUIDv7).
              */
             id: string;
-            /** @description The gag's short code; left out: everything on the production. */
+            /** @description The gag's short code; left out, or no code of this production: everything is held. */
             gag_code?: string | null;
             /** @description Why, if they care to say. */
             reason?: string;

@@ -9,6 +9,7 @@ type Shapes = components['schemas'];
 
 // Mechanics
 export type Assessment = Shapes['Assessment'];
+export type Attestation = Shapes['Attestation'];
 export type Check = Shapes['Check'];
 export type Figure = Shapes['Figure'];
 export type InputValue = Shapes['InputValue'];
@@ -114,6 +115,7 @@ export type Draft = Shapes['Draft'];
 export type HandedRequest = Shapes['HandedRequest'];
 export type Owed = Shapes['Owed'];
 export type Prepared = Shapes['Prepared'];
+export type HeldByCode = Shapes['HeldByCode'];
 export type Hold = Shapes['Hold'];
 export type PublicKey = Shapes['PublicKey'];
 export type Reading = Shapes['Reading'];

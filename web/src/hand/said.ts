@@ -1,12 +1,23 @@
 // What was taken, in words: each line a name and what is said under it. The plan it is about is compared with
 // the one on this phone; what that means for clearance is for the core.
 
-import type { Facet, Facets, GagPage, Hazard, ReadingKind, Role, Statement } from '../api/types.ts';
+import type {
+  DayStatement,
+  Facet,
+  Facets,
+  GagPage,
+  Hazard,
+  ReadingKind,
+  Role,
+  Statement,
+  TakeResult,
+} from '../api/types.ts';
 import { FACETS } from '../api/types.ts';
 import { core } from '../core/core.svelte.ts';
-import { moment, quantity } from '../format.ts';
+import { isolated, moment, quantity } from '../format.ts';
 import { measuredText, readingQuantity, techniqueOf } from '../parts/plan-text.ts';
 import { roleTitle } from '../parts/role-title.ts';
+import { payloadOf } from '../sign/jws.ts';
 import { t } from '../texts/index.ts';
 import type { HandedRequest } from './request.ts';
 import type { Taken } from './taking.ts';
@@ -29,7 +40,7 @@ function signOffWhat(said: Statement, texts: string[]): string {
   return [`${roleTitle(said.role)}: ${decision}`, ...texts].join('. ');
 }
 
-function requestWhat({ item, page }: Taken, { body, if_match }: HandedRequest): Line[] {
+function requestWhat({ item, page }: Taken, { body, if_match, path }: HandedRequest): Line[] {
   const what = (said: string): Line => ({ name: t.hand.what, said });
   const text = (value: unknown) => (typeof value === 'string' ? value : '');
   switch (item.kind) {
@@ -67,6 +78,37 @@ function requestWhat({ item, page }: Taken, { body, if_match }: HandedRequest): 
         measuredText(technique, name, Number(value)),
       );
       return [what(`${t.settings.kinds.test_shot}: ${[load, ...measured].join(', ')}`)];
+    }
+    case 'incident': {
+      const kind = body.kind === 'near_miss' ? t.onDay.nearMiss : t.onDay.incident;
+      return [what(kind), note(body.what)];
+    }
+    case 'stand_down': {
+      const name = page?.names[text(body.person)];
+      return [what(`${t.settings.kinds.stand_down}${name ? `: ${isolated(name)}` : ''}`)];
+    }
+    case 'quarantine':
+    case 'shock_load': {
+      const id = /\/equipment\/([^/]+)\//.exec(path)?.[1];
+      const piece = page?.case.day?.equipment?.find((one) => one.id === id);
+      const kind = t.settings.kinds[item.kind];
+      return [what(piece ? `${kind}: ${piece.serial}` : kind), note(body.reason ?? body.what)];
+    }
+    case 'briefing':
+      return [
+        what(`${t.onDay.briefing}: ${t.onDay.at(text(body.day), text(body.place))}`),
+        note(body.points),
+      ];
+    case 'day_mark': {
+      const mark = payloadOf<DayStatement>(text(body.jws));
+      const decision = t.words.decision[mark.decision] ?? mark.decision;
+      return [what(`${t.settings.kinds.day_mark}, ${mark.day}. ${roleTitle(mark.role)}: ${decision}`)];
+    }
+    case 'go':
+      return [what(`${t.settings.kinds.go}: ${t.onDay.take(Number(body.number))}`)];
+    case 'take_end': {
+      const result = t.onDay.result[text(body.result) as TakeResult] ?? text(body.result);
+      return [what(`${t.settings.kinds.take_end}: ${result}`), note(body.note)];
     }
     default:
       return [

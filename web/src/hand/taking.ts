@@ -42,6 +42,14 @@ const PATHS: [RegExp, HandedItem['kind']][] = [
   [/^\/gags\/[^/]+\/runs$/, 'run'],
   [/^\/gags\/[^/]+\/test-shots$/, 'test_shot'],
   [/^\/gags\/[^/]+\/plans$/, 'revision'],
+  [/^\/productions\/[^/]+\/incidents$/, 'incident'],
+  [/^\/productions\/[^/]+\/stand-downs$/, 'stand_down'],
+  [/^\/productions\/[^/]+\/equipment\/[^/]+\/quarantine$/, 'quarantine'],
+  [/^\/productions\/[^/]+\/equipment\/[^/]+\/shock-loads$/, 'shock_load'],
+  [/^\/gags\/[^/]+\/briefings$/, 'briefing'],
+  [/^\/gags\/[^/]+\/day-signoffs$/, 'day_mark'],
+  [/^\/gags\/[^/]+\/takes$/, 'go'],
+  [/^\/gags\/[^/]+\/takes\/[^/]+\/outcome$/, 'take_end'],
 ];
 
 interface Claim {

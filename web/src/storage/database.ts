@@ -72,6 +72,24 @@ export interface QueuedWrite {
 }
 
 /** What came from another phone by code or file, kept until the server has it or refuses it. */
+/** What may travel from phone to phone; the medic's looks stay off other people's phones. */
+export type HandedKind =
+  | 'sign_off'
+  | 'hold'
+  | 'release'
+  | 'reading'
+  | 'run'
+  | 'test_shot'
+  | 'revision'
+  | 'incident'
+  | 'stand_down'
+  | 'quarantine'
+  | 'shock_load'
+  | 'briefing'
+  | 'day_mark'
+  | 'go'
+  | 'take_end';
+
 export interface HandedItem {
   /** The author's own Idempotency-Key, so that the same thing from two carriers is one thing. */
   key: string;
@@ -79,10 +97,10 @@ export interface HandedItem {
   account: string;
   production: string;
   gag?: string;
-  kind: 'sign_off' | 'hold' | 'release' | 'reading' | 'run' | 'test_shot' | 'revision';
+  kind: HandedKind;
   /** As its author signed it; passed on and sent unchanged. */
   jws: string;
-  /** Its signature held on this phone. What nobody could check yet counts for nothing here, save a hold. */
+  /** Its signature held on this phone. What nobody could check yet counts for nothing here, save a stop. */
   verified?: boolean;
   /** The texts that a sign-off commits to, sent beside it. */
   openings?: Opening[];

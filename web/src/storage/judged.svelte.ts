@@ -12,6 +12,7 @@ import { spokenClearance } from '../texts/spoken.ts';
 import { outbox } from './outbox.svelte.ts';
 import { overlay } from './overlay.ts';
 import type { Read } from './reads.svelte.ts';
+import { isStop } from './stops.ts';
 
 export interface Judged {
   page: GagPage;
@@ -87,7 +88,7 @@ export function judged(read: Read<GagPage>): Judged | undefined {
     const me = session.membership?.person.id ?? '';
     const laid = overlay(page, {
       writes: outbox.items,
-      handed: outbox.handed.filter((one) => one.verified || one.kind === 'hold'),
+      handed: outbox.handed.filter((one) => one.verified || isStop(one.kind)),
       me,
       devices: known([...(session.page?.value?.devices ?? []), ...ownKey.of(page.gag.production, me)]),
       hashes: (facets) => core.facetHashes(facets),

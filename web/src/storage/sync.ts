@@ -4,6 +4,7 @@
 
 import type { ProblemBody } from '../api/types.ts';
 import type { HandedItem, QueuedWrite } from './database.ts';
+import { isStop } from './stops.ts';
 import { buildsOn, waitsFor } from './waiting.ts';
 
 export interface SyncState {
@@ -74,11 +75,11 @@ export function toSend(state: SyncState, account: string): Sending[] {
   const writes = state.writes.filter((one) => one.account === account && one.state === 'waiting');
   const free = writes.filter((one) => waitsFor(one, state.writes) === undefined);
   // A stop is heard first: on one bar of signal each request ahead of it costs seconds.
-  const first = free.filter((one) => one.label.kind === 'hold');
-  const rest = free.filter((one) => one.label.kind !== 'hold');
+  const first = free.filter((one) => isStop(one.label.kind));
+  const rest = free.filter((one) => !isStop(one.label.kind));
   const handed = state.handed.filter((one) => one.account === account && one.state === 'waiting');
-  const stops = handed.filter((one) => one.kind === 'hold');
-  const others = handed.filter((one) => one.kind !== 'hold');
+  const stops = handed.filter((one) => isStop(one.kind));
+  const others = handed.filter((one) => !isStop(one.kind));
   return [
     ...first.map(sendingOf),
     ...stops.map(handedSending),

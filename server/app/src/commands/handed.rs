@@ -34,14 +34,12 @@ pub fn verify(
         let why = format!("the device \"{name}\" belongs to someone else");
         return Err(HandedError::NotAllowed(why).into());
     }
-    match claimed.asked()? {
-        Asked::Hold => {}
-        Asked::Reading(gag) | Asked::Run(gag) | Asked::TestShot(gag) | Asked::Revision(gag, _) => {
-            record::gag(conn, carrier.production, gag)?;
-        }
-        Asked::Release(hold) => {
-            record::hold(conn, carrier.production, hold)?;
-        }
+    let asked = claimed.asked()?;
+    if let Some(gag) = asked.gag() {
+        record::gag(conn, carrier.production, gag)?;
+    }
+    if let Asked::Release(hold) = asked {
+        record::hold(conn, carrier.production, hold)?;
     }
     let member = members::get(conn, carrier.production, claimed.person)?;
     let account = member.and_then(|member| member.account).ok_or_else(|| {
@@ -82,10 +80,18 @@ pub fn author(
 /// What a request needs its author to be allowed.
 fn permission(asked: Asked) -> Permission {
     match asked {
-        Asked::Hold => Permission::RaiseHold,
-        Asked::Reading(_) | Asked::Run(_) | Asked::TestShot(_) => Permission::LogDay,
+        Asked::Hold | Asked::Incident | Asked::StandDown => Permission::RaiseHold,
+        Asked::Reading(_)
+        | Asked::Run(_)
+        | Asked::TestShot(_)
+        | Asked::Quarantine(_)
+        | Asked::ShockLoad(_)
+        | Asked::Briefing(_)
+        | Asked::TakeEnd(..) => Permission::LogDay,
         Asked::Revision(..) => Permission::EditPlans,
         Asked::Release(_) => Permission::ReleaseHold,
+        // Who may sign and who may call a go is asked of their hats.
+        Asked::DayMark(_) | Asked::Go(_) => Permission::ReadProduction,
     }
 }
 

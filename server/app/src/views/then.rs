@@ -58,7 +58,8 @@ pub struct GagThen {
     pub certain: bool,
     /// What cannot be known any more, in sentences.
     pub unknown: Vec<String>,
-    /// The answer then; none when the plan or the policy cannot be known any more.
+    /// The answer then; none when the plan or the policy cannot be known any more. Unless it is certain, it says how
+    /// each mark, reading and piece stood, and not what stopped it: that would be said of what is missing since.
     #[schema(required = true)]
     pub clearance: Option<Clearance>,
     /// Everyone who had signed, in the order of the leaves.
@@ -183,7 +184,10 @@ pub fn rebuild(
         revision: kept.revision,
         certain,
         unknown,
-        clearance: case.as_ref().map(|case| clearance(case, judged_at)),
+        clearance: case.as_ref().map(|case| {
+            let judged = clearance(case, judged_at);
+            if certain { judged } else { unstopped(judged) }
+        }),
         briefings: replay.briefings(gag),
         takes: replay.takes(gag),
         debriefs: replay.debriefs(gag),
@@ -268,6 +272,15 @@ pub fn leaves(
             (one.entry, said.collect())
         }));
     }
+}
+
+/// Without what the judge holds against a case that is no longer whole.
+fn unstopped(mut judged: Clearance) -> Clearance {
+    judged.blocks.clear();
+    judged.day.blocks.clear();
+    judged.go.why_not.clear();
+    judged.go.may = false;
+    judged
 }
 
 /// A gag of the reader's production at a moment.

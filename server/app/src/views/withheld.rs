@@ -33,29 +33,56 @@ pub fn reasons(reader: &Actor, verdict: &mut Verdict) -> Vec<String> {
     if verdict.person == reader.person {
         return Vec::new();
     }
+    hidden(verdict, |permission| !reader.may(permission))
+}
+
+fn hidden(verdict: &mut Verdict, from: impl Fn(Permission) -> bool) -> Vec<String> {
     verdict
         .findings
         .iter_mut()
-        .filter(|finding| needed(&finding.requirement).is_some_and(|one| !reader.may(one)))
+        .filter(|finding| needed(&finding.requirement).is_some_and(&from))
         .map(|finding| std::mem::replace(&mut finding.reason, WITHHELD.to_owned()))
         .collect()
 }
 
-/// Withholds them in a whole clearance: in its verdicts, and in the blocks that repeat them.
+/// Withholds them in a whole clearance: in its verdicts, and in all that repeats them.
 pub fn in_clearance(reader: &Actor, judged: &mut Clearance) {
+    throughout(judged, |verdict| reasons(reader, verdict));
+}
+
+/// Withholds every one of them, for what is written down and shown to whoever comes.
+pub fn from_everyone(judged: &mut Clearance) {
+    throughout(judged, |verdict| hidden(verdict, |_| true));
+}
+
+fn throughout(judged: &mut Clearance, mut hide: impl FnMut(&mut Verdict) -> Vec<String>) {
+    let mut told = Vec::new();
     for slot in &mut judged.slots {
-        let Some(verdict) = &mut slot.verdict else {
-            continue;
-        };
-        let told = reasons(reader, verdict);
-        let about = slot.slot.to_string();
-        for block in &mut judged.blocks {
-            if block.kind != BlockKind::Performer || block.about != about {
-                continue;
-            }
-            for reason in &told {
-                block.reason = block.reason.replace(reason.trim_end_matches('.'), WITHHELD);
-            }
+        if let Some(verdict) = &mut slot.verdict {
+            let about = slot.slot.to_string();
+            told.extend(
+                hide(verdict)
+                    .into_iter()
+                    .map(|reason| (about.clone(), reason)),
+            );
+        }
+    }
+    let blocks = judged.blocks.iter_mut();
+    let blocks = blocks
+        .filter(|block| block.kind == BlockKind::Performer)
+        .map(|block| (&block.about, &mut block.reason));
+    let day = judged.day.blocks.iter_mut().chain(&mut judged.go.why_not);
+    let day = day.map(|block| (&block.about, &mut block.reason));
+    for (about, said) in blocks.chain(day) {
+        for (_, reason) in told.iter().filter(|(slot, _)| slot == about) {
+            *said = said.replace(reason.trim_end_matches('.'), WITHHELD);
+        }
+    }
+    // What voided an open go is sentences alone.
+    let open = judged.go.open.iter_mut().flat_map(|open| &mut open.lapsed);
+    for said in open {
+        for (_, reason) in &told {
+            *said = said.replace(reason.trim_end_matches('.'), WITHHELD);
         }
     }
 }

@@ -172,6 +172,82 @@ fn two_carriers_at_once_do_it_once() {
 }
 
 #[test]
+fn stops_and_the_day_travel_too_and_the_medics_looks_do_not() {
+    let world = World::new();
+    let (gag, page) = world.gag("G07");
+    let author = Author::coordinator(&world);
+    let (_, carrier) = world.member("P03", "Oke Larsen", "oke@example.test", &["observer"]);
+    let now = gagwright::clock::now;
+    let bring = |path: String, body: Value| {
+        let request = author.asks(path, body);
+        let jws = author.jws(&request);
+        let size = world.trail_size();
+        let done = carry(&world, &carrier, &jws).expect(201);
+        assert_eq!(carry(&world, &carrier, &jws).expect(201), done);
+        assert_eq!(world.trail_size(), size + 1, "once, whoever brings it");
+        assert_eq!(
+            last_leaf(&world)["entry"]["actor"],
+            author.person.to_string()
+        );
+        done
+    };
+    let day = now().to_string()[..10].to_owned();
+    let incident = bring(
+        world.at("/incidents"),
+        json!({ "id": Uuid::now_v7(), "kind": "near_miss", "gag": gag, "at": now(), "what": "a shackle fell" }),
+    );
+    assert_eq!(incident["by"], author.person.to_string());
+    let down = bring(
+        world.at("/stand-downs"),
+        json!({ "id": Uuid::now_v7(), "person": author.person, "from": now(), "until": null }),
+    );
+    assert_eq!(down["person"], author.person.to_string());
+    let item = Uuid::now_v7();
+    let put =
+        json!({ "id": item, "serial": "H-12", "name": "harness", "inspected_until": "2031-01-31" });
+    world
+        .call("POST", &world.at("/equipment"))
+        .once()
+        .json(&put)
+        .send()
+        .expect(201);
+    let shocked = bring(
+        world.at(&format!("/equipment/{item}/shock-loads")),
+        json!({ "id": Uuid::now_v7(), "what": "the line snatched", "at": now() }),
+    );
+    assert_eq!(shocked["quarantined"]["reason"], "it took a shock load");
+    bring(
+        format!("/gags/{gag}/briefings"),
+        json!({ "id": Uuid::now_v7(), "day": day, "place": "Silo yard", "revision": 1, "at": now(),
+            "attended": [], "points": "" }),
+    );
+    let take = Uuid::now_v7();
+    let digest = &page["clearance"]["plan_digest"];
+    let go = bring(
+        format!("/gags/{gag}/takes"),
+        json!({ "id": take, "number": 1, "at": now(), "revision": 1, "plan_digest": digest, "day": day,
+            "place": "Silo yard" }),
+    );
+    assert_eq!(go["judged"]["stood"], false, "much stands against it: {go}");
+    let ended = bring(
+        format!("/gags/{gag}/takes/{take}/outcome"),
+        json!({ "result": "stopped", "note": "", "at": now() }),
+    );
+    assert_eq!(ended["outcome"]["result"], "stopped");
+
+    let look = author.asks(format!("/gags/{gag}/looks"), json!({}));
+    assert!(handed::sign(&look, &author.phone.key).is_err());
+    let seen = world
+        .call("GET", &format!("/gags/{gag}"))
+        .send()
+        .expect(200);
+    assert_eq!(
+        seen["case"]["day"]["incidents"][0]["what"],
+        "a shackle fell"
+    );
+}
+
+#[test]
 fn everything_that_may_travel_does_what_its_own_address_does() {
     let world = World::new();
     let (gag, page) = world.gag("G07");

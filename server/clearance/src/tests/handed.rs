@@ -85,6 +85,42 @@ fn only_what_may_travel_is_read() {
             None,
             Asked::Release(HoldId(id)),
         ),
+        (
+            format!("/productions/{production}/incidents"),
+            None,
+            Asked::Incident,
+        ),
+        (
+            format!("/productions/{production}/stand-downs"),
+            None,
+            Asked::StandDown,
+        ),
+        (
+            format!("/productions/{production}/equipment/{id}/quarantine"),
+            None,
+            Asked::Quarantine(RecordId(id)),
+        ),
+        (
+            format!("/productions/{production}/equipment/{id}/shock-loads"),
+            None,
+            Asked::ShockLoad(RecordId(id)),
+        ),
+        (
+            format!("/gags/{id}/briefings"),
+            None,
+            Asked::Briefing(GagId(id)),
+        ),
+        (
+            format!("/gags/{id}/day-signoffs"),
+            None,
+            Asked::DayMark(GagId(id)),
+        ),
+        (format!("/gags/{id}/takes"), None, Asked::Go(GagId(id))),
+        (
+            format!("/gags/{id}/takes/{id}/outcome"),
+            None,
+            Asked::TakeEnd(GagId(id), RecordId(id)),
+        ),
     ] {
         assert_eq!(asked(path, if_match).unwrap(), expected);
     }
@@ -99,6 +135,22 @@ fn only_what_may_travel_is_read() {
             None,
             "not one that may",
         ),
+        (
+            format!("/productions/{id}/equipment/{id}/shock-loads"),
+            None,
+            "another production",
+        ),
+        (
+            format!("/productions/{production}/equipment/GW-114/quarantine"),
+            None,
+            "UUID",
+        ),
+        (
+            format!("/productions/{production}/equipment/{id}/release"),
+            None,
+            "not one that may",
+        ),
+        (format!("/gags/{id}/looks"), None, "not one that may"),
         (format!("/gags/{id}/signoffs"), None, "not one that may"),
         (format!("/gags/{id}/readings/"), None, "not one that may"),
         (format!("gags/{id}/readings"), None, "not one that may"),

@@ -20,6 +20,7 @@ export const hold = {
   gagCode: 'Gag',
   gagCodeHelp: 'Its code, for example G07. Left empty, everything is held.',
   byCodeDone: 'Held. Say it aloud as well: HOLD.',
+  byCodeAll: (code: string) => `No gag here is called ${code}, so everything is held.`,
   withCode: 'Hold with the code on the brief',
   released: 'Released',
   noneOpen: 'No hold is open.',

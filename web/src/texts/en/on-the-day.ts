@@ -74,6 +74,7 @@ export const onDay = {
   sign: (role: string) => `Sign the day as ${role}`,
   signGo: 'I put my name to it',
   decline: 'I decline the day',
+  declineAs: (role: string) => `Decline the day as ${role} after all`,
   people: 'Who performs',
   fit: { fit: 'Fit', limits: 'Fit within limits', unfit: 'Not fit' },
   look: (name: string) => `Look at ${name}`,

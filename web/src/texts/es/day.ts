@@ -22,6 +22,7 @@ export const hold: Texts['hold'] = {
   gagCode: 'Acción',
   gagCodeHelp: 'Su código, por ejemplo G07. Si se deja vacío, se detiene todo.',
   byCodeDone: 'Alto dado. Dígalo también en voz alta: ALTO.',
+  byCodeAll: (code) => `Aquí ninguna acción se llama ${code}, así que se ha detenido todo.`,
   withCode: 'Alto con el código de la hoja del día',
   released: 'Levantado',
   noneOpen: 'No hay ningún alto abierto.',

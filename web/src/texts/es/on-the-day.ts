@@ -75,6 +75,7 @@ export const onDay: typeof english = {
   sign: (role) => `Firmar el día como ${role}`,
   signGo: 'Lo firmo',
   decline: 'No doy mi conformidad al día',
+  declineAs: (role) => `Retirar mi conformidad al día como ${role}`,
   people: 'Quién actúa',
   fit: { fit: 'En condiciones', limits: 'En condiciones con límites', unfit: 'No está en condiciones' },
   look: (name) => `Reconocer a ${name}`,

@@ -31,7 +31,10 @@ pub fn stand_down(
     if !who_may::stand_down(actor.person, &actor.roles, new.person) {
         return Err(CommandError::Forbidden {
             permission: Permission::LogDay,
-            why: Some("you may stand yourself down; the coordinator or the medic, others".into()),
+            why: Some(
+                "you may stand yourself down; the coordinator, the medic, production or a guardian, others"
+                    .into(),
+            ),
         });
     }
     record::person(conn, actor.production, new.person)?;

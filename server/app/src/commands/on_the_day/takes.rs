@@ -20,7 +20,7 @@ use crate::{
     },
     permissions::{Permission, role_name},
     remembered::clearance,
-    views::gathering,
+    views::{gathering, withheld},
 };
 
 /// Records a go, with whether it stood and why not.
@@ -61,7 +61,9 @@ pub fn go(
     let plan_digest = record::plan_digest(&plan.facets)?;
     let called_at = new.at.min(now);
     // As things are known now, at the moment it was called: what has ended since was still in the way.
-    let standing = clearance(&case.reopened(called_at), called_at);
+    let mut standing = clearance(&case.reopened(called_at), called_at);
+    // Kept with the take and shown to all: what of it tells of a body is not.
+    withheld::from_everyone(&mut standing);
     let mut why_not: Vec<String> = standing
         .go
         .why_not

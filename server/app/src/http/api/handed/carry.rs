@@ -2,7 +2,7 @@
 
 use actix_web::post;
 use gagwright_clearance::{
-    GagId, HoldId,
+    GagId, HoldId, RecordId,
     handed::{self, Asked},
 };
 use gagwright_trail::canonical_bytes;
@@ -11,13 +11,21 @@ use utoipa::ToSchema;
 
 use crate::{
     clock,
-    commands::{self, Actor, CommandError, NewHold, NewReading, NewRevision, NewRun, NewTestShot},
+    commands::{
+        self, Actor, CommandError, NewHold, NewReading, NewRevision, NewRun, NewTestShot,
+        on_the_day::{
+            NewBriefing, NewGo, NewIncident, NewOutcome, NewShockLoad, NewStandDown, SetAside,
+            briefings, equipment, incidents, marks, stand_downs, takes,
+        },
+    },
+    entropy,
     http::{
         answer::{Answer, Reply},
         api::{
             day::{reading, run, test_shot},
             gags::revise,
             holds::{agree, raise},
+            on_the_day::marks::SignedDay,
         },
         caller::Caller,
         json,
@@ -42,9 +50,10 @@ pub struct Handed {
 
 /// Bring what somebody else asked
 ///
-/// Needs to be a member of the production. A hold, a reading, a rehearsal run, a test shot, a plan
-/// revision or an agreement to release that its author signed with their device travels from phone to phone, and whoever
-/// has signal first brings it. It is done as the author, under their account and their key, so that it is
+/// Needs to be a member of the production. A hold, an agreement to release, a reading, a rehearsal run, a test shot, a
+/// plan revision, an incident, a stand-down, a piece of equipment set aside or shock-loaded, a briefing, a mark for the
+/// day, a go or how a take ended, that its author signed with their device, travels from phone to phone, and whoever has
+/// signal first brings it. It is done as the author, under their account and their key, so that it is
 /// done once whoever brings it and whether or not the author's own phone sends it too; no Idempotency-Key
 /// is needed here. The answer is that of the request itself, as the carrier may read it. Refused with
 /// `handed_refused` unless the signature verifies, the device is not revoked and the author may still ask
@@ -113,6 +122,14 @@ enum Errand {
     TestShot(GagId, Box<NewTestShot>),
     Revision(GagId, u32, Box<NewRevision>),
     Release(HoldId, agree::Agree),
+    Incident(NewIncident),
+    StandDown(NewStandDown),
+    Quarantine(RecordId, SetAside),
+    ShockLoad(RecordId, NewShockLoad),
+    Briefing(GagId, Box<NewBriefing>),
+    DayMark(GagId, SignedDay),
+    Go(GagId, NewGo),
+    TakeEnd(GagId, RecordId, NewOutcome),
 }
 
 impl Errand {
@@ -127,11 +144,20 @@ impl Errand {
             Asked::TestShot(gag) => Errand::TestShot(gag, Box::new(new(body)?)),
             Asked::Revision(gag, expected) => Errand::Revision(gag, expected, Box::new(new(body)?)),
             Asked::Release(hold) => Errand::Release(hold, new(body)?),
+            Asked::Incident => Errand::Incident(new(body)?),
+            Asked::StandDown => Errand::StandDown(new(body)?),
+            Asked::Quarantine(item) => Errand::Quarantine(item, new(body)?),
+            Asked::ShockLoad(item) => Errand::ShockLoad(item, new(body)?),
+            Asked::Briefing(gag) => Errand::Briefing(gag, Box::new(new(body)?)),
+            Asked::DayMark(gag) => Errand::DayMark(gag, new(body)?),
+            Asked::Go(gag) => Errand::Go(gag, new(body)?),
+            Asked::TakeEnd(gag, take) => Errand::TakeEnd(gag, take, new(body)?),
         })
     }
 
     /// Does it exactly as the request's own address would.
     fn run(self, desk: &mut Desk<'_>, author: &Actor) -> Result<Reply, CommandError> {
+        let (now, random) = (desk.now, &mut entropy::system);
         match self {
             Errand::Hold(new) => raise::raise(desk, author, new),
             Errand::Reading(gag, new) => reading::log(desk, author, gag, new),
@@ -141,6 +167,35 @@ impl Errand {
                 revise::revise(desk, author, gag, expected, *new)
             }
             Errand::Release(hold, agree) => agree::agree(desk, author, hold, agree),
+            Errand::Incident(new) => {
+                Reply::recorded(&incidents::report(desk.conn, author, now, new, random)?)
+            }
+            Errand::StandDown(new) => {
+                Reply::recorded(&stand_downs::stand_down(desk.conn, author, now, new)?)
+            }
+            Errand::Quarantine(item, new) => {
+                let kept = equipment::quarantine(desk.conn, author, now, item, new, random)?;
+                Reply::recorded(&kept)
+            }
+            Errand::ShockLoad(item, new) => {
+                let kept = equipment::shock_load(desk.conn, author, now, item, new, random)?;
+                Reply::recorded(&kept)
+            }
+            Errand::Briefing(gag, new) => {
+                let kept = briefings::brief(desk.conn, author, now, gag, *new, random)?;
+                Reply::recorded(&kept)
+            }
+            Errand::DayMark(gag, signed) => {
+                let taken = marks::submit(desk.conn, author, now, gag, &signed.jws)?;
+                Reply::recorded(&taken.standing)
+            }
+            Errand::Go(gag, new) => {
+                Reply::recorded(&takes::go(desk.conn, author, now, gag, new, random)?)
+            }
+            Errand::TakeEnd(gag, take, new) => {
+                let kept = takes::end(desk.conn, author, now, gag, take, new, random)?;
+                Reply::recorded(&kept)
+            }
         }
     }
 }

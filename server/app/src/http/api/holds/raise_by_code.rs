@@ -1,8 +1,8 @@
 //! Raising a hold with the code printed on the day's brief: no account, no reason.
 
 use actix_web::{middleware::from_fn, post};
-use gagwright_clearance::{GagId, HoldId};
-use gagwright_store::{Connection, gags, productions, productions::Production};
+use gagwright_clearance::HoldId;
+use gagwright_store::{Connection, gags, gags::GagRow, productions, productions::Production};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -27,7 +27,7 @@ pub struct HoldByCode {
     /// Minted by whoever raises it (UUIDv7).
     #[schema(value_type = Uuid)]
     pub id: HoldId,
-    /// The gag's short code; left out: everything on the production.
+    /// The gag's short code; left out, or no code of this production: everything is held.
     #[serde(default)]
     pub gag_code: Option<String>,
     /// Why, if they care to say.
@@ -44,11 +44,14 @@ pub struct HeldByCode {
     /// When.
     #[schema(value_type = String, format = DateTime)]
     pub raised_at: Timestamp,
+    /// The code of the gag that is held; none: everything is.
+    pub gag_code: Option<String>,
 }
 
 /// Raise a hold with the code on the brief
 ///
-/// Needs no account and no permission.
+/// Needs no account and no permission. Nothing that is mistyped stands in the way of it: a gag code that is not
+/// known holds everything, and stands in the reason.
 #[utoipa::path(
     tag = "holds",
     params(("code" = String, Path, description = "The code printed on the day's brief"), WriteHeaders),
@@ -70,16 +73,24 @@ pub async fn raise_hold_by_code(
     write
         .commit(&app, move |desk, Json(asked)| {
             let production = production_of(desk.conn, &code)?;
-            let gag = gag_of(desk.conn, &production, asked.gag_code.as_deref())?;
+            let code = asked.gag_code.unwrap_or_default();
+            let gag = gag_of(desk.conn, &production, code.trim())?;
             if asked.reason.trim().is_empty()
-                && let Some(held) = held_already(desk.conn, &production, gag)?
+                && let Some(held) = held_already(desk.conn, &production, gag.as_ref())?
             {
                 return Reply::ok(&held);
             }
+            let reason = match &gag {
+                None if !code.trim().is_empty() => {
+                    let code: String = code.trim().chars().take(40).collect();
+                    format!("{} (\"{code}\")", asked.reason)
+                }
+                _ => asked.reason,
+            };
             let new = NewHold {
                 id: asked.id,
-                gag,
-                reason: asked.reason,
+                gag: gag.as_ref().map(|gag| gag.id),
+                reason: reason.trim().to_owned(),
                 hazard: None,
             };
             let hold = holds::raise(
@@ -93,6 +104,7 @@ pub async fn raise_hold_by_code(
             Reply::recorded(&HeldByCode {
                 id: hold.id,
                 raised_at: hold.raised_at,
+                gag_code: gag.map(|gag| gag.code),
             })
         })
         .await
@@ -114,33 +126,29 @@ fn production_of(conn: &mut Connection, code: &str) -> Result<Production, Comman
 fn held_already(
     conn: &mut Connection,
     production: &Production,
-    gag: Option<GagId>,
+    gag: Option<&GagRow>,
 ) -> Result<Option<HeldByCode>, CommandError> {
     let held = gagwright_store::holds::list(conn, production.id)?;
+    let what = gag.map(|gag| gag.id);
     let mut open = held
         .into_iter()
         .map(|kept| kept.hold)
-        .filter(|hold| hold.released_at.is_none() && hold.raised_by.is_none() && hold.gag == gag);
+        .filter(|hold| hold.released_at.is_none() && hold.raised_by.is_none() && hold.gag == what);
     Ok(open.next().map(|hold| HeldByCode {
         id: hold.id,
         raised_at: hold.raised_at,
+        gag_code: gag.map(|gag| gag.code.clone()),
     }))
 }
 
+/// The gag with that code, in capitals or not.
 fn gag_of(
     conn: &mut Connection,
     production: &Production,
-    code: Option<&str>,
-) -> Result<Option<GagId>, CommandError> {
-    let Some(code) = code.map(str::trim).filter(|code| !code.is_empty()) else {
-        return Ok(None);
-    };
-    let gag = gags::by_code(conn, production.id, code)?;
-    gag.map(|gag| Some(gag.id)).ok_or_else(|| {
-        CommandError::invalid(
-            "/gag_code",
-            format!("\"{code}\" is no gag of this production"),
-            "check the code, or leave it out to hold everything",
-        )
-    })
+    code: &str,
+) -> Result<Option<GagRow>, CommandError> {
+    if let Some(gag) = gags::by_code(conn, production.id, code)? {
+        return Ok(Some(gag));
+    }
+    Ok(gags::by_code(conn, production.id, &code.to_uppercase())?)
 }
