@@ -141,7 +141,8 @@ fn bodies_and_health_are_told_to_those_who_may_read_them_alone() {
     let (_, observer) = world.member("P03", "Ilse Haraldsen", "ilse@example.test", &["observer"]);
     let get = |token: &str, what: &str| {
         let path = format!("/gags/{gag}/{what}");
-        let got = world.server.call("GET", &path).token(token).send();
+        let path = path.trim_end_matches('/');
+        let got = world.server.call("GET", path).token(token).send();
         assert_eq!(got.status, 200, "{}", got.text());
         got
     };
@@ -169,6 +170,22 @@ fn bodies_and_health_are_told_to_those_who_may_read_them_alone() {
         assert!(!squeezed(&cut).contains(words), "{words}: {cut}");
     }
     assert_eq!(whole[0]["verdict"]["outcome"], cut[0]["verdict"]["outcome"]);
+    // What is written down with a take is told to everyone, so it names none of it either.
+    let page = get(&world.coordinator, "").json();
+    let day = gagwright::clock::now().to_string()[..10].to_owned();
+    let go = json!({
+        "id": uuid::Uuid::now_v7(), "number": 1, "at": gagwright::clock::now(), "revision": 2,
+        "plan_digest": page["clearance"]["plan_digest"], "day": day, "place": "",
+    });
+    let path = format!("/gags/{gag}/takes");
+    let call = world.call("POST", &path).once();
+    let take = call.json(&go).send().expect(201)["judged"].clone();
+    assert_eq!(take["stood"], false);
+    assert!(take.to_string().contains("reason withheld"), "{take}");
+    assert!(squeezed(&page["clearance"]["go"]).contains(personal[3]));
+    for words in personal {
+        assert!(!squeezed(&take).contains(words), "{words}: {take}");
+    }
     let export = world.server.call("GET", &world.at("/trail/export"));
     let export = export.token(&observer).send();
     assert_eq!(export.status, 200, "{}", export.text());
