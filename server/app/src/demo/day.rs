@@ -21,8 +21,9 @@ use super::{
 use crate::commands::{
     CommandError,
     on_the_day::{
-        BackInUse, NewBriefing, NewGo, NewIncident, NewLook, NewOutcome, NewShockLoad,
-        NewStandDown, NewTold, PutItem, briefings, equipment, incidents, marks, stand_downs, takes,
+        BackInUse, NewBriefing, NewDebrief, NewGo, NewIncident, NewLook, NewOutcome, NewShockLoad,
+        NewStandDown, NewTold, PutItem, briefings, debriefs, equipment, incidents, marks,
+        stand_downs, takes,
     },
     people,
 };
@@ -86,6 +87,13 @@ pub(crate) enum DayStep {
         by: String,
         what: String,
         told: Vec<String>,
+    },
+    /// What was said afterwards, where the briefing was.
+    Debrief {
+        by: String,
+        attended: Vec<String>,
+        differently: String,
+        next_time: String,
     },
     /// Time passes.
     Wait { minutes: i64 },
@@ -261,6 +269,12 @@ impl Stage {
                 }
                 Ok(())
             }
+            DayStep::Debrief {
+                by,
+                attended,
+                differently,
+                next_time,
+            } => self.debrief(conn, gag, by, attended, (differently, next_time)),
             DayStep::Wait { minutes } => {
                 let later = self.now.checked_add(SignedDuration::from_mins(*minutes));
                 self.now = later.unwrap_or(self.now);
@@ -334,6 +348,35 @@ impl Stage {
             points: points.to_owned(),
         };
         briefings::brief(conn, &actor, now, gag, new, &mut *self.entropy).map(drop)
+    }
+
+    fn debrief(
+        &mut self,
+        conn: &mut Connection,
+        gag: GagId,
+        by: &str,
+        attended: &[String],
+        (differently, next_time): (&str, &str),
+    ) -> Result<(), CommandError> {
+        let actor = self.by_code(conn, by)?;
+        let there = attended.iter().map(|code| self.person(code));
+        let attended = there.collect::<Result<Vec<PersonId>, _>>()?;
+        let (case, answer) = self.judge(conn, gag)?;
+        let (id, now) = (RecordId(self.mint()), self.tick());
+        let new = NewDebrief {
+            id,
+            day: answer.day.day,
+            place: answer.day.place,
+            revision: case.plan.revision,
+            at: now,
+            led_by: actor.person,
+            attended,
+            as_planned: String::new(),
+            differently: differently.to_owned(),
+            next_time: next_time.to_owned(),
+            used: Vec::new(),
+        };
+        debriefs::debrief(conn, &actor, now, gag, new, &mut *self.entropy).map(drop)
     }
 
     /// Everyone whose mark the day wants signs it with their own device's key.
