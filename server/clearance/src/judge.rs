@@ -28,7 +28,7 @@ pub use holds::{agreements_needed, missing_agreements};
 pub use incidents::{is_open, missing_closings, untold};
 pub use memory::JudgeMemory;
 pub use people_today::{
-    HEAD_IMPACT, head_impact, is_down, practised, rests_until, taken, with_takes,
+    HEAD_IMPACT, head_impact, is_down, practised, rests_until, taken, to_debrief, with_takes,
 };
 pub use required::{age_day, is_minor};
 pub use the_day::equipment_state;

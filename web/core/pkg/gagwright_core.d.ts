@@ -74,6 +74,12 @@ export function parse_quantity(quantity: string, text: string): number;
 export function risk_level(severity: string, probability: string): string;
 
 /**
+ * What a debrief begins with: the last take that has ended, and who performed that day with the skills their slots ask
+ * for; `null` while no take has ended.
+ */
+export function to_debrief(_case: string): string;
+
+/**
  * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
  */
 export function verify_growth(proof: string): void;
@@ -116,6 +122,7 @@ export interface InitOutput {
     readonly owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
     readonly parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
     readonly risk_level: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+    readonly to_debrief: (a: number, b: number) => [number, number, number, number];
     readonly verify_growth: (a: number, b: number) => [number, number];
     readonly verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
     readonly verify_inclusion: (a: number, b: number) => [number, number];

@@ -515,6 +515,33 @@ export function risk_level(severity, probability) {
 }
 
 /**
+ * What a debrief begins with: the last take that has ended, and who performed that day with the skills their slots ask
+ * for; `null` while no take has ended.
+ * @param {string} _case
+ * @returns {string}
+ */
+export function to_debrief(_case) {
+    let deferred3_0;
+    let deferred3_1;
+    try {
+        const ptr0 = passStringToWasm0(_case, wasm.__wbindgen_malloc, wasm.__wbindgen_realloc);
+        const len0 = WASM_VECTOR_LEN;
+        const ret = wasm.to_debrief(ptr0, len0);
+        var ptr2 = ret[0];
+        var len2 = ret[1];
+        if (ret[3]) {
+            ptr2 = 0; len2 = 0;
+            throw takeFromExternrefTable0(ret[2]);
+        }
+        deferred3_0 = ptr2;
+        deferred3_1 = len2;
+        return getStringFromWasm0(ptr2, len2);
+    } finally {
+        wasm.__wbindgen_free(deferred3_0, deferred3_1, 1);
+    }
+}
+
+/**
  * Throws, saying why, unless the later trail holds all of the earlier one, unchanged.
  * @param {string} proof
  */

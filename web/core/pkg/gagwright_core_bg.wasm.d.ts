@@ -15,6 +15,7 @@ export const judge_slot: (a: number, b: number, c: number, d: number, e: number,
 export const owed: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number, number];
 export const parse_quantity: (a: number, b: number, c: number, d: number) => [number, number, number];
 export const risk_level: (a: number, b: number, c: number, d: number) => [number, number, number, number];
+export const to_debrief: (a: number, b: number) => [number, number, number, number];
 export const verify_growth: (a: number, b: number) => [number, number];
 export const verify_handed: (a: number, b: number, c: number, d: number) => [number, number, number, number];
 export const verify_inclusion: (a: number, b: number) => [number, number];

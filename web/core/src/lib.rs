@@ -11,7 +11,7 @@ use std::{collections::BTreeSet, fmt::Display, sync::LazyLock};
 use gagwright_casting::{Catalogue, Context, Person, PersonId, Slot, SlotId};
 use gagwright_clearance::{
     Case, Device, Facets, JudgeMemory, Role, RoleStanding, canonical as contents,
-    clearance_remembering, day_mark, delegation, diff, draft::prepare, handed, jws,
+    clearance_remembering, day_mark, delegation, diff, draft::prepare, handed, judge, jws,
     signoff::PublicKey,
 };
 use gagwright_mechanics::{
@@ -42,6 +42,15 @@ pub fn catalogue() -> Answer<String> {
         "certificates": known.certificates().collect::<Vec<_>>(),
         "skills": known.skills().collect::<Vec<_>>(),
     }))
+}
+
+/// What a debrief begins with: the last take that has ended, and who performed that day with the skills their slots ask
+/// for; `null` while no take has ended.
+#[wasm_bindgen]
+pub fn to_debrief(case: &str) -> Answer<String> {
+    let case: Case = read("case", case)?;
+    let found = judge::to_debrief(&case.plan, &case.day.takes);
+    write(&found.map(|(last, used)| serde_json::json!({ "last": last, "used": used })))
 }
 
 /// The verdict on one person for one slot.

@@ -79,6 +79,7 @@ export type PersonSummary = Shapes['PersonSummary'];
 export type Requirement = Shapes['Requirement'];
 export type Skill = Shapes['Skill'];
 export type Slot = Shapes['Slot'];
+export type Used = Shapes['Used'];
 export type Verdict = Shapes['Verdict'];
 
 // Plans

@@ -26,7 +26,9 @@ import type {
   Severity,
   Slot,
   Statement,
+  Take,
   TechniqueDescription,
+  Used,
   Verdict,
 } from '../api/types.ts';
 import type { HandedRequest } from '../hand/request.ts';
@@ -48,6 +50,7 @@ interface Package {
   clearance(one: string, now: string): string;
   owed(clearance: string, person: string, hats: string): string;
   hats(one: string, person: string, now: string): string;
+  to_debrief(one: string): string;
   draft_signoff(
     one: string,
     role: string,
@@ -181,6 +184,12 @@ class Core {
   hats(one: Case, person: string, own: Role[], now: Date): Role[] {
     if (!one.delegations?.some((each) => each.to === person)) return own;
     return JSON.parse(this.#use.hats(JSON.stringify(one), person, now.toISOString()));
+  }
+
+  /** What a debrief begins with: the last take that has ended, and who performed that day with the skills that were
+   *  asked of them. Null while no take has ended. */
+  toDebrief(one: Case): { last: Take; used: Used[] } | null {
+    return JSON.parse(this.#use.to_debrief(JSON.stringify(one)));
   }
 
   /** What would be signed, made here from the case alone. Throws with the reason when it may not be. */

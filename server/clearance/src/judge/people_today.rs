@@ -264,6 +264,30 @@ pub fn practised(plan: &Plan, takes: &[Take], debriefs: &[Debrief]) -> Vec<Pract
     by_plan.chain(by_debrief).collect()
 }
 
+/// What a debrief begins with: the last take that has ended, and who performed that day with the skills that their slots
+/// ask for. None while no take has ended.
+pub fn to_debrief<'a>(plan: &Plan, takes: &'a [Take]) -> Option<(&'a Take, Vec<Used>)> {
+    let ended = takes.iter().filter(|take| take.outcome.is_some());
+    let last = ended.max_by_key(|take| (take.number, take.called_at, take.id))?;
+    let of_day = takes
+        .iter()
+        .filter(|take| take.day == last.day && performed(take));
+    let mut used: BTreeMap<PersonId, BTreeSet<String>> = of_day
+        .flat_map(|take| take.cast.values().map(|person| (*person, BTreeSet::new())))
+        .collect();
+    for (person, on, requirement) in asked(plan, takes) {
+        if let (true, Requirement::Skill { name, .. }) = (on == last.day, requirement) {
+            used.entry(person).or_default().insert(name.clone());
+        }
+    }
+    let used = used.into_iter();
+    Some((
+        last,
+        used.map(|(person, skills)| Used { person, skills })
+            .collect(),
+    ))
+}
+
 /// What the latest debrief of a day that names a performer says they used.
 fn last_word(debriefs: &[Debrief], person: PersonId, on: Date) -> Option<&Used> {
     let of_day = debriefs.iter().filter(|one| one.day == on);

@@ -375,10 +375,17 @@ fn a_take_is_practice_of_what_its_slot_asks_for() {
         person.skills[0].last_used.unwrap()
     };
     let take = scene.calls_go();
+    assert!(crate::judge::to_debrief(&plan, &scene.case.day.takes).is_none());
     scene.ends(take, TakeResult::Stopped);
     assert_eq!(used(&scene), old);
+    let (last, performed) = crate::judge::to_debrief(&plan, &scene.case.day.takes).unwrap();
+    assert_eq!((last.id, performed.len()), (take, 0));
     let take = scene.calls_go();
     scene.ends(take, TakeResult::NotGood);
+    let (last, performed) = crate::judge::to_debrief(&plan, &scene.case.day.takes).unwrap();
+    assert_eq!(last.id, take);
+    let of_them = performed.iter().find(|one| one.person == who).unwrap();
+    assert!(of_them.skills.contains("high_fall"));
     let day = scene.case.day.takes[1].day;
     assert_eq!(used(&scene), day);
 
