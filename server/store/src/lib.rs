@@ -41,6 +41,7 @@ pub mod sessions;
 pub mod signoffs;
 pub mod test_shots;
 pub mod trail;
+pub mod witnesses;
 
 pub use address::sqlite_file;
 pub use connection::AnyConnection as Connection;

@@ -275,6 +275,29 @@ diesel::table! {
 }
 
 diesel::table! {
+    witnesses (production, leaf) {
+        production -> Binary,
+        leaf -> BigInt,
+        name -> Text,
+        key -> Text,
+        added_at -> BigInt,
+        removed_at -> Nullable<BigInt>,
+    }
+}
+
+diesel::table! {
+    cosignatures (production, tree_size, key) {
+        production -> Binary,
+        tree_size -> BigInt,
+        key -> Text,
+        name -> Text,
+        line -> Text,
+        seconds -> BigInt,
+        received_at -> BigInt,
+    }
+}
+
+diesel::table! {
     answers (account_key, key) {
         account_key -> Text,
         key -> Binary,

@@ -14,4 +14,5 @@ mod queries;
 mod record;
 mod rules;
 mod sign_ins;
+mod witnesses;
 mod writing;
