@@ -43,6 +43,8 @@ pub struct Claimed {
     pub seconds: u64,
     /// The line, without its line end.
     pub line: String,
+    /// The key's hash, as the line gives it.
+    id: [u8; 4],
 }
 
 /// The text that is signed: two lines before the checkpoint's own.
@@ -67,6 +69,17 @@ impl WitnessKey {
 
     fn id(&self) -> [u8; 4] {
         key_id(&self.name, COSIGNATURE, &self.key)
+    }
+
+    /// Whether a line says that it is by this key; that it is, [`WitnessKey::verify`] says.
+    pub fn is_named_by(&self, claim: &Claimed) -> bool {
+        claim.name == self.name && claim.id == self.id()
+    }
+
+    /// Whether it is the same key, whatever the name. The signed text does not hold the name, so that one
+    /// signature would do for both.
+    pub fn same_key(&self, other: &WitnessKey) -> bool {
+        self.key == other.key
     }
 
     /// Checks this witness's cosignature of a note; the latest where there are several, and every one of them
@@ -182,8 +195,9 @@ pub fn claimed(note: &str) -> Result<Vec<Claimed>, CheckpointError> {
         .filter(|(_, blob)| blob.len() == BLOB);
     Ok(of_form
         .filter_map(|(name, blob)| {
-            let (_, seconds, _) = taken_apart(&blob)?;
+            let (id, seconds, _) = taken_apart(&blob)?;
             Some(Claimed {
+                id,
                 name: name.to_owned(),
                 seconds,
                 line: format!("\u{2014} {name} {}", STANDARD.encode(&blob)),

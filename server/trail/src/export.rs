@@ -1,8 +1,10 @@
 //! A whole trail in one file, checkable with no server. JSON Lines: a header, one line for each leaf,
 //! and the signed checkpoint. It knows what an entry is, but not what entries mean, except that a
-//! fact named `jws` is a sign-off and that facts named `device` and `key` register a signing key.
+//! fact named `jws` is a sign-off, that facts named `device` and `key` register a signing key, and that
+//! one named `witness_key` names a witness.
 
 mod reading;
+mod witnessed;
 
 use std::collections::BTreeMap;
 
@@ -12,10 +14,12 @@ use serde_json::Value;
 use crate::{
     canonical::{CanonicalError, canonical_bytes, from_canonical_bytes},
     checkpoint::VerifyingKey,
+    cosignature::WitnessKey,
     leaf::Entry,
     tree::{Hash, hex, root},
 };
 use reading::Reading;
+pub use witnessed::Witnessed;
 
 /// The first line.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -122,6 +126,8 @@ struct Line {
 #[serde(deny_unknown_fields)]
 struct Closing {
     checkpoint: String,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    cosigned: Vec<String>,
 }
 
 /// An export to be written.
@@ -131,8 +137,10 @@ pub struct Export {
     pub header: ExportHeader,
     /// The leaves in order.
     pub leaves: Vec<ExportedLeaf>,
-    /// The signed checkpoint over exactly these leaves.
+    /// The signed checkpoint over exactly these leaves, with the cosignatures of it.
     pub checkpoint: String,
+    /// Checkpoints of smaller trees that witnesses cosigned, smallest first.
+    pub cosigned: Vec<String>,
 }
 
 impl Export {
@@ -147,6 +155,7 @@ impl Export {
         }
         lines.push(canonical_bytes(&Closing {
             checkpoint: self.checkpoint.clone(),
+            cosigned: self.cosigned.clone(),
         })?);
         // Canonical JSON escapes every control character, so no line holds a line end of its own.
         let mut text = String::new();
@@ -212,6 +221,10 @@ pub struct Verified {
     pub signoffs: Vec<FoundSignOff>,
     /// Whether the key was given by the reader, not only by the file itself.
     pub key_was_given: bool,
+    /// Good cosignatures of witnesses whose keys are known, the smallest tree first.
+    pub witnessed: Vec<Witnessed>,
+    /// Cosignatures by keys that neither the trail nor the reader named: not checked.
+    pub cosignatures_unchecked: u64,
     /// What this shows, in sentences.
     pub proves: Vec<String>,
     /// What it cannot show, in sentences.
@@ -223,7 +236,7 @@ pub struct Verified {
 /// # Errors
 /// Names the line and what is wrong.
 pub fn verify_export(text: &str) -> Result<Verified, ExportError> {
-    verify(text, None)
+    verify(text, None, &[])
 }
 
 /// Checks an exported trail by a key the reader already trusts.
@@ -231,7 +244,20 @@ pub fn verify_export(text: &str) -> Result<Verified, ExportError> {
 /// # Errors
 /// Names the line and what is wrong.
 pub fn verify_export_against(text: &str, trusted: &VerifyingKey) -> Result<Verified, ExportError> {
-    verify(text, Some(trusted))
+    verify(text, Some(trusted), &[])
+}
+
+/// Checks an exported trail by the keys the reader has: the log's, where there is one, and those of witnesses,
+/// each of which must have cosigned these leaves or the first of them.
+///
+/// # Errors
+/// Names the line and what is wrong.
+pub fn verify_export_with(
+    text: &str,
+    trusted: Option<&VerifyingKey>,
+    witnesses: &[WitnessKey],
+) -> Result<Verified, ExportError> {
+    verify(text, trusted, witnesses)
 }
 
 /// The leaves of an export that was verified, with the parts that are in it.
@@ -253,7 +279,21 @@ pub fn read_leaves(text: &str) -> Result<Vec<ExportedLeaf>, ExportError> {
         .collect()
 }
 
-fn verify(text: &str, trusted: Option<&VerifyingKey>) -> Result<Verified, ExportError> {
+/// The signed checkpoint at the end of an export, unchecked.
+///
+/// # Errors
+/// Names the line that cannot be read.
+pub fn read_checkpoint(text: &str) -> Result<String, ExportError> {
+    let last = text.lines().enumerate().last();
+    let (index, last) = last.ok_or_else(|| wrong(1, "lines are missing"))?;
+    Ok(read::<Closing>(index + 1, last, "the checkpoint")?.checkpoint)
+}
+
+fn verify(
+    text: &str,
+    trusted: Option<&VerifyingKey>,
+    witnesses: &[WitnessKey],
+) -> Result<Verified, ExportError> {
     let lines: Vec<&str> = text.lines().collect();
     let [first, leaves @ .., last] = lines.as_slice() else {
         return Err(wrong(
@@ -315,7 +355,16 @@ fn verify(text: &str, trusted: Option<&VerifyingKey>) -> Result<Verified, Export
         );
         return Err(wrong(end, problem));
     }
-    Ok(reading.finish(&header, size, found, trusted.is_some()))
+    let keys = witnessed::Keys {
+        log: key,
+        named: &reading.witnesses,
+        given: witnesses,
+    };
+    let (good, unchecked) = witnessed::check(end, &closing, &reading.hashes, keys)?;
+    let mut verified = reading.finish(&header, size, found, trusted.is_some());
+    verified.witnessed = good;
+    verified.cosignatures_unchecked = unchecked;
+    Ok(verified)
 }
 
 fn read<T: Serialize + serde::de::DeserializeOwned>(

@@ -7,6 +7,8 @@ use super::*;
 
 #[path = "export_tests_sweep.rs"]
 mod sweep;
+#[path = "export_tests_witnessed.rs"]
+mod witnessed;
 use crate::{LeafProof, LogKey, commitment, leaf_hash};
 
 const ORIGIN: &str = "salt-meridian.example/trail";
@@ -49,6 +51,7 @@ fn export_of(leaves: Vec<ExportedLeaf>) -> Export {
         },
         leaves,
         checkpoint,
+        cosigned: Vec::new(),
     }
 }
 

@@ -17,11 +17,11 @@ pub use checkpoint::{Checkpoint, CheckpointError, LogKey, VerifyingKey};
 pub use cosignature::{Claimed, Cosigned, Witness, WitnessKey, claimed};
 pub use export::{
     Export, ExportDevice, ExportError, ExportHeader, ExportedLeaf, ExportedPart, FoundSignOff,
-    Verified, verify_export, verify_export_against,
+    Verified, Witnessed, verify_export, verify_export_against, verify_export_with,
 };
 pub use leaf::{Entry, commitment};
 pub use proof::{LeafProof, LeafProofError};
 pub use tree::{
-    Hash, ProofError, consistency_proof, inclusion_proof, leaf_hash, root, verify_consistency,
-    verify_inclusion,
+    Hash, ProofError, consistency_proof, inclusion_proof, leaf_hash, root, roots_at,
+    verify_consistency, verify_inclusion,
 };

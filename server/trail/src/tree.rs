@@ -2,7 +2,10 @@
 //! consistency proofs. The proof algorithms are those of RFC 9162, section 2.1. Leaves are bytes here;
 //! what they say is not this module's business.
 
-use std::fmt;
+use std::{
+    collections::{BTreeMap, BTreeSet},
+    fmt,
+};
 
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256, block_api::compress256};
@@ -192,6 +195,29 @@ pub fn root(leaves: &[Hash]) -> Hash {
             node_hash(&root(left), &root(right))
         }
     }
+}
+
+/// Roots over the first so many leaves, for each size asked that the tree reaches, in one walk.
+pub fn roots_at(leaves: &[Hash], sizes: &BTreeSet<u64>) -> BTreeMap<u64, Hash> {
+    let mut found = BTreeMap::new();
+    // The complete subtrees so far, from the left, each with how many leaves it has.
+    let mut complete: Vec<(u64, Hash)> = Vec::new();
+    for size in 0..=leaves.len() {
+        let asked = size as u64;
+        if sizes.contains(&asked) {
+            let hashes = complete.iter().rev().map(|(_, hash)| *hash);
+            let whole = hashes.reduce(|right, left| node_hash(&left, &right));
+            found.insert(asked, whole.unwrap_or_else(|| Hash::of(&[])));
+        }
+        let Some(leaf) = leaves.get(size) else { break };
+        let (mut of, mut hash) = (1, *leaf);
+        while let Some((_, left)) = complete.pop_if(|(size, _)| *size == of) {
+            hash = node_hash(&left, &hash);
+            of *= 2;
+        }
+        complete.push((of, hash));
+    }
+    found
 }
 
 /// The path from a leaf to the root (RFC 9162, section 2.1.3.1).

@@ -46,6 +46,18 @@ fn hashes(texts: &[&str]) -> Vec<Hash> {
 }
 
 #[test]
+fn roots_of_every_size_in_one_walk_are_the_published_ones() {
+    let sizes = (0..=9).collect();
+    let found = roots_at(&published_leaves(), &sizes);
+    assert_eq!(found.len(), 9, "the tree has no ninth leaf");
+    assert_eq!(found[&0], root(&[]));
+    for (index, expected) in ROOTS.iter().enumerate() {
+        assert_eq!(found[&(index as u64 + 1)].to_hex(), *expected);
+    }
+    assert_eq!(roots_at(&[], &[0, 1].into()), [(0, root(&[]))].into());
+}
+
+#[test]
 fn roots_match_the_published_ones() {
     let leaves = published_leaves();
     assert_eq!(

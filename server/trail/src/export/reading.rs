@@ -7,6 +7,7 @@ use serde_json::Value;
 
 use super::{ExportError, ExportHeader, ExportedPart, FoundSignOff, Line, Verified, read, wrong};
 use crate::{
+    cosignature::WitnessKey,
     leaf::{Entry, commitment},
     tree::{Hash, bytes_from_hex},
 };
@@ -23,6 +24,7 @@ pub(super) struct Reading<'a> {
     signoffs: Vec<FoundSignOff>,
     keys_in_trail: BTreeMap<String, Value>,
     keys_in_header: BTreeMap<&'a str, &'a Value>,
+    pub(super) witnesses: Vec<WitnessKey>,
 }
 
 impl<'a> Reading<'a> {
@@ -37,6 +39,7 @@ impl<'a> Reading<'a> {
             erased: 0,
             signoffs: Vec::new(),
             keys_in_trail: BTreeMap::new(),
+            witnesses: Vec::new(),
             keys_in_header: header
                 .devices
                 .iter()
@@ -68,6 +71,7 @@ impl<'a> Reading<'a> {
         self.parts(line, &entry, &parts)?;
         self.hashes.push(found);
         self.facts(&entry);
+        self.witness(line, &entry)?;
         *self.kinds.entry(entry.kind).or_default() += 1;
         if self.first_at.is_none() {
             self.first_at = Some(entry.at.clone());
@@ -134,6 +138,19 @@ impl<'a> Reading<'a> {
         }
     }
 
+    fn witness(&mut self, line: usize, entry: &Entry) -> Result<(), ExportError> {
+        let Some(text) = entry.facts.get("witness_key").and_then(Value::as_str) else {
+            return Ok(());
+        };
+        let key: WitnessKey = text
+            .parse()
+            .map_err(|error| wrong(line, format!("the key of a witness: {error}")))?;
+        if !self.witnesses.contains(&key) {
+            self.witnesses.push(key);
+        }
+        Ok(())
+    }
+
     pub(super) fn finish(
         self,
         header: &ExportHeader,
@@ -174,6 +191,8 @@ impl<'a> Reading<'a> {
             personal_erased: self.erased,
             signoffs: self.signoffs,
             key_was_given,
+            witnessed: Vec::new(),
+            cosignatures_unchecked: 0,
             proves: vec![
                 format!(
                     "The holder of {} signed for exactly these {size} entries in this order.",
