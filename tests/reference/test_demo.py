@@ -2,10 +2,12 @@
 
 GAGWRIGHT_DEMO names the folder that `gagwright demo --out` filled. Peers: PyJWT and cryptography for
 the sign-offs (RFC 7515, RFC 7518 ES256), rfc8785 for canonical JSON, pymerkle for the tree (RFC 9162),
-cryptography for the checkpoint's Ed25519 note (C2SP signed-note).
+cryptography for the checkpoint's Ed25519 note (C2SP signed-note) and for what a witness cosigned (C2SP
+tlog-cosignature v1.0.0).
 """
 
 import base64
+import datetime
 import hashlib
 import json
 import os
@@ -90,7 +92,8 @@ def note(checkpoint):
     text = checkpoint["checkpoint"] if isinstance(checkpoint, dict) else checkpoint
     body, signatures = text.split("\n\n", 1)
     _, size, root = body.split("\n")[:3]
-    _, name, blob = signatures.strip().split(" ")
+    # The log's own line is the first; those of witnesses come after it.
+    _, name, blob = signatures.split("\n")[0].split(" ")
     return int(size), base64.b64decode(root), (body + "\n").encode(), name, base64.b64decode(blob)
 
 
@@ -107,6 +110,43 @@ def test_the_checkpoint_is_signed_by_the_logs_key(export):
     public.verify(blob[4:], text)
     with pytest.raises(InvalidSignature):
         public.verify(blob[4:], text.replace(b"\n", b"\n1", 1))
+
+
+def test_what_a_witness_cosigned_verifies_over_the_message_of_the_specification(export):
+    header, leaves, closing = export
+    [key] = {one["entry"]["facts"]["witness_key"] for one in leaves if "witness_key" in one["entry"]["facts"]}
+    name, key_hash, key = key.split("+", 2)
+    key = base64.b64decode(key)
+    # C2SP tlog-cosignature, "Format": a key's identifier byte is 0x04, and its id is that of C2SP signed-note.
+    assert key[0] == 4
+    expected = hashlib.sha256(name.encode() + b"\n" + key).digest()[:4]
+    assert expected.hex() == key_hash
+    public = Ed25519PublicKey.from_public_bytes(key[1:])
+    notes = [*closing["cosigned"], closing["checkpoint"]]
+    sizes = []
+    for text in notes:
+        body, signatures = text.split("\n\n", 1)
+        [blob] = [base64.b64decode(line.split(" ")[2]) for line in signatures.splitlines() if line.split(" ")[1] == name]
+        # keyID || big-endian 64 bits of seconds || 64 bytes of signature.
+        assert len(blob) == 4 + 8 + 64 and blob[:4] == expected
+        seconds = int.from_bytes(blob[4:12], "big")
+        # The message: the version, the time, and the note's text with its own line end.
+        message = f"cosignature/v1\ntime {seconds}\n{body}\n".encode()
+        public.verify(blob[12:], message)
+        with pytest.raises(InvalidSignature):
+            public.verify(blob[12:], message.replace(f"time {seconds}".encode(), f"time {seconds + 1}".encode()))
+        origin, size, root = body.split("\n")[:3]
+        assert origin == header["origin"]
+        # What was seen is the first so many leaves of this very file.
+        tree = InmemoryTree(algorithm="sha256")
+        for leaf in leaves[: int(size)]:
+            tree.append_entry(rfc8785.dumps(leaf["entry"]))
+        assert tree.get_state() == base64.b64decode(root)
+        sizes.append(int(size))
+        at = datetime.datetime.fromtimestamp(seconds, datetime.UTC)
+        last = datetime.datetime.fromisoformat(leaves[int(size) - 1]["entry"]["at"])
+        assert datetime.timedelta() <= at - last < datetime.timedelta(minutes=5)
+    assert len(sizes) == 2 and sizes == sorted(set(sizes)) and sizes[-1] == len(leaves)
 
 
 def test_personal_data_is_committed_to_and_not_in_the_leaf(export):

@@ -231,7 +231,15 @@ export const views: Record<Who, View[]> = {
         await page.getByRole('combobox').fill(t.help.tasks.hold.name.slice(0, 4));
       },
     ),
-    plain('trail', '/trail', (t) => t.trail.root),
+    plain(
+      'trail',
+      '/trail',
+      (t) => t.witnesses.cosigned,
+      async (page, t) => {
+        await expect(page.getByText(t.trail.root)).toBeVisible();
+        await press(page.getByText(t.witnesses.title, { exact: true }));
+      },
+    ),
     plain(
       'trail-past',
       '/trail',

@@ -2,7 +2,10 @@
 //! with no server.
 
 use gagwright_casting::ProductionId;
-use gagwright_store::{Connection, Store, StoreError, meta, trail};
+use gagwright_store::{
+    Connection, Store, StoreError, meta, trail,
+    witnesses::{self, Cosignature},
+};
 use gagwright_trail::{
     Entry, Export, Hash, LogKey, VerifyingKey,
     export::{ExportHeader, ExportedLeaf, ExportedPart},
@@ -67,16 +70,51 @@ pub fn verifying_key(
         .map_err(signing)
 }
 
-/// A signed note over the whole tree as it is now.
+/// A signed note over the first so many leaves: the same bytes whenever it is asked for.
+///
+/// # Errors
+/// When the tree is smaller, the store fails or the key is missing.
+pub fn checkpoint_at(
+    conn: &mut Connection,
+    production: ProductionId,
+    size: u64,
+) -> Result<String, CommandError> {
+    let root = trail::root(conn, production, size)?;
+    log_key(conn)?
+        .sign_checkpoint(&origin(production), size, &root)
+        .map_err(signing)
+}
+
+/// A signed note over the whole tree as it is now, with the lines of the witnesses that cosigned it.
 ///
 /// # Errors
 /// When the store fails or the key is missing.
 pub fn checkpoint(conn: &mut Connection, production: ProductionId) -> Result<String, CommandError> {
     let size = trail::size(conn, production)?;
-    let root = trail::root(conn, production, size)?;
-    log_key(conn)?
-        .sign_checkpoint(&origin(production), size, &root)
-        .map_err(signing)
+    let lines = witnesses::cosignatures_of(conn, production, size)?;
+    Ok(noted(checkpoint_at(conn, production, size)?, &lines))
+}
+
+fn noted(mut note: String, lines: &[Cosignature]) -> String {
+    for one in lines {
+        note.push_str(&one.line);
+        note.push('\n');
+    }
+    note
+}
+
+/// The notes of smaller trees that witnesses cosigned, smallest first, with their lines.
+fn cosigned_before(
+    conn: &mut Connection,
+    production: ProductionId,
+    size: u64,
+) -> Result<Vec<String>, CommandError> {
+    let all = witnesses::cosignatures(conn, production)?;
+    all.chunk_by(|one, next| one.size == next.size)
+        .filter_map(|lines| lines.first().map(|first| (first.size, lines)))
+        .filter(|(of, _)| *of < size)
+        .map(|(of, lines)| Ok(noted(checkpoint_at(conn, production, of)?, lines)))
+        .collect()
 }
 
 /// That one leaf is in the tree, with the signed checkpoint: all a reader needs to check it offline.
@@ -143,7 +181,7 @@ pub enum Parts {
     Taken,
 }
 
-/// The whole trail as JSON Lines: header, leaves, signed checkpoint.
+/// The whole trail as JSON Lines: header, leaves, signed checkpoint; and every checkpoint that was cosigned.
 ///
 /// # Errors
 /// When the store fails or the key is missing.
@@ -183,6 +221,7 @@ pub fn export(
         header,
         leaves,
         checkpoint: checkpoint(conn, production)?,
+        cosigned: cosigned_before(conn, production, size)?,
     };
     export
         .to_jsonl()

@@ -1173,8 +1173,8 @@ export interface paths {
         };
         /**
          * Read the signed checkpoint
-         * @description Needs `read_trail`. A C2SP signed note over the trail's size and root; keep it, and a later trail can
-         *     be proved to contain all of today's.
+         * @description Needs `read_trail`. A C2SP signed note over the trail's size and root, with the lines of the witnesses that
+         *     cosigned it; keep it, and a later trail can be proved to contain all of today's.
          */
         get: operations["read_checkpoint"];
         put?: never;
@@ -1199,6 +1199,28 @@ export interface paths {
         get: operations["prove_growth"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/cosignatures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring a cosignature
+         * @description Needs `read_trail`: it proves itself, whoever brings it. It is checked against the keys of this production's
+         *     witnesses and against the checkpoint that this server signs for that size. It appends no entry, which would grow
+         *     the very tree that was cosigned; the checkpoint and the export carry it. Bringing it again changes nothing.
+         */
+        post: operations["bring_cosignature"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1241,6 +1263,52 @@ export interface paths {
         get: operations["prove_leaf"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/witnesses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List witnesses
+         * @description Needs `read_trail`. In the order they were added, those that were removed included, each with the sizes of the
+         *     trail that it cosigned.
+         */
+        get: operations["list_witnesses"];
+        put?: never;
+        /**
+         * Add a witness
+         * @description Needs `change_policy`. A witness is somebody outside who looks at the trail's checkpoints from time to time and
+         *     signs that each continues the last one it saw. Its key is of the C2SP form for cosignatures.
+         */
+        post: operations["add_witness"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/productions/{production}/trail/witnesses/{witness}/remove": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Remove a witness
+         * @description Needs `change_policy`. What it cosigned stays and is exported as before; what it cosigns from now on is refused.
+         */
+        post: operations["remove_witness"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2375,6 +2443,26 @@ export interface components {
          * @enum {string}
          */
         ControlKind: "remove" | "substitute" | "engineer" | "organise" | "protect";
+        /** @description A checkpoint that a witness cosigned. */
+        CosignedView: {
+            /** @description The witness's name. */
+            name: string;
+            /**
+             * Format: int64
+             * @description How many entries the trail had.
+             */
+            size: number;
+            /**
+             * Format: date-time
+             * @description When, by the witness's clock.
+             */
+            at: string;
+            /**
+             * Format: date-time
+             * @description When it came here.
+             */
+            received_at: string;
+        };
         /** @description How often a limit was crossed. */
         Crossing: {
             /** @description The check's name. */
@@ -3612,6 +3700,29 @@ export interface components {
             expires_at: string;
         };
         /** @description A list, always in an object so that members can be added beside it later. */
+        Items_CosignedView: {
+            /** @description The list. */
+            items: {
+                /** @description The witness's name. */
+                name: string;
+                /**
+                 * Format: int64
+                 * @description How many entries the trail had.
+                 */
+                size: number;
+                /**
+                 * Format: date-time
+                 * @description When, by the witness's clock.
+                 */
+                at: string;
+                /**
+                 * Format: date-time
+                 * @description When it came here.
+                 */
+                received_at: string;
+            }[];
+        };
+        /** @description A list, always in an object so that members can be added beside it later. */
         Items_Delegation: {
             /** @description The list. */
             items: {
@@ -4191,6 +4302,16 @@ export interface components {
             /** @description What was done so that it does not happen again. */
             action: string;
         };
+        /** @description What a witness cosigned, as it came in. */
+        NewCosignature: {
+            /** @description The checkpoint with the witness's line in it, or the line alone. */
+            cosigned: string;
+            /**
+             * Format: int64
+             * @description With a line alone: how many entries the checkpoint had. Left out: as many as the trail has now.
+             */
+            size?: number | null;
+        };
         /** @description A debrief after the takes of a day. */
         NewDebrief: {
             /** @description Minted by whoever records it (UUIDv7). */
@@ -4481,6 +4602,14 @@ export interface components {
              * @description When.
              */
             at: string;
+        };
+        /** @description A witness to be added. */
+        NewWitness: {
+            /**
+             * @description Its public key, `name+hash+base64`, as `gagwright witness key` prints it (C2SP tlog-cosignature). The name
+             *     stands in the trail for ever: an organisation's or a machine's, not a person's.
+             */
+            key: string;
         };
         /** @description An invitation that can still be accepted. */
         OpenInvitation: {
@@ -6561,6 +6690,40 @@ export interface components {
             /** @description Medical date and exposures. */
             medical: boolean;
         };
+        /** @description A witness of the production. */
+        WitnessView: {
+            /**
+             * Format: int64
+             * @description The entry that added it, by which it is removed.
+             */
+            id: number;
+            /** @description The name it signs under. */
+            name: string;
+            /** @description Its public key, `name+hash+base64`. */
+            key: string;
+            /**
+             * Format: date-time
+             * @description Since when.
+             */
+            added_at: string;
+            /**
+             * Format: date-time
+             * @description Until when, where it was removed.
+             */
+            removed_at?: string | null;
+            /** @description What it cosigned, the newest first. */
+            cosigned: components["schemas"]["CosignedView"][];
+        };
+        /** @description The production's witnesses. */
+        Witnesses: {
+            /**
+             * Format: int64
+             * @description How many entries the trail has now.
+             */
+            size: number;
+            /** @description In the order they were added, those that were removed included. */
+            items: components["schemas"]["WitnessView"][];
+        };
         /** @description Ground that must be clear. Metres, in the plane of the ground; x points along the action. */
         Zone: {
             /** @description Machine name. */
@@ -8569,6 +8732,39 @@ export interface operations {
             };
         };
     };
+    bring_cosignature: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewCosignature"];
+            };
+        };
+        responses: {
+            /** @description What was taken in */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Items_CosignedView"];
+                };
+            };
+        };
+    };
     export_trail: {
         parameters: {
             query?: {
@@ -8617,6 +8813,93 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["InclusionProof"];
+                };
+            };
+        };
+    };
+    list_witnesses: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The witnesses */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Witnesses"];
+                };
+            };
+        };
+    };
+    add_witness: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewWitness"];
+            };
+        };
+        responses: {
+            /** @description The witness */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WitnessView"];
+                };
+            };
+        };
+    };
+    remove_witness: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description A fresh UUID for each write, and the same one when that write is sent again. The first answer is
+                 *     kept and given again with `Idempotency-Replayed: true`.
+                 */
+                "Idempotency-Key": string;
+            };
+            path: {
+                /** @description The production */
+                production: string;
+                /** @description The entry that added it */
+                witness: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The witness, removed */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WitnessView"];
                 };
             };
         };

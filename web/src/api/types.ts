@@ -151,6 +151,9 @@ export type TestShot = Shapes['TestShot'];
 export type Today = Shapes['Today'];
 export type TrailItem = Shapes['TrailItem'];
 export type TrailPage = Shapes['TrailPage'];
+export type NewCosignature = Shapes['NewCosignature'];
+export type Witnesses = Shapes['Witnesses'];
+export type WitnessView = Shapes['WitnessView'];
 
 /** A list, which always stands in an object. */
 export interface Items<T> {

@@ -47,7 +47,9 @@ export interface WriteLabel {
     | 'members'
     | 'invitation'
     | 'delegation'
-    | 'resolution';
+    | 'resolution'
+    | 'witness'
+    | 'cosignature';
   /** The gag it is about, if it is about one. */
   gag?: string;
   /** A few words that tell it from others: a gag's code, a role, a name. */

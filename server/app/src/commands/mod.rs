@@ -23,6 +23,7 @@ pub(crate) mod record;
 pub mod resolutions;
 pub mod signoffs;
 pub mod test_shots;
+pub mod witnesses;
 
 use std::collections::BTreeSet;
 

@@ -105,6 +105,10 @@ fn table(api: &mut ServiceConfig<'_>) {
         .service(trail::proof::prove_leaf)
         .service(trail::consistency::prove_growth)
         .service(trail::export::export_trail)
+        .service(trail::witnesses::list_witnesses)
+        .service(trail::witnesses::add_witness)
+        .service(trail::witnesses::remove_witness)
+        .service(trail::witnesses::bring_cosignature)
         .service(events::listen);
 }
 

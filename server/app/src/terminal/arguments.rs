@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand as ClapSubcommand, ValueEnum};
 
+use super::witness::WitnessSubcommand;
 use crate::config::ServeOptions;
 
 /// Plan film stunts, work out the forces, cast them, get them signed and keep the record.
@@ -96,9 +97,12 @@ pub(crate) enum Subcommand {
         gagwright verify trail.jsonl --log-key 'name+hash+key'\n  \
         gagwright verify G07-r3.pdf --log-key 'name+hash+key'\n  \
         gagwright verify packet-proof.json\n  \
-        gagwright verify signoff.jws --key device.jwk.json\n\n\
+        gagwright verify signoff.jws --key device.jwk.json\n  \
+        gagwright verify trail.jsonl --witness 'name+hash+key'\n\n\
         It says in plain words what the file proves and what it cannot prove.")]
     Verify(VerifyArguments),
+    /// Watch a trail from outside: make a witness's key, cosign checkpoints
+    Witness(WitnessArguments),
     /// Write a production's trail to a file that anybody can check
     #[command(after_help = "Examples:\n  gagwright export --out trail.jsonl\n  \
         gagwright export --parts --out whole.jsonl     with the personal parts, for an auditor")]
@@ -308,9 +312,18 @@ pub(crate) struct VerifyArguments {
     /// The log's public key as you got it from somewhere you trust, name+hash+key
     #[arg(long, value_name = "KEY")]
     pub(crate) log_key: Option<String>,
+    /// The key of a witness who must have cosigned, name+hash+key; may be given several times
+    #[arg(long, value_name = "KEY")]
+    pub(crate) witness: Vec<String>,
     /// Answer in JSON
     #[arg(long)]
     pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct WitnessArguments {
+    #[command(subcommand)]
+    pub(crate) subcommand: WitnessSubcommand,
 }
 
 #[derive(Args, Debug)]

@@ -15,7 +15,7 @@ use super::{
     arguments::{AuditArguments, ExportArguments},
     database,
     fault::Fault,
-    say, say_json,
+    files, say, say_json,
     table::{WIDTH, paragraph_in},
     verify,
 };
@@ -45,7 +45,7 @@ pub(crate) fn export(arguments: &ExportArguments) -> Result<(), Fault> {
 }
 
 pub(crate) fn run(arguments: &AuditArguments) -> Result<(), Fault> {
-    let text = verify::read(&arguments.export)?;
+    let text = files::read(&arguments.export)?;
     let key = arguments
         .log_key
         .as_deref()

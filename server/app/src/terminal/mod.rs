@@ -9,6 +9,7 @@ mod database;
 mod describe_api;
 mod erase;
 mod fault;
+mod files;
 mod handbook;
 mod import;
 mod matching;
@@ -21,6 +22,8 @@ mod table;
 mod tools;
 mod verify;
 mod verify_packet;
+mod verify_witness;
+mod witness;
 
 use std::process::ExitCode;
 
@@ -61,6 +64,7 @@ fn run_subcommand(subcommand: Option<Subcommand>) -> Result<(), Fault> {
         Some(Subcommand::Import(arguments)) => import::run(&arguments),
         Some(Subcommand::Packet(arguments)) => packet::run(&arguments),
         Some(Subcommand::Verify(arguments)) => verify::run(&arguments),
+        Some(Subcommand::Witness(arguments)) => witness::run(&arguments.subcommand),
         Some(Subcommand::Export(arguments)) => audit::export(&arguments),
         Some(Subcommand::Audit(arguments)) => audit::run(&arguments),
         Some(Subcommand::Erase(arguments)) => erase::run(&arguments),

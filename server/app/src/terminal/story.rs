@@ -6,6 +6,7 @@ mod day;
 mod proving;
 mod signing;
 mod testing;
+mod witnessing;
 
 use std::{
     fs,
@@ -48,8 +49,11 @@ pub(crate) fn run(arguments: &DemoArguments) -> Result<(), Fault> {
         .map(|one| one.1)
         .ok_or_else(|| Fault::failed("the story's gag is not among those written down"))?;
     let stage = signing::sign(&mut teller, &store, stage, main)?;
+    let (mut watching, stage) = witnessing::begin(&mut teller, &store, stage)?;
     let stage = day::work(&mut teller, &store, stage, main)?;
-    proving::prove(&mut teller, &store, &stage, main)?;
+    let stage = witnessing::again(&mut teller, &store, stage, &mut watching)?;
+    let witness = watching.witness.key();
+    proving::prove(&mut teller, &store, &stage, main, &witness)?;
     teller.end()
 }
 

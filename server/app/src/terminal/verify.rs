@@ -1,15 +1,15 @@
 //! `verify`: checks an exported trail, a leaf's proof or one sign-off with nothing but the file and,
 //! where given, a key. It opens no database and no socket, and says what the file cannot prove.
 
-use std::{fs, path::Path};
+use std::path::Path;
 
 use gagwright_clearance::{
     day_mark,
     signoff::{self, PublicKey},
 };
 use gagwright_trail::{
-    Hash, VerifyingKey,
-    export::{FoundSignOff, verify_export, verify_export_against},
+    Hash, VerifyingKey, WitnessKey,
+    export::{FoundSignOff, verify_export_with},
     verify_inclusion,
 };
 use serde::Serialize;
@@ -17,14 +17,32 @@ use serde::Serialize;
 use super::{
     arguments::VerifyArguments,
     fault::Fault,
-    say, say_json,
+    files, say, say_json,
     table::{WIDTH, paragraph_in},
     verify_packet,
+    verify_witness::{self, Told},
 };
 use crate::{packets, trail_file::LeafProof, words};
 
-/// More than any production's trail; a larger file is not one.
-const LARGEST: u64 = 1 << 30;
+/// Keys that the reader has from somewhere else than the file.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Keys<'a> {
+    /// The log's.
+    pub(crate) log: Option<&'a VerifyingKey>,
+    /// A device's, for a sign-off by itself.
+    pub(crate) device: Option<&'a PublicKey>,
+    /// Those of witnesses, each of which must have cosigned.
+    pub(crate) witnesses: &'a [WitnessKey],
+}
+
+impl<'a> Keys<'a> {
+    pub(crate) fn of_log(log: &'a VerifyingKey) -> Self {
+        Keys {
+            log: Some(log),
+            ..Keys::default()
+        }
+    }
+}
 
 /// What was found.
 #[derive(Debug, Serialize)]
@@ -40,50 +58,27 @@ pub(crate) struct Findings {
 }
 
 pub(crate) fn run(arguments: &VerifyArguments) -> Result<(), Fault> {
-    let bytes = bytes_of(&arguments.file)?;
+    let bytes = files::bytes_of(&arguments.file)?;
     let log_key = arguments.log_key.as_deref().map(key_of_log).transpose()?;
     let key = arguments.key.as_deref().map(key_of_device).transpose()?;
+    let witnesses = arguments.witness.iter();
+    let witnesses: Result<Vec<_>, _> = witnesses
+        .map(|text| verify_witness::key_of_witness(text))
+        .collect();
+    let keys = Keys {
+        log: log_key.as_ref(),
+        device: key.as_ref(),
+        witnesses: &witnesses?,
+    };
     let findings = if bytes.starts_with(b"%PDF") {
-        verify_packet::check(&bytes, log_key.as_ref())?
+        verify_packet::check(&bytes, keys)?
     } else {
-        check(
-            &text_of(&arguments.file, bytes)?,
-            log_key.as_ref(),
-            key.as_ref(),
-        )?
+        check(&files::text_of(&arguments.file, bytes)?, keys)?
     };
     if arguments.json {
         return say_json(&findings);
     }
     say(told(&findings, WIDTH))
-}
-
-pub(crate) fn read(file: &Path) -> Result<String, Fault> {
-    let bytes = bytes_of(file)?;
-    text_of(file, bytes)
-}
-
-fn bytes_of(file: &Path) -> Result<Vec<u8>, Fault> {
-    let name = file.display();
-    let size = fs::metadata(file)
-        .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))?
-        .len();
-    if size > LARGEST {
-        return Err(Fault::failed(format!(
-            "{name} is larger than any trail; give an exported trail, a packet, a proof or a sign-off"
-        )));
-    }
-    fs::read(file)
-        .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))
-}
-
-fn text_of(file: &Path, bytes: Vec<u8>) -> Result<String, Fault> {
-    let name = file.display();
-    String::from_utf8(bytes).map_err(|_| {
-        Fault::failed(format!(
-            "{name} is not text; it was damaged or is another kind of file"
-        ))
-    })
 }
 
 pub(crate) fn key_of_log(text: &str) -> Result<VerifyingKey, Fault> {
@@ -95,7 +90,7 @@ pub(crate) fn key_of_log(text: &str) -> Result<VerifyingKey, Fault> {
 }
 
 fn key_of_device(file: &Path) -> Result<PublicKey, Fault> {
-    let text = read(file)?;
+    let text = files::read(file)?;
     serde_json::from_str(&text).map_err(|error| {
         Fault::usage(format!(
             "--key {}: {error}; give a JWK file: {{\"kty\":\"EC\",\"crv\":\"P-256\",\"x\":..., \"y\":...}}",
@@ -105,27 +100,25 @@ fn key_of_device(file: &Path) -> Result<PublicKey, Fault> {
 }
 
 /// Checks a text by what it looks like.
-pub(crate) fn check(
-    text: &str,
-    log_key: Option<&VerifyingKey>,
-    key: Option<&PublicKey>,
-) -> Result<Findings, Fault> {
+pub(crate) fn check(text: &str, keys: Keys<'_>) -> Result<Findings, Fault> {
     let trimmed = text.trim();
     if !trimmed.is_empty() && !trimmed.contains(char::is_whitespace) && !trimmed.starts_with('{') {
-        return one_signoff(trimmed, key);
+        if !keys.witnesses.is_empty() {
+            return Err(Fault::usage(
+                "--witness is for an exported trail, a packet or its proof; a sign-off by itself has no cosignatures",
+            ));
+        }
+        return one_signoff(trimmed, keys.device);
     }
     if let Ok(proof) = serde_json::from_str::<LeafProof>(trimmed) {
-        return leaf(&proof, log_key);
+        return leaf(&proof, keys);
     }
-    trail(text, log_key)
+    trail(text, keys)
 }
 
-fn trail(text: &str, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
-    let verified = match log_key {
-        Some(key) => verify_export_against(text, key),
-        None => verify_export(text),
-    }
-    .map_err(|error| Fault::failed(format!("this trail does NOT verify: {error}")))?;
+fn trail(text: &str, keys: Keys<'_>) -> Result<Findings, Fault> {
+    let verified = verify_export_with(text, keys.log, keys.witnesses)
+        .map_err(|error| Fault::failed(format!("this trail does NOT verify: {error}")))?;
     let mut good = 0;
     let mut unknown = 0;
     for found in &verified.signoffs {
@@ -159,6 +152,8 @@ fn trail(text: &str, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> 
         .iter()
         .map(|(kind, count)| format!("{kind} {count}"))
         .collect();
+    let told = verify_witness::of_export(&verified);
+    facts.extend(told.facts);
     facts.push(format!("leaves by kind: {}", kinds.join(", ")));
     let mut proves = verified.proves;
     if good > 0 {
@@ -168,11 +163,14 @@ fn trail(text: &str, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> 
                 .into(),
         );
     }
+    proves.extend(told.proves);
+    let mut does_not_prove = verified.does_not_prove;
+    does_not_prove.extend(told.does_not_prove);
     Ok(Findings {
         file: "exported trail",
         facts,
         proves,
-        does_not_prove: verified.does_not_prove,
+        does_not_prove,
     })
 }
 
@@ -207,7 +205,7 @@ fn of_trail(found: &FoundSignOff) -> Result<bool, Fault> {
     Ok(true)
 }
 
-pub(crate) fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
+pub(crate) fn leaf(proof: &LeafProof, keys: Keys<'_>) -> Result<Findings, Fault> {
     let wrong = |problem: String| Fault::failed(format!("this proof does NOT verify: {problem}"));
     if proof.kind != LeafProof::KIND {
         return Err(wrong(format!("its kind is not {}", LeafProof::KIND)));
@@ -229,7 +227,7 @@ pub(crate) fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<
         .log_key
         .parse()
         .map_err(|error| wrong(format!("the log's key cannot be read: {error}")))?;
-    if log_key.is_some_and(|given| *given != own) {
+    if keys.log.is_some_and(|given| *given != own) {
         return Err(wrong(
             "it is signed with another key than the one you gave".into(),
         ));
@@ -266,7 +264,7 @@ pub(crate) fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<
         "That the time is right: it is the server's own clock.".to_owned(),
         "That the plan was safe, or carried out as written.".to_owned(),
     ];
-    if log_key.is_none() {
+    if keys.log.is_none() {
         does_not_prove.insert(
             0,
             "That the key is the production's: it came with the file. Give the key you trust with \
@@ -274,14 +272,18 @@ pub(crate) fn leaf(proof: &LeafProof, log_key: Option<&VerifyingKey>) -> Result<
                 .into(),
         );
     }
+    let mut proves = vec![
+        "This leaf, unchanged to the last byte, is in the tree that the log signed.".into(),
+        "Anyone who holds that signed note can tell if the leaf is ever changed or dropped.".into(),
+    ];
+    let told: Told = verify_witness::of_note(&proof.checkpoint, keys.witnesses).map_err(wrong)?;
+    facts.extend(told.facts);
+    proves.extend(told.proves);
+    does_not_prove.extend(told.does_not_prove);
     Ok(Findings {
         file: "proof of one leaf",
         facts,
-        proves: vec![
-            "This leaf, unchanged to the last byte, is in the tree that the log signed.".into(),
-            "Anyone who holds that signed note can tell if the leaf is ever changed or dropped."
-                .into(),
-        ],
+        proves,
         does_not_prove,
     })
 }

@@ -7,12 +7,11 @@ use gagwright_clearance::{
     opening, signoff,
 };
 use gagwright_packet::{attachments, printed, whole};
-use gagwright_trail::VerifyingKey;
 use serde::{Deserialize, de::DeserializeOwned};
 
 use super::{
     fault::Fault,
-    verify::{Findings, leaf},
+    verify::{Findings, Keys, leaf},
 };
 use crate::trail_file::LeafProof;
 
@@ -27,7 +26,7 @@ fn wrong(problem: impl std::fmt::Display) -> Fault {
     Fault::failed(format!("this packet does NOT verify: {problem}"))
 }
 
-pub(crate) fn check(pdf: &[u8], log_key: Option<&VerifyingKey>) -> Result<Findings, Fault> {
+pub(crate) fn check(pdf: &[u8], keys: Keys<'_>) -> Result<Findings, Fault> {
     let files = attachments(pdf).map_err(wrong)?;
     let file = |name: &str| {
         let mut named = files.iter().filter(|file| file.name == name);
@@ -39,7 +38,7 @@ pub(crate) fn check(pdf: &[u8], log_key: Option<&VerifyingKey>) -> Result<Findin
     let proof: LeafProof = read("proof.json", file("proof.json")?)?;
     let plan: Plan = read("plan.json", file("plan.json")?)?;
     let kept: SignOffs = read("signoffs.json", file("signoffs.json")?)?;
-    let mut findings = leaf(&proof, log_key)?;
+    let mut findings = leaf(&proof, keys)?;
     same_plan(&proof, &plan)?;
     let signed = signatures(&plan, &kept)?;
     same_page(pdf, &proof)?;

@@ -17,6 +17,7 @@ mod today;
 mod trail;
 pub mod types;
 pub mod withheld;
+mod witnesses;
 
 pub use accounts::{
     DeviceSummary, MemberAccount, OpenInvitation, device_list, member_accounts, open_invitations,
@@ -34,3 +35,4 @@ pub use then::{
 pub use today::today;
 pub use trail::{changes as feed, heard, trail_page};
 pub use types::*;
+pub use witnesses::{CosignedView, WitnessView, Witnesses, witness_view, witnesses};

@@ -102,6 +102,8 @@ fn happened(entry: &Entry, names: &BTreeMap<PersonId, String>) -> String {
         "delegation.ended" => {
             format!("{who} ended a delegation of {}", spaced(&text("role")))
         }
+        "witness.added" => format!("{who} added {} as a witness of the trail", text("name")),
+        "witness.removed" => format!("{who} removed {} as a witness of the trail", text("name")),
         "decline.resolved" => format!("{who} resolved a decline on {code} in writing"),
         "photograph.kept" => format!("{who} handed in the photograph of a sign-off on paper"),
         "hold.raised" => match code.as_str() {

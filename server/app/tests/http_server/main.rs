@@ -25,4 +25,6 @@ mod support;
 mod test_shots;
 mod the_day;
 mod tools;
+mod witnesses;
+mod witnesses_offline;
 mod writes;

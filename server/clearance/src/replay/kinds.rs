@@ -21,10 +21,12 @@ use crate::{
 };
 
 /// Kinds that no gag's case depends on.
-const SILENT: [&str; 3] = [
+const SILENT: [&str; 5] = [
     "invitation.withdrawn",
     "invitation.accepted",
     "photograph.kept",
+    "witness.added",
+    "witness.removed",
 ];
 
 pub(super) fn apply(

@@ -82,6 +82,7 @@ export const help = {
         'Trail shows every entry. None is ever changed or removed.',
         'Check the proof of any entry on this phone, without trusting the server.',
         'Export the trail and keep it elsewhere: it can be checked with no server at all.',
+        'Let somebody outside be its witness: what they cosign proves that nothing up to there was changed or dropped, not even by whoever runs the server.',
       ],
     },
   },

@@ -21,7 +21,7 @@ import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
 import { groups, handbook, moved, shots, tools } from './tools.ts';
-import { trail } from './trail.ts';
+import { trail, witnesses } from './trail.ts';
 import { words } from './words.ts';
 
 export const en = {
@@ -58,6 +58,7 @@ export const en = {
   roster,
   past,
   trail,
+  witnesses,
   settings,
   about,
   help,

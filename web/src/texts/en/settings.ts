@@ -57,6 +57,8 @@ export const settings = {
     invitation: 'Invitation',
     delegation: 'Delegation',
     resolution: 'Decline resolved',
+    witness: 'Witness of the trail',
+    cosignature: 'Cosignature',
   },
   dismiss: 'Take off the list',
   compare: 'See both versions',

@@ -19,3 +19,27 @@ export const trail = {
   empty: 'Nothing has happened yet.',
   checkAll: 'Proofs are checked on this device, not by the server.',
 };
+
+export const witnesses = {
+  title: 'Witnesses',
+  lead: 'Somebody outside who looks at the trail from time to time and signs that it only grew since. They see how long it is, and not a word of what is in it.',
+  none: 'Nobody watches this trail yet.',
+  saw: (size: number, when: string) => `Saw ${plural(size, 'entry', 'entries')}, signed ${when}`,
+  earlier: (n: number) => `and ${plural(n, 'earlier one', 'earlier ones')}`,
+  nothing: 'Has cosigned nothing yet.',
+  since: (n: number) => `${plural(n, 'entry has', 'entries have')} been added since.`,
+  removed: (when: string) => `Removed ${when}. What was cosigned stays.`,
+  remove: 'Remove',
+  removeAsk: (name: string) => `Nothing more that ${name} cosigns is taken. What was cosigned stays.`,
+  removeYes: 'Yes, remove it',
+  add: 'Add a witness',
+  key: 'Name and key of the witness',
+  keyHelp:
+    'The line that “gagwright witness key” printed, name+hash+key. The name stays in the trail for ever: no person’s.',
+  bring: 'Bring a cosignature',
+  checkpoint: 'Save the checkpoint to be cosigned',
+  cosigned: 'What the witness sent back',
+  cosignedHelp: 'The whole note, or the witness’s line alone.',
+  entries: 'With a line alone: for how many entries',
+  taken: 'It is good, and kept with the trail.',
+};

@@ -84,6 +84,7 @@ export const help: Texts['help'] = {
         'El registro muestra cada asiento. Ninguno se cambia ni se quita.',
         'Compruebe la prueba de cualquier asiento en este teléfono, sin fiarse del servidor.',
         'Exporte el registro y guárdelo en otro lugar: se puede comprobar sin ningún servidor.',
+        'Pida a alguien de fuera que sea su testigo: lo que contrafirma prueba que hasta ahí no se cambió ni se quitó nada, ni siquiera por quien lleva el servidor.',
       ],
     },
   },

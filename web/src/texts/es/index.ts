@@ -22,7 +22,7 @@ import { about, settings } from './settings.ts';
 import { sign } from './sign.ts';
 import { gags, newGag, today } from './today.ts';
 import { groups, handbook, moved, shots, tools } from './tools.ts';
-import { trail } from './trail.ts';
+import { trail, witnesses } from './trail.ts';
 import { words } from './words.ts';
 
 export const es: Texts = {
@@ -59,6 +59,7 @@ export const es: Texts = {
   roster,
   past,
   trail,
+  witnesses,
   settings,
   about,
   help,

@@ -58,6 +58,8 @@ export const settings: Texts['settings'] = {
     invitation: 'Invitación',
     delegation: 'Delegación',
     resolution: 'Firma denegada, resuelta',
+    witness: 'Testigo del registro',
+    cosignature: 'Contrafirma',
   },
   dismiss: 'Quitar de la lista',
   compare: 'Ver las dos versiones',

@@ -3,13 +3,17 @@
 
 use gagwright_clearance::{GagId, Role, signoff};
 use gagwright_store::Store;
-use gagwright_trail::VerifyingKey;
+use gagwright_trail::{VerifyingKey, WitnessKey};
 
 use super::{Teller, casting::INSIDE, play_read};
 use crate::{
     demo::stage::Stage,
     packets::{self, Paper},
-    terminal::{fault::Fault, verify, verify_packet},
+    terminal::{
+        fault::Fault,
+        verify::{self, Keys},
+        verify_packet,
+    },
     trail_file,
 };
 
@@ -18,11 +22,16 @@ pub(super) fn prove(
     store: &Store,
     stage: &Stage,
     gag: GagId,
+    witness: &WitnessKey,
 ) -> Result<(), Fault> {
     packet(teller, store, stage, gag)?;
-    let (trail, key) = export(teller, store, stage)?;
-    offline(teller, store, stage, gag, &key)?;
-    tampering(teller, &trail, &key)
+    let (trail, key) = export(teller, store, stage, witness)?;
+    let keys = Keys {
+        witnesses: std::slice::from_ref(witness),
+        ..Keys::of_log(&key)
+    };
+    offline(teller, store, stage, gag, keys)?;
+    tampering(teller, &trail, keys)
 }
 
 fn packet(teller: &mut Teller, store: &Store, stage: &Stage, gag: GagId) -> Result<(), Fault> {
@@ -48,6 +57,7 @@ fn export(
     teller: &mut Teller,
     store: &Store,
     stage: &Stage,
+    witness: &WitnessKey,
 ) -> Result<(String, VerifyingKey), Fault> {
     teller.step("The trail is exported and checked with no server")?;
     let production = stage.production;
@@ -59,7 +69,11 @@ fn export(
         ))
     })?;
     teller.write("trail.jsonl", trail.as_bytes())?;
-    let findings = verify::check(&trail, Some(&key), None)?;
+    let keys = Keys {
+        witnesses: std::slice::from_ref(witness),
+        ..Keys::of_log(&key)
+    };
+    let findings = verify::check(&trail, keys)?;
     teller.show(&verify::told(&findings, INSIDE))?;
     teller.state(
         trail.lines().count() as u64 == size + 2,
@@ -74,7 +88,7 @@ fn offline(
     store: &Store,
     stage: &Stage,
     gag: GagId,
-    key: &VerifyingKey,
+    keys: Keys<'_>,
 ) -> Result<(), Fault> {
     teller.step("A single proof and a single sign-off are checked by themselves")?;
     let (production, now) = (stage.production, stage.now);
@@ -84,7 +98,7 @@ fn offline(
     let proof = serde_json::to_string_pretty(&proof)
         .map_err(|error| Fault::failed(format!("the proof cannot be written: {error}")))?;
     teller.write("g01-proof.json", proof.as_bytes())?;
-    verify::check(&proof, Some(key), None)?;
+    verify::check(&proof, keys)?;
     teller.state(
         true,
         "the packet's proof verifies: this revision is in the signed tree.",
@@ -93,14 +107,14 @@ fn offline(
     let pdf = play_read(store, move |conn| {
         packets::build(conn, production, now, gag, Paper::A4)
     })?;
-    verify_packet::check(&pdf, Some(key))?;
+    verify_packet::check(&pdf, keys)?;
     const PLACES: usize = 40;
     let missed = (0..PLACES).filter(|place| {
         let mut copy = pdf.clone();
         if let Some(byte) = copy.get_mut(pdf.len() * (2 * place + 1) / (2 * PLACES)) {
             *byte ^= 1;
         }
-        verify_packet::check(&copy, Some(key)).is_ok()
+        verify_packet::check(&copy, keys).is_ok()
     });
     teller.state(
         missed.count() == 0,
@@ -123,7 +137,13 @@ fn offline(
         .find(|device| device.id == statement.device)
         .ok_or_else(|| Fault::failed("the coordinator's device is missing"))?;
     teller.write("g01-coordinator.jws", jws.as_bytes())?;
-    verify::check(&jws, None, Some(&device.key))?;
+    verify::check(
+        &jws,
+        Keys {
+            device: Some(&device.key),
+            ..Keys::default()
+        },
+    )?;
     teller.state(
         true,
         "the coordinator's sign-off verifies with their public key alone.",
@@ -131,7 +151,7 @@ fn offline(
 }
 
 /// One byte changed in a copy, in many places one after the other: each is found out.
-fn tampering(teller: &mut Teller, trail: &str, key: &VerifyingKey) -> Result<(), Fault> {
+fn tampering(teller: &mut Teller, trail: &str, keys: Keys<'_>) -> Result<(), Fault> {
     teller.step("One byte of a copy is changed")?;
     const PLACES: usize = 60;
     let bytes = trail.as_bytes();
@@ -140,7 +160,7 @@ fn tampering(teller: &mut Teller, trail: &str, key: &VerifyingKey) -> Result<(),
         .rfind("\"plan_digest\":\"")
         .map(|at| at + "\"plan_digest\":\"".len())
         .ok_or_else(|| Fault::failed("no plan's digest is in the trail"))?;
-    let (copy, found) = changed(bytes, digest, key);
+    let (copy, found) = changed(bytes, digest, keys);
     teller.write("trail-tampered.jsonl", &copy)?;
     let told = found
         .as_ref()
@@ -152,7 +172,7 @@ fn tampering(teller: &mut Teller, trail: &str, key: &VerifyingKey) -> Result<(),
     teller.state(found.is_some(), "the changed copy is found out.")?;
     let missed: Vec<usize> = (0..PLACES)
         .map(|place| bytes.len() * (2 * place + 1) / (2 * PLACES))
-        .filter(|at| changed(bytes, *at, key).1.is_none())
+        .filter(|at| changed(bytes, *at, keys).1.is_none())
         .collect();
     teller.state(
         missed.is_empty(),
@@ -161,13 +181,13 @@ fn tampering(teller: &mut Teller, trail: &str, key: &VerifyingKey) -> Result<(),
 }
 
 /// A copy with the lowest bit of one byte turned over, and what checking it says.
-fn changed(bytes: &[u8], at: usize, key: &VerifyingKey) -> (Vec<u8>, Option<Fault>) {
+fn changed(bytes: &[u8], at: usize, keys: Keys<'_>) -> (Vec<u8>, Option<Fault>) {
     let mut copy = bytes.to_vec();
     if let Some(byte) = copy.get_mut(at) {
         *byte ^= 1;
     }
     let found = match std::str::from_utf8(&copy) {
-        Ok(text) => verify::check(text, Some(key), None).err(),
+        Ok(text) => verify::check(text, keys).err(),
         Err(_) => Some(Fault::failed("it is not text any more")),
     };
     (copy, found)

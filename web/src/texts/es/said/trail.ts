@@ -30,6 +30,8 @@ export const trail: Record<string, string> = {
     '{who} puso en vigor la versión {version} de la norma',
   '{who} let {person} sign as {role}': '{who} dejó que {person} firme como {role}',
   '{who} ended a delegation of {role}': '{who} terminó una delegación de {role}',
+  '{who} added {name} as a witness of the trail': '{who} añadió {name} como testigo del registro',
+  '{who} removed {name} as a witness of the trail': '{who} retiró a {name} como testigo del registro',
   '{who} resolved a decline on {code} in writing': '{who} resolvió por escrito una firma denegada en {code}',
   '{who} handed in the photograph of a sign-off on paper':
     '{who} entregó la fotografía de una firma en papel',

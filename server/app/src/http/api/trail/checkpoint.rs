@@ -17,8 +17,8 @@ use crate::{
 
 /// Read the signed checkpoint
 ///
-/// Needs `read_trail`. A C2SP signed note over the trail's size and root; keep it, and a later trail can
-/// be proved to contain all of today's.
+/// Needs `read_trail`. A C2SP signed note over the trail's size and root, with the lines of the witnesses that
+/// cosigned it; keep it, and a later trail can be proved to contain all of today's.
 #[utoipa::path(
     tag = "trail",
     params(("production" = Uuid, Path, description = "The production")),

@@ -7,3 +7,4 @@ pub mod consistency;
 pub mod export;
 pub mod page;
 pub mod proof;
+pub mod witnesses;
