@@ -342,6 +342,7 @@ fn migrate_brings_a_database_up_once_and_help_teaches() {
         "spread",
         "sensitivity",
         "solve",
+        "witness",
     ] {
         let help = gagwright(folder.path(), &[subcommand, "--help"]);
         assert!(help.status.success());

@@ -102,6 +102,11 @@ pub(crate) enum Subcommand {
         It says in plain words what the file proves and what it cannot prove.")]
     Verify(VerifyArguments),
     /// Watch a trail from outside: make a witness's key, cosign checkpoints
+    #[command(
+        after_help = "Examples:\n  gagwright witness key --name witness.example/w1 --out w1.key\n  \
+        gagwright witness sign trail.jsonl --key w1.key --first --out seen.note\n\n\
+        A witness sees how long the trail is and its root, and signs that it only grew."
+    )]
     Witness(WitnessArguments),
     /// Write a production's trail to a file that anybody can check
     #[command(after_help = "Examples:\n  gagwright export --out trail.jsonl\n  \
