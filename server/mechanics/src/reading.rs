@@ -2,6 +2,8 @@
 //! out of range or of the wrong kind refused with the parameter's name, its range in metric and
 //! imperial, and the fix. Every technique reads its inputs through here and nowhere else.
 
+use std::sync::Arc;
+
 use crate::{
     technique::{AssessError, InputValue, Inputs, Parameter, ParameterKind},
     units::say_range,
@@ -20,6 +22,37 @@ enum Entry {
 pub struct Values {
     parameters: &'static [Parameter],
     entries: Vec<Entry>,
+    /// Where each parameter stands, found from its name's [`slot`] on; nothing where the table is empty.
+    places: Arc<[u8; SLOTS]>,
+}
+
+/// Places of the table of names: several for each parameter, so that names seldom meet.
+const SLOTS: usize = 256;
+
+/// An empty place.
+const EMPTY: u8 = u8::MAX;
+
+/// Where to begin to look for a name: by its length and a few of its letters.
+fn slot(name: &str) -> usize {
+    let bytes = name.as_bytes();
+    let Some(last) = bytes.len().checked_sub(1) else {
+        return 0;
+    };
+    let letter = |at: usize| usize::from(bytes[at]);
+    let mixed = letter(0) * 31 + letter(last) * 7 + letter(last / 2) * 101 + letter(last / 3) * 57;
+    (mixed + last * 13) % SLOTS
+}
+
+fn table(parameters: &[Parameter]) -> Arc<[u8; SLOTS]> {
+    let mut places = [EMPTY; SLOTS];
+    for (index, parameter) in parameters.iter().enumerate().take(SLOTS / 2) {
+        let mut at = slot(parameter.name);
+        while places[at] != EMPTY {
+            at = (at + 1) % SLOTS;
+        }
+        places[at] = u8::try_from(index).unwrap_or(EMPTY);
+    }
+    Arc::new(places)
 }
 
 /// Checks inputs against the parameters and fills in defaults.
@@ -52,6 +85,7 @@ pub fn read(
     Ok(Values {
         parameters,
         entries,
+        places: table(parameters),
     })
 }
 
@@ -156,9 +190,15 @@ impl Values {
     }
 
     fn index(&self, name: &str) -> Option<usize> {
-        self.parameters
-            .iter()
-            .position(|parameter| parameter.name == name)
+        let mut at = slot(name);
+        loop {
+            let index = usize::from(self.places[at]);
+            // An empty place is no parameter's number.
+            if self.parameters.get(index)?.name == name {
+                return Some(index);
+            }
+            at = (at + 1) % SLOTS;
+        }
     }
 
     /// A number, SI; none when it is unknown.

@@ -64,43 +64,74 @@ pub struct Body {
 ///
 /// On one bearing the nearer of two things hides the other, so a body before the front is never hidden.
 pub fn cover(occluder: &Occluder, eye: Plan, height: f64, body: &Body) -> f64 {
-    let front = occluder.away.0 - eye[1];
-    let behind = body.at[1] - body.radius - occluder.away.0;
-    let to = [body.at[0] - eye[0], body.at[1] - eye[1]];
-    if front <= 1e-6 {
-        // A camera beside or past the front sees round it.
-        return -libm::hypot(to[0], to[1]).max(1e-6);
+    Sight::new(occluder, eye).cover(height, body)
+}
+
+/// What an occluder hides from an eye, whoever stands behind it.
+pub struct Sight {
+    occluder: Occluder,
+    eye: Plan,
+    /// From the eye to the front.
+    front: f64,
+    /// Directions of the edges furthest left and right as seen, of length 1.
+    left: Plan,
+    right: Plan,
+}
+
+impl Sight {
+    /// From an eye.
+    pub fn new(occluder: &Occluder, eye: Plan) -> Sight {
+        // Of the four corners, those furthest left and right as seen bound the cover.
+        let corner = |x: f64, y: f64| [x - eye[0], y - eye[1]];
+        let outermost = |x: f64, left: bool| {
+            let (near, far) = (corner(x, occluder.away.0), corner(x, occluder.away.1));
+            let far_is_left = cross(near, far) > 0.0;
+            let [x, y] = if far_is_left == left { far } else { near };
+            let length = libm::sqrt(x * x + y * y);
+            [x / length, y / length]
+        };
+        Sight {
+            occluder: *occluder,
+            eye,
+            front: occluder.away.0 - eye[1],
+            left: outermost(occluder.across.0, true),
+            right: outermost(occluder.across.1, false),
+        }
     }
-    // Of the four corners, those furthest left and right as seen bound the cover.
-    let corner = |x: f64, y: f64| [x - eye[0], y - eye[1]];
-    let deepest = occluder.away.1;
-    let outermost = |x: f64, left: bool| {
-        let (near, far) = (corner(x, occluder.away.0), corner(x, deepest));
-        let far_is_left = cross(near, far) > 0.0;
-        if far_is_left == left { far } else { near }
-    };
-    let (left, right) = (
-        outermost(occluder.across.0, true),
-        outermost(occluder.across.1, false),
-    );
-    let inside = |edge: Plan| cross(edge, to) / libm::sqrt(edge[0] * edge[0] + edge[1] * edge[1]);
-    let sides = (-inside(left)).min(inside(right)) - body.radius;
-    // Above and below, by how much further off the body is than the front, on the same bearing.
-    let ratio = |y: f64| (y - eye[1]) / front;
-    let (near, far) = (
-        ratio(body.at[1] - body.radius),
-        ratio(body.at[1] + body.radius),
-    );
-    let line = |edge: f64, ratio: f64| height + (edge - height) * ratio;
-    let (top, foot) = (occluder.up.1, occluder.up.0);
-    let above = line(top, near).min(line(top, far)) - body.height;
-    // Standing on the ground there is nothing to show under it.
-    let below = if foot > 0.0 {
-        -line(foot, near).max(line(foot, far))
-    } else {
-        f64::INFINITY
-    };
-    sides.min(behind).min(above).min(below)
+
+    /// As [`cover`], from a height.
+    pub fn cover(&self, height: f64, body: &Body) -> f64 {
+        let Sight {
+            occluder,
+            eye,
+            front,
+            ..
+        } = self;
+        let to = [body.at[0] - eye[0], body.at[1] - eye[1]];
+        if *front <= 1e-6 {
+            // A camera beside or past the front sees round it.
+            return -libm::hypot(to[0], to[1]).max(1e-6);
+        }
+        let behind = body.at[1] - body.radius - occluder.away.0;
+        let sides = (-cross(self.left, to)).min(cross(self.right, to)) - body.radius;
+        // Above and below, by how much further off the body is than the front, on the same bearing.
+        let over = 1.0 / front;
+        let ratio = |y: f64| (y - eye[1]) * over;
+        let (near, far) = (
+            ratio(body.at[1] - body.radius),
+            ratio(body.at[1] + body.radius),
+        );
+        let line = |edge: f64, ratio: f64| height + (edge - height) * ratio;
+        let (top, foot) = (occluder.up.1, occluder.up.0);
+        let above = line(top, near).min(line(top, far)) - body.height;
+        // Standing on the ground there is nothing to show under it.
+        let below = if foot > 0.0 {
+            -line(foot, near).max(line(foot, far))
+        } else {
+            f64::INFINITY
+        };
+        sides.min(behind).min(above).min(below)
+    }
 }
 
 /// How far inside the picture a body is, as a share of the picture's width: the lesser of both sides.
@@ -117,11 +148,16 @@ pub fn framing(eye: Plan, bearing: f64, half_field: f64, body: &Body) -> Option<
 
 /// How far outside the picture a body is, m: positive when nothing of it is in the frame.
 pub fn outside(eye: Plan, bearing: f64, half_field: f64, body: &Body) -> f64 {
+    outside_by(eye, libm::sincos(bearing), libm::sincos(half_field), body)
+}
+
+/// The same by the sines and cosines of both angles.
+pub fn outside_by(eye: Plan, bearing: (f64, f64), half_field: (f64, f64), body: &Body) -> f64 {
     let to = [body.at[0] - eye[0], body.at[1] - eye[1]];
-    let (sine, cosine) = (libm::sin(bearing), libm::cos(bearing));
+    let (sine, cosine) = bearing;
     let ahead = to[0] * sine + to[1] * cosine;
     let aside = to[0] * cosine - to[1] * sine;
-    let wide = libm::cos(half_field) * aside.abs() - libm::sin(half_field) * ahead;
+    let wide = half_field.1 * aside.abs() - half_field.0 * ahead;
     wide.max(-ahead) - body.radius
 }
 
@@ -129,7 +165,14 @@ pub fn outside(eye: Plan, bearing: f64, half_field: f64, body: &Body) -> f64 {
 /// times at most `step` apart, ends found by halving. A dip or a rise between two looks is searched for
 /// where the looks lean towards one.
 pub fn spans(f: impl Fn(f64) -> f64, times: &[f64], step: f64) -> Vec<(f64, f64)> {
-    let mut looks: Vec<(f64, f64)> = Vec::new();
+    let looks = looks(times, step);
+    let looks = looks.into_iter().map(|at| (at, f(at))).collect();
+    spans_of(f, looks)
+}
+
+/// When to look between the given times.
+pub fn looks(times: &[f64], step: f64) -> Vec<f64> {
+    let mut looks: Vec<f64> = Vec::new();
     for pair in times.windows(2) {
         let span = pair[1] - pair[0];
         if span <= 0.0 {
@@ -138,11 +181,16 @@ pub fn spans(f: impl Fn(f64) -> f64, times: &[f64], step: f64) -> Vec<(f64, f64)
         let pieces = libm::ceil(span / step).clamp(2.0, 400.0);
         for i in 0..=pieces as usize {
             let at = pair[0] + span * i as f64 / pieces;
-            if looks.last().is_none_or(|last| at > last.0) {
-                looks.push((at, f(at)));
+            if looks.last().is_none_or(|last| at > *last) {
+                looks.push(at);
             }
         }
     }
+    looks
+}
+
+/// As [`spans`], where the looks have been taken: a time and the value there.
+pub fn spans_of(f: impl Fn(f64) -> f64, mut looks: Vec<(f64, f64)>) -> Vec<(f64, f64)> {
     let mut between = Vec::new();
     for three in looks.windows(3) {
         let [a, b, c] = [three[0], three[1], three[2]];
@@ -157,8 +205,10 @@ pub fn spans(f: impl Fn(f64) -> f64, times: &[f64], step: f64) -> Vec<(f64, f64)
             }
         }
     }
-    looks.extend(between);
-    looks.sort_by(|a, b| a.0.total_cmp(&b.0));
+    if !between.is_empty() {
+        looks.extend(between);
+        looks.sort_by(|a, b| a.0.total_cmp(&b.0));
+    }
     let mut found = Vec::new();
     let mut began = looks.first().filter(|look| look.1 > 0.0).map(|look| look.0);
     for pair in looks.windows(2) {

@@ -3,10 +3,9 @@
 //! Fundamentals of Vehicle Dynamics (SAE 1992), chapters 1, 3 and 9. Tyres, springs and axles are taken alike on
 //! both sides; pitch, yaw and the tyres' own give are left out.
 
-use super::{
-    GRAVITY,
-    ode::{self, Accuracy, Point},
-};
+use core::f64::consts::PI;
+
+use super::GRAVITY;
 
 /// A mass and where it lies.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -86,59 +85,175 @@ impl Lean {
         libm::sqrt(GRAVITY * self.arm / (self.per_g * inertia))
     }
 
-    /// Swerves aside and back: one whole sine of sideways pull over a time. Gives the largest share of load moved.
+    /// Swerves aside and back: one whole sine of sideways pull over a time, and half a swing after it. Gives the
+    /// largest share of load moved. The lean is a damped swing under a sine, which has an exact solution.
     pub fn swerve(&self, peak: f64, time: f64, mut observe: impl FnMut(Moment)) -> Option<f64> {
-        use core::f64::consts::PI;
         let frequency = self.frequency();
+        let swing = frequency * libm::sqrt(1.0 - self.damping * self.damping);
+        if !(swing > 0.0 && time > 0.0 && peak.is_finite()) {
+            return None;
+        }
+        let decay = self.damping * frequency;
         let turn = 2.0 * PI / time;
-        let pull = |t: f64| {
-            if t < time {
-                peak * libm::sin(turn * t)
-            } else {
-                0.0
-            }
+        // The steady answer a sin + b cos to f^2 per_g peak / g sin.
+        let (square, rubbing) = (frequency * frequency - turn * turn, 2.0 * decay * turn);
+        let forced = frequency * frequency * self.per_g * peak
+            / GRAVITY
+            / (square * square + rubbing * rubbing);
+        let (a, b) = (forced * square, -forced * rubbing);
+        let under = Motion {
+            decay,
+            swing,
+            turn,
+            steady: [a, b],
+            free: free([0.0, 0.0], [b, a * turn], decay, swing),
+        };
+        // After it the car swings back by itself.
+        let after = Motion {
+            steady: [0.0, 0.0],
+            free: free(under.at(time), [0.0, 0.0], decay, swing),
+            ..under
         };
         // Moments that the springs and dampers hand to the wheels, over the weight.
         let spring = self.arm * (1.0 + 1.0 / self.per_g);
         let damper = 2.0 * self.damping * self.arm / (self.per_g * frequency);
+        let share = |[lean, rate]: [f64; 2], pull: f64| {
+            let moment = self.roll_centre * pull / GRAVITY + spring * lean + damper * rate;
+            2.0 * moment / self.track
+        };
         let mut most = 0.0_f64;
-        let end = ode::integrate(
-            |t, y: &[f64; 2]| {
-                [
-                    y[1],
-                    frequency * frequency * (self.per_g * pull(t) / GRAVITY - y[0])
-                        - 2.0 * self.damping * frequency * y[1],
-                ]
-            },
-            Point {
-                t: 0.0,
-                y: [0.0, 0.0],
-            },
-            time + PI / frequency,
-            Accuracy {
-                relative: 1e-5,
-                absolute: 1e-7,
-                // Peaks are read at the steps: sixty to a swing miss no more than a thousandth; a long swerve
-                // hardly swings.
-                longest_step: (time.min(2.0 * PI / frequency) / 60.0).max(time / 1000.0),
-                most_steps: 4000,
-            },
-            |_| 1.0,
-            |point| {
-                let pull = pull(point.t);
-                let moment =
-                    self.roll_centre * pull / GRAVITY + spring * point.y[0] + damper * point.y[1];
-                let moved = 2.0 * moment / self.track;
-                most = most.max(moved.abs());
+        let mut phase = |motion: &Motion, from: f64, length: f64, peak: f64| {
+            let step = (time.min(2.0 * PI / frequency) / LOOKS).max(time / 1000.0);
+            let looks = libm::ceil(length / step).clamp(2.0, 2000.0);
+            let step = length / looks;
+            let moved = |t: f64| share(motion.at(t), peak * libm::sin(turn * t));
+            let mut walk = motion.walk(step);
+            let mut seen = [0.0_f64; 2];
+            for i in 0..=looks as usize {
+                let (state, sine) = walk.next();
+                let pull = peak * sine;
+                let here = share(state, pull);
                 observe(Moment {
-                    time: point.t,
+                    time: from + length * (i as f64 / looks),
                     pull,
-                    lean: point.y[0],
-                    moved,
+                    lean: state[0],
+                    moved: here,
                 });
-            },
+                most = most.max(here.abs());
+                // A top between three looks is sought where it could count.
+                let [before, middle] = seen;
+                let sign = middle.signum();
+                let (up, down) = (sign * (middle - before), sign * (middle - here));
+                if i >= 2 && up >= 0.0 && down >= 0.0 && middle.abs() + up.max(down) > most {
+                    most = most.max(top(&moved, step * (i - 1) as f64, step));
+                }
+                // At either end there are only two.
+                let at_end = i == 1 || i == looks as usize;
+                if at_end && 1.05 * here.abs().max(middle.abs()) > most {
+                    most = most.max(top(&moved, step * (i as f64 - 0.5), 0.5 * step));
+                }
+                seen = [middle, here];
+            }
+        };
+        phase(&under, 0.0, time, peak);
+        phase(&after, time, PI / frequency, 0.0);
+        Some(most)
+    }
+}
+
+/// Looks to a swing: tops between them are sought.
+const LOOKS: f64 = 60.0;
+
+/// The largest size of a function near a time, known to have a top within a step of it: parabolas through three
+/// points, each time closer together.
+fn top(value: &impl Fn(f64) -> f64, mut at: f64, mut step: f64) -> f64 {
+    let mut most = 0.0_f64;
+    for _ in 0..3 {
+        let [a, b, c] = [at - step, at, at + step].map(|t| value(t).abs());
+        let bend = a - 2.0 * b + c;
+        most = most.max(b);
+        if bend >= 0.0 {
+            break;
+        }
+        at += (0.5 * step * (a - c) / bend).clamp(-step, step);
+        step *= 0.05;
+    }
+    most.max(value(at).abs())
+}
+
+/// A damped swing under a sine: a sin + b cos of the turning, and c cos + d sin of the swing that dies away.
+#[derive(Clone, Copy)]
+struct Motion {
+    decay: f64,
+    swing: f64,
+    turn: f64,
+    steady: [f64; 2],
+    free: [f64; 2],
+}
+
+/// The free part that takes a steady part, as place and speed, to a state at the start.
+fn free(state: [f64; 2], steady: [f64; 2], decay: f64, swing: f64) -> [f64; 2] {
+    let (x, v) = (state[0] - steady[0], state[1] - steady[1]);
+    [x, (v + decay * x) / swing]
+}
+
+impl Motion {
+    /// Place and speed at a time.
+    fn at(&self, t: f64) -> [f64; 2] {
+        self.of(
+            libm::sincos(self.turn * t),
+            libm::sincos(self.swing * t),
+            libm::exp(-self.decay * t),
+        )
+    }
+
+    fn of(&self, forced: (f64, f64), swung: (f64, f64), left: f64) -> [f64; 2] {
+        let ([a, b], [c, d]) = (self.steady, self.free);
+        let ((s, k), (sine, cosine)) = (forced, swung);
+        let (x, q) = (c * cosine + d * sine, d * cosine - c * sine);
+        [
+            a * s + b * k + left * x,
+            self.turn * (a * k - b * s) + left * (self.swing * q - self.decay * x),
+        ]
+    }
+
+    /// Even looks from the start on: each is turned on from the one before.
+    fn walk(&self, step: f64) -> Walk<'_> {
+        Walk {
+            motion: self,
+            by: (
+                libm::sincos(self.turn * step),
+                libm::sincos(self.swing * step),
+            ),
+            less: libm::exp(-self.decay * step),
+            forced: (0.0, 1.0),
+            swung: (0.0, 1.0),
+            left: 1.0,
+        }
+    }
+}
+
+struct Walk<'a> {
+    motion: &'a Motion,
+    by: ((f64, f64), (f64, f64)),
+    less: f64,
+    forced: (f64, f64),
+    swung: (f64, f64),
+    left: f64,
+}
+
+impl Walk<'_> {
+    /// The state at this look, and the sine of the turning.
+    fn next(&mut self) -> ([f64; 2], f64) {
+        let found = (
+            self.motion.of(self.forced, self.swung, self.left),
+            self.forced.0,
         );
-        end.point().map(|_| most)
+        let on = |(s, c): (f64, f64), by: (f64, f64)| (s * by.1 + c * by.0, c * by.1 - s * by.0);
+        self.forced = on(self.forced, self.by.0);
+        self.swung = on(self.swung, self.by.1);
+        self.left *= self.less;
+        found
     }
 }
 

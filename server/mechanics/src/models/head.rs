@@ -3,8 +3,11 @@
 
 use super::GRAVITY;
 
-/// More than what rounding can add to a bound.
+/// More than what rounding can add to a bound or take from a step.
 const ROUNDING: f64 = 1e-9;
+
+/// Points of the grid.
+const POINTS: usize = 400;
 
 /// The criterion for an acceleration given in m/s2 as straight lines between samples
 /// `(time, acceleration)` with windows up to `window` seconds.
@@ -19,8 +22,45 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
     if span <= 0.0 {
         return 0.0;
     }
-    const POINTS: usize = 400;
     let step = span / (POINTS - 1) as f64;
+    // The longest window seldom ends on the grid, so its end is taken between two points.
+    let whole = libm::floor(window / step).min(POINTS as f64) as usize;
+    let longest = Longest {
+        window,
+        whole,
+        part: window / step - whole as f64,
+    };
+    match single_top(samples) {
+        Some(top) => libm::sqrt(Rise::new(samples, step).worst(top, &longest)),
+        None => libm::sqrt(of_every_window(samples, step, &longest)),
+    }
+}
+
+/// The longest window: s, and in steps of the grid.
+struct Longest {
+    window: f64,
+    whole: usize,
+    part: f64,
+}
+
+/// Windows are compared by the square of the criterion, gain^5 / length^3, which needs no root.
+fn square(gain: f64, share: f64) -> f64 {
+    let gain = gain.max(0.0);
+    gain * gain * gain * gain * gain * share
+}
+
+fn share(length: f64) -> f64 {
+    1.0 / (length * length * length)
+}
+
+/// The square of the criterion, whatever the acceleration does.
+fn of_every_window(samples: &[(f64, f64)], step: f64, longest: &Longest) -> f64 {
+    let first = samples[0];
+    let Longest {
+        window,
+        whole,
+        part,
+    } = *longest;
     // Speed gained up to each grid point, in g seconds: a mean is then one subtraction.
     let mut gained = Vec::with_capacity(POINTS);
     let mut sum = 0.0;
@@ -39,16 +79,7 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
         sum += 0.5 * (value + next) * (to - from);
     }
     gained.resize(POINTS, sum / GRAVITY);
-    // The longest window seldom ends on the grid, so its end is taken between two points.
-    let whole = libm::floor(window / step).min(POINTS as f64) as usize;
-    let part = window / step - whole as f64;
-    // Windows are compared by the square of the criterion, gain^5 / length^3, which needs no root.
-    let share = |length: f64| 1.0 / (length * length * length);
     let longest = whole.min(POINTS - 1);
-    let square = |gain: f64, share: f64| {
-        let gain = gain.max(0.0);
-        gain * gain * gain * gain * gain * share
-    };
     // The longest windows first: they are seldom beaten, and then only by ones nearly as long.
     let mut worst = 0.0_f64;
     let longest_share = share(step * longest as f64);
@@ -98,7 +129,127 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
             worst = worst.max(square(end - start, *share));
         }
     }
-    libm::sqrt(worst)
+    worst
+}
+
+/// Where the acceleration is highest, if it rises up to there and falls after it, as every pulse with one top does.
+fn single_top(samples: &[(f64, f64)]) -> Option<usize> {
+    let mut top = 0;
+    for (at, sample) in samples.iter().enumerate() {
+        if sample.1 > samples[top].1 {
+            top = at;
+        }
+    }
+    let hair = ROUNDING * samples[top].1.abs();
+    let rises = |pair: &[(f64, f64)]| pair[1].1 >= pair[0].1 - hair;
+    let falls = |pair: &[(f64, f64)]| pair[1].1 <= pair[0].1 + hair;
+    let one = samples[..=top].windows(2).all(rises) && samples[top..].windows(2).all(falls);
+    one.then_some(top)
+}
+
+/// Speed gained up to points of the grid, worked out where it is asked for.
+struct Rise<'a> {
+    samples: &'a [(f64, f64)],
+    step: f64,
+    /// Gained up to each sample, m/s.
+    sums: Vec<f64>,
+}
+
+impl Rise<'_> {
+    fn new(samples: &[(f64, f64)], step: f64) -> Rise<'_> {
+        let mut sums = Vec::with_capacity(samples.len());
+        let mut sum = 0.0;
+        sums.push(sum);
+        for pair in samples.windows(2) {
+            sum += 0.5 * (pair[0].1 + pair[1].1) * (pair[1].0 - pair[0].0);
+            sums.push(sum);
+        }
+        Rise {
+            samples,
+            step,
+            sums,
+        }
+    }
+
+    /// In g seconds, up to a point; `piece` is where the search for its straight piece begins and ends.
+    fn at(&self, point: usize, piece: &mut usize) -> f64 {
+        let time = self.samples[0].0 + self.step * point as f64;
+        while *piece > 0 && time < self.samples[*piece].0 {
+            *piece -= 1;
+        }
+        while *piece + 1 < self.samples.len() && time >= self.samples[*piece + 1].0 {
+            *piece += 1;
+        }
+        let (from, value) = self.samples[*piece];
+        let Some((to, next)) = self.samples.get(*piece + 1) else {
+            return self.sums[*piece] / GRAVITY;
+        };
+        let into = time - from;
+        let bend = 0.5 * (next - value) / (to - from);
+        (self.sums[*piece] + (value + bend * into) * into) / GRAVITY
+    }
+
+    /// The square of the criterion where the acceleration has one top. Of all windows of so many steps, the one that
+    /// gains most grows, from the steepest step on, by the steeper of its two neighbours; one of the full length lies
+    /// within a step of it.
+    fn worst(&self, top: usize, longest: &Longest) -> f64 {
+        let Longest {
+            window,
+            whole,
+            part,
+        } = *longest;
+        let last = POINTS - 1;
+        let there = libm::floor((self.samples[top].0 - self.samples[0].0) / self.step) as usize;
+        let (mut low, mut high) = (top, top);
+        let mut steepest = (f64::NEG_INFINITY, 0);
+        for point in there.saturating_sub(1)..=(there + 1).min(last - 1) {
+            let gain = self.at(point + 1, &mut high) - self.at(point, &mut low);
+            if gain > steepest.0 {
+                steepest = (gain, point);
+            }
+        }
+        let (mut from, mut to) = (steepest.1, steepest.1 + 1);
+        let before = |from: usize, low: &mut usize| match from {
+            0 => f64::NEG_INFINITY,
+            from => self.at(from - 1, low),
+        };
+        let after = |to: usize, high: &mut usize| match to {
+            to if to == last => f64::NEG_INFINITY,
+            to => self.at(to + 1, high),
+        };
+        let (mut start, mut end) = (self.at(from, &mut low), self.at(to, &mut high));
+        let (mut outside, mut beyond) = (before(from, &mut low), after(to, &mut high));
+        let mut worst = 0.0_f64;
+        let most = whole.min(last);
+        for steps in 1..=most {
+            worst = worst.max(square(end - start, share(self.step * steps as f64)));
+            if steps == most {
+                break;
+            }
+            // What lies outside the grid gains nothing at all.
+            let left = if outside.is_finite() {
+                start - outside
+            } else {
+                outside
+            };
+            if left >= beyond - end {
+                (from, start) = (from - 1, outside);
+                outside = before(from, &mut low);
+            } else {
+                (to, end) = (to + 1, beyond);
+                beyond = after(to, &mut high);
+            }
+        }
+        for point in from.saturating_sub(1)..=from + 1 {
+            if point + whole < last {
+                let gained = self.at(point, &mut low);
+                let ends = [0, 1].map(|one| self.at(point + whole + one, &mut high));
+                let gain = ends[0] + part * (ends[1] - ends[0]) - gained;
+                worst = worst.max(square(gain, share(window)));
+            }
+        }
+        worst
+    }
 }
 
 #[cfg(test)]

@@ -18,6 +18,7 @@ pub mod gimbal;
 pub mod glass;
 pub mod head;
 pub mod head_pulse;
+mod hodograph;
 pub mod landing;
 pub mod line_arrest;
 pub mod long_line;

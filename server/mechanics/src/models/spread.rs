@@ -82,6 +82,27 @@ pub fn normal_inside(low: f64, high: f64, mean: f64, deviation: f64) -> f64 {
     }
 }
 
+/// The same for several lower bounds under one upper bound: what they share is found once.
+pub fn normal_inside_each<const N: usize>(
+    lows: [f64; N],
+    high: f64,
+    mean: f64,
+    deviation: f64,
+) -> [f64; N] {
+    let b = (high - mean) / deviation;
+    let mut upper = [None; 2];
+    lows.map(|low| {
+        if low >= high || deviation <= 0.0 {
+            return normal_inside(low, high, mean, deviation);
+        }
+        let a = (low - mean) / deviation;
+        let right = a > 0.0;
+        let sign = if right { -1.0 } else { 1.0 };
+        let end = *upper[usize::from(right)].get_or_insert_with(|| normal_below(sign * b));
+        sign * (end - normal_below(sign * a))
+    })
+}
+
 /// How many deviations to each side leave `outside` probability in the two tails together.
 pub fn two_sided_quantile(outside: f64) -> f64 {
     if outside >= 1.0 {

@@ -38,29 +38,40 @@ impl Sprint {
         }
     }
 
-    /// Time after setting off at which a distance within the run is reached, s. Newton's method on a convex
-    /// function from above its root, so that every step comes nearer.
+    /// Time after setting off at which a distance within the run is reached, s.
     pub fn time_at(&self, place: f64) -> f64 {
+        self.passing(place, &mut None)
+    }
+
+    /// The same after one already solved for a run much like it, which is near.
+    pub fn passing(&self, place: f64, last: &mut Option<Passing>) -> f64 {
         let steady = place.clamp(0.0, self.length) / self.top_speed;
         let rise = self.rise_time;
         if rise <= 0.0 || steady <= 0.0 {
             return steady;
         }
-        let mut time = steady + rise.min(libm::sqrt(2.0 * rise * steady));
-        for _ in 0..60 {
-            let gone = -libm::expm1(-time / rise);
-            let over = time - rise * gone - steady;
-            if over <= 1e-12 * time || gone <= 0.0 {
-                break;
-            }
-            time -= over / gone;
-        }
-        time
+        let share = steady / rise;
+        let guess = match last {
+            Some(near) => near.moved(share),
+            None => share + libm::sqrt(2.0 * share).min(1.0),
+        };
+        let found = Passing::solve(share, guess);
+        *last = Some(found);
+        found.time * rise
     }
 
     /// Times between which the run is between two of its places: none when it never is, without a
     /// beginning when it starts there, without an end when it ends there.
     pub fn times_between(&self, places: (f64, f64)) -> Option<(f64, f64)> {
+        self.passing_between(places, &mut [None; 2])
+    }
+
+    /// The same after those of a run much like it.
+    pub fn passing_between(
+        &self,
+        places: (f64, f64),
+        [first, second]: &mut [Option<Passing>; 2],
+    ) -> Option<(f64, f64)> {
         let (from, to) = places;
         if to < 0.0 || from > self.length {
             return None;
@@ -68,14 +79,59 @@ impl Sprint {
         let begins = if from <= 0.0 {
             f64::NEG_INFINITY
         } else {
-            self.time_at(from)
+            self.passing(from, first)
         };
         let ends = if to >= self.length {
             f64::INFINITY
         } else {
-            self.time_at(to)
+            self.passing(to, second)
         };
         Some((begins, ends))
+    }
+}
+
+/// A time over the rise time, t - (1 - exp(-t)) = share, and the share of top speed reached by then.
+#[derive(Clone, Copy, Debug)]
+pub struct Passing {
+    share: f64,
+    time: f64,
+    gone: f64,
+}
+
+impl Passing {
+    /// Halley's method: each round leaves about the cube of what was off.
+    fn solve(share: f64, guess: f64) -> Passing {
+        let mut found = Passing {
+            share,
+            time: guess,
+            gone: 1.0,
+        };
+        for _ in 0..60 {
+            let gone = -libm::expm1(-found.time);
+            if gone <= 0.0 {
+                break;
+            }
+            let step = (found.time - gone - share) / gone;
+            let step = step / (1.0 - 0.5 * step * (1.0 - gone) / gone).max(0.5);
+            found.time = (found.time - step).max(0.25 * found.time);
+            found.gone = gone - step * (1.0 - gone);
+            if step.abs() <= 1e-5 * found.time {
+                break;
+            }
+        }
+        found
+    }
+
+    /// About the time for another share: a parabola.
+    fn moved(&self, share: f64) -> f64 {
+        let by = (share - self.share) / self.gone;
+        let bent = by - 0.5 * by * by * (1.0 - self.gone) / self.gone;
+        let guess = self.time + bent;
+        if guess > 0.5 * self.time && guess < 2.0 * self.time {
+            guess
+        } else {
+            share + libm::sqrt(2.0 * share).min(1.0)
+        }
     }
 }
 

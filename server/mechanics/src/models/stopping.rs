@@ -4,6 +4,8 @@
 //! goes from v to nothing in the time T. So T = 2 s / v and the mean deceleration is v^2 / (2 s) for
 //! every such shape; shapes differ in their peak. Elementary mechanics.
 
+use std::sync::OnceLock;
+
 /// How the deceleration rises and falls in time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Shape {
@@ -65,13 +67,24 @@ pub fn stop(speed: f64, distance: f64, shape: Shape) -> Stop {
     }
 }
 
+/// The most points of a pulse that is kept.
+const MOST_KEPT: usize = 128;
+
+/// Pulses over their mean at even shares, by the shape and how many points: the same for every stop.
+static PULSES: [[OnceLock<Vec<f64>>; MOST_KEPT]; 4] =
+    [const { [const { OnceLock::new() }; MOST_KEPT] }; 4];
+
 /// The pulse as samples `(time, acceleration)`, m/s2, with `offset` added (gravity, for what a body
 /// feels), from 0 to the stop's time.
 pub fn samples(stop: &Stop, shape: Shape, offset: f64, points: usize) -> Vec<(f64, f64)> {
-    (0..points)
-        .map(|i| {
-            let share = i as f64 / (points - 1) as f64;
-            (share * stop.time, stop.mean * shape.at(share) + offset)
-        })
-        .collect()
+    let share = |i: usize| i as f64 / (points - 1) as f64;
+    let sample = |i: usize, over_mean: f64| (share(i) * stop.time, stop.mean * over_mean + offset);
+    let mut all = Vec::with_capacity(points + 1);
+    if let Some(kept) = PULSES[shape as usize].get(points) {
+        let pulse = kept.get_or_init(|| (0..points).map(|i| shape.at(share(i))).collect());
+        all.extend(pulse.iter().enumerate().map(|(i, over)| sample(i, *over)));
+    } else {
+        all.extend((0..points).map(|i| sample(i, shape.at(share(i)))));
+    }
+    all
 }

@@ -61,73 +61,110 @@ pub fn response(axis: Axis) -> Response {
     }
 }
 
+/// Longest piece that is stepped over at once, in radians of the model's own swing: within it the response
+/// turns once at most, or by so little more that three parts in ten thousand of the peak are not hidden.
+const LONGEST_TURN: f64 = 0.2;
+
 /// The dynamic response, in g, to an acceleration given in m/s2 as straight lines between samples
 /// `(time, acceleration)`. Starts from rest and follows the body for two of its own periods after the
 /// last sample, at that sample's value.
 ///
 /// Each straight piece has an exact solution, and that is what is stepped through: no step control,
-/// the same work for the same samples.
+/// the same work for the same samples. Where the speed turns within a piece, the peak is found on it.
 pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
     let constants = response(axis);
     let (w, z) = (constants.frequency, constants.damping);
     let mut state = [0.0, 0.0];
     let mut peak = 0.0_f64;
-    // Between pieces the peak can hide by at most (0.05)^2 / 8, three parts in ten thousand.
-    let longest = 0.05 / w;
+    let longest = LONGEST_TURN / w;
     // Even samples share one step's sines and exponentials.
     let mut known: Option<Even> = None;
-    let mut follow = |from: (f64, f64), to: (f64, f64)| {
+    let mut last_step = 0.0;
+    for pair in samples.windows(2) {
+        let (from, to) = (pair[0], pair[1]);
         let span = to.0 - from.0;
         if span <= 0.0 {
-            return;
+            continue;
         }
-        let pieces = libm::ceil(span / longest).clamp(1.0, 20_000.0);
-        let count = pieces as usize;
-        let step = span / pieces;
-        let slope = (to.1 - from.1) / span;
-        if count == 1 {
-            state = Advance::new(w, z, step).piece(state, from.1, to.1);
-            peak = peak.max(state[0].abs());
-            return;
-        }
-        // Many like pieces: what one does is linear in the state, in where the ramp begins and in how far it
-        // goes, so its eight numbers do for all.
-        let rise = slope * step;
-        let near = |one: &Even| (one.step - step).abs() <= 1e-12 * step;
-        let Even {
-            free, level, ramp, ..
-        } = match known {
-            Some(one) if near(&one) => one,
-            _ => Even::new(w, z, step),
+        let pieces = if span <= longest {
+            1.0
+        } else {
+            libm::ceil(span / longest).min(20_000.0)
         };
-        known = Some(Even {
-            step,
-            free,
-            level,
-            ramp,
-        });
-        let ramp = ramp.map(|one| one * rise);
-        let [mut x, mut v] = state;
-        for i in 0..count {
+        let step = span / pieces;
+        let near = |other: f64| (other - step).abs() <= 1e-12 * step;
+        let even = match known {
+            Some(one) if near(one.step) => Some(one),
+            // One that comes alone is not worth its eight numbers.
+            _ if pieces > 1.0 || near(last_step) => Some(Even::new(w, z, step)),
+            _ => None,
+        };
+        last_step = step;
+        known = even.or(known);
+        let rise = (to.1 - from.1) / pieces;
+        for i in 0..pieces as usize {
             let a = from.1 + rise * i as f64;
-            (x, v) = (
-                (free[0][0] * x + free[1][0] * v) + (level[0] * a + ramp[0]),
-                (free[0][1] * x + free[1][1] * v) + (level[1] * a + ramp[1]),
-            );
-            peak = peak.max(x.abs());
+            let next = match &even {
+                Some(even) => even.piece(state, a, rise),
+                None => Advance::new(w, z, step).piece(state, a, a + rise),
+            };
+            peak = peak.max(next[0].abs());
+            let hidden = step * state[1].abs().max(next[1].abs());
+            if state[1] * next[1] < 0.0 && state[0].abs().max(next[0].abs()) + hidden > peak {
+                peak = peak.max(turning_point(w, z, step, (state, next), (a, rise)).abs());
+            }
+            state = next;
         }
-        state = [x, v];
-    };
-    for pair in samples.windows(2) {
-        follow(pair[0], pair[1]);
     }
-    if let Some(&(time, value)) = samples.last() {
-        follow(
-            (time, value),
-            (time + 4.0 * core::f64::consts::PI / w, value),
-        );
+    if let Some(&(_, value)) = samples.last() {
+        peak = peak.max(swings_out(w, z, state, value));
     }
     peak * w * w / GRAVITY
+}
+
+/// The place within a piece where the speed turns: a secant and then Newton's method on the exact motion. At a
+/// turning point the place is flat, so that it is exact long before the time is.
+fn turning_point(
+    w: f64,
+    z: f64,
+    step: f64,
+    (from, to): ([f64; 2], [f64; 2]),
+    (a, rise): (f64, f64),
+) -> f64 {
+    let mut time = step * from[1] / (from[1] - to[1]);
+    let mut place = from[0];
+    for _ in 0..3 {
+        let now = a + rise * time / step;
+        let [x, v] = Advance::new(w, z, time).piece(from, a, now);
+        place = x;
+        let slope = now - 2.0 * z * w * v - w * w * x;
+        // What is left of the way to the top, which would be passed by half of speed times time.
+        let more = -v / slope;
+        if !more.is_finite() || (v * more).abs() <= 1e-12 * x.abs() {
+            break;
+        }
+        time = (time + more).clamp(1e-3 * step, step);
+    }
+    place
+}
+
+/// The furthest that the model swings from a state on under a steady acceleration, in its first two turns: all
+/// later ones are less.
+fn swings_out(w: f64, z: f64, [x, v]: [f64; 2], steady: f64) -> f64 {
+    let damped = w * libm::sqrt(1.0 - z * z);
+    let rest = steady / (w * w);
+    let x0 = x - rest;
+    let b = (v + z * w * x0) / damped;
+    let turn = libm::atan2(v, damped * x0 + z * w * b);
+    let first = if turn > 0.0 {
+        turn
+    } else {
+        turn + core::f64::consts::PI
+    };
+    let (sine, cosine) = libm::sincos(first);
+    let away = libm::exp(-z * w * first / damped) * (x0 * cosine + b * sine);
+    let back = -away * libm::exp(-z * w * core::f64::consts::PI / damped);
+    (rest + away).abs().max((rest + back).abs())
 }
 
 /// What one step of a length does, linear in each of: the state, an even input of 1, and a ramp from 0 to 1.
@@ -148,6 +185,14 @@ impl Even {
             level: one.piece([0.0, 0.0], 1.0, 1.0),
             ramp: one.piece([0.0, 0.0], 0.0, 1.0),
         }
+    }
+
+    fn piece(&self, [x, v]: [f64; 2], from: f64, rise: f64) -> [f64; 2] {
+        let part = |i: usize| {
+            (self.free[0][i] * x + self.free[1][i] * v)
+                + (self.level[i] * from + self.ramp[i] * rise)
+        };
+        [part(0), part(1)]
     }
 }
 

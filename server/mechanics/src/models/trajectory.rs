@@ -1,10 +1,7 @@
 //! A body thrown in a vertical plane, with quadratic drag and a steady wind along the plane: Newton's
-//! second law with drag 1/2 rho CdA |u| u against the air, integrated by [`super::ode`].
+//! second law with drag 1/2 rho CdA |u| u against the air, followed by the slope of its path.
 
-use super::{
-    GRAVITY,
-    ode::{self, Accuracy, End, Point},
-};
+use super::hodograph::{Path, State};
 
 /// A throw.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,6 +35,9 @@ pub struct Landing {
     pub down: f64,
     /// Highest point above the landing surface, m.
     pub apex: f64,
+    /// Height there above what the throw's own height was measured from, m; more than nothing where something
+    /// upright was met.
+    pub height: f64,
 }
 
 impl Landing {
@@ -66,44 +66,49 @@ pub const NEVER_UP: &str = "The body does not rise to what it should land on: lo
 /// Longer than any fall or throw of a person.
 const LONGEST_FLIGHT: f64 = 120.0;
 
-const ACCURACY: Accuracy = Accuracy {
-    relative: 1e-9,
-    absolute: 1e-10,
-    longest_step: 0.25,
-    most_steps: 20_000,
-};
+/// More pieces than any flight of a person has.
+const MOST_PIECES: usize = 20_000;
+
+/// How close together it is looked whether the body has landed, s.
+const LOOK: f64 = 0.5;
+
+/// The same where somebody draws what is seen, s.
+const DRAW: f64 = 0.04;
+
+/// What is told of a flight on its way, if anybody wants to know.
+pub type Watch<'a> = Option<&'a mut dyn FnMut(Sample)>;
 
 /// Flies until the landing surface; none when it is not reached within two minutes or lies above the top
 /// of the flight.
 pub fn fly(throw: &Throw) -> Option<Landing> {
-    fly_and_sample(throw, |_| {})
+    fly_level(throw, None)
 }
 
-/// As [`fly`], giving each step to `observe`.
-pub fn fly_and_sample(throw: &Throw, observe: impl FnMut(Sample)) -> Option<Landing> {
+/// As [`fly`], giving moments on the way to `observe`.
+pub fn fly_and_sample(throw: &Throw, mut observe: impl FnMut(Sample)) -> Option<Landing> {
+    fly_level(throw, Some(&mut observe))
+}
+
+fn fly_level(throw: &Throw, watch: Watch) -> Option<Landing> {
     let rises = throw.speed * libm::sin(throw.angle) > 0.0;
     if throw.height < 0.0 && !rises {
         return None;
     }
     // A body whose top is still under the surface does not come down onto it.
-    fly_over(throw, |_| 0.0, observe).filter(|landing| landing.apex >= 0.0)
+    fly_over(throw, |_| 0.0, watch).filter(|landing| landing.apex >= 0.0)
 }
 
-/// As [`fly_and_sample`], onto ground whose height at each distance is given.
-pub fn fly_over(
-    throw: &Throw,
-    ground: impl Fn(f64) -> f64,
-    observe: impl FnMut(Sample),
-) -> Option<Landing> {
-    fly_until(throw, |point| over(point, &ground), observe)
+/// As [`fly`], onto ground whose height at each distance is given.
+pub fn fly_over(throw: &Throw, ground: impl Fn(f64) -> f64, watch: Watch) -> Option<Landing> {
+    fly_until(throw, |state| over(state, &ground), watch)
 }
 
-/// As [`fly_and_sample`], until level ground or an upright plane this far along, whichever is met first.
-pub fn fly_to_plane(throw: &Throw, plane: f64, observe: impl FnMut(Sample)) -> Option<Landing> {
+/// As [`fly`], until level ground or an upright plane this far along, whichever is met first.
+pub fn fly_to_plane(throw: &Throw, plane: f64, watch: Watch) -> Option<Landing> {
     fly_until(
         throw,
-        |point| over(point, &|_| 0.0).min(plane - point.y[0]),
-        observe,
+        |state| over(state, &|_| 0.0).min(plane - state.place[0]),
+        watch,
     )
 }
 
@@ -112,77 +117,112 @@ const RISING: f64 = 1.0;
 
 /// Height over the ground. The start itself lies on the surface when the height is nothing and the throw
 /// rises, so only a falling body can land.
-fn over(point: &Point<4>, ground: &impl Fn(f64) -> f64) -> f64 {
-    if point.y[3] > 0.0 {
+fn over(state: &State, ground: &impl Fn(f64) -> f64) -> f64 {
+    if state.speed[1] > 0.0 {
         RISING
     } else {
-        point.y[1] - ground(point.y[0]) + tiny(point)
-    }
-}
-
-fn fly_until(
-    throw: &Throw,
-    event: impl Fn(&Point<4>) -> f64,
-    mut observe: impl FnMut(Sample),
-) -> Option<Landing> {
-    let factor = 0.5 * throw.density * throw.drag_area / throw.mass;
-    let rate = |_: f64, y: &[f64; 4]| {
-        let (u, w) = (y[2] - throw.wind, y[3]);
-        let drag = factor * libm::sqrt(u * u + w * w);
-        [y[2], y[3], -drag * u, -GRAVITY - drag * w]
-    };
-    let start = Point {
-        t: 0.0,
-        y: [
-            0.0,
-            throw.height,
-            throw.speed * libm::cos(throw.angle),
-            throw.speed * libm::sin(throw.angle),
-        ],
-    };
-    let mut apex = throw.height;
-    let mut last = start;
-    let end = ode::integrate(rate, start, LONGEST_FLIGHT, ACCURACY, event, |point| {
-        apex = apex.max(apex_between(&last, point));
-        last = *point;
-        observe(Sample {
-            time: point.t,
-            along: point.y[0],
-            height: point.y[1].max(0.0),
-            speed: libm::hypot(point.y[2], point.y[3]),
-        });
-    });
-    match end {
-        End::Event(point) => Some(Landing {
-            distance: point.y[0],
-            time: point.t,
-            along: point.y[2],
-            down: -point.y[3],
-            apex,
-        }),
-        _ => None,
+        state.place[1] - ground(state.place[0]) + tiny(state)
     }
 }
 
 /// Lets a throw that starts level on the surface begin above zero, so that its fall is an event.
-fn tiny(point: &Point<4>) -> f64 {
-    if point.t == 0.0 { 1e-12 } else { 0.0 }
+fn tiny(state: &State) -> f64 {
+    if state.time == 0.0 { 1e-12 } else { 0.0 }
 }
 
-/// The highest point of a step, from the cubic through its ends; exact to the step's own accuracy
-/// because the top is flat.
-fn apex_between(from: &Point<4>, to: &Point<4>) -> f64 {
-    let (rise, fall) = (from.y[3], to.y[3]);
-    if rise > 0.0 && fall < 0.0 {
-        let step = to.t - from.t;
-        let share = rise / (rise - fall);
-        let (s, r) = (share, 1.0 - share);
-        // Cubic Hermite polynomial.
-        from.y[1] * (1.0 + 2.0 * s) * r * r
-            + rise * step * s * r * r
-            + to.y[1] * s * s * (3.0 - 2.0 * s)
-            - fall * step * s * s * r
-    } else {
-        from.y[1].max(to.y[1])
+/// Flies until `event` falls from above nothing.
+fn fly_until(throw: &Throw, event: impl Fn(&State) -> f64, mut watch: Watch) -> Option<Landing> {
+    let drag = 0.5 * throw.density * throw.drag_area / throw.mass;
+    let (sine, cosine) = libm::sincos(throw.angle);
+    let speed = [throw.speed * cosine, throw.speed * sine];
+    let (path, mut now) = Path::new([0.0, throw.height], speed, drag, throw.wind);
+    let spacing = if watch.is_some() { DRAW } else { LOOK };
+    let mut tell = |state: &State| {
+        if let Some(watch) = &mut watch {
+            watch(Sample {
+                time: state.time,
+                along: state.place[0],
+                height: state.place[1].max(0.0),
+                speed: libm::hypot(state.speed[0], state.speed[1]),
+            });
+        }
+    };
+    let mut apex = throw.height;
+    let mut value = event(&now);
+    tell(&now);
+    for _ in 0..MOST_PIECES {
+        // Every piece rises or falls all the way, so the top is an end of one.
+        let next = path.on(&now, path.piece(&now, spacing));
+        let here = event(&next);
+        if value > 0.0 && here <= 0.0 {
+            let met = falls(&path, &event, (now, value), (next, here));
+            tell(&met);
+            return Some(Landing {
+                distance: met.place[0],
+                time: met.time,
+                along: met.speed[0],
+                down: -met.speed[1],
+                apex: apex.max(met.place[1]),
+                height: met.place[1].max(0.0),
+            });
+        }
+        apex = apex.max(next.place[1]);
+        tell(&next);
+        (now, value) = (next, here);
+        if now.time >= LONGEST_FLIGHT {
+            break;
+        }
     }
+    None
+}
+
+/// The first state known to be past where the event falls to nothing between two: false position with the Illinois
+/// weighting, and halving where that is slow.
+fn falls(
+    path: &Path,
+    event: &impl Fn(&State) -> f64,
+    mut low: (State, f64),
+    mut high: (State, f64),
+) -> State {
+    // Closer than this no number of the state changes.
+    let close = 4e-16 * (1.0 + high.0.slope.abs());
+    let mut last_was_low = None;
+    for tried in 0..100 {
+        let (from, to) = (low.0.slope, high.0.slope);
+        let width = to - from;
+        if width <= 2.0 * close || high.1 == 0.0 {
+            break;
+        }
+        // Aimed a hair to the far side, so that both ends close in.
+        let hair = match last_was_low {
+            Some(true) => close,
+            Some(false) => -close,
+            None => 0.0,
+        };
+        let mut into = width * low.1 / (low.1 - high.1) + hair;
+        if !into.is_finite() || tried % 6 == 5 {
+            into = 0.5 * width;
+        }
+        into = into.clamp(close, width - close);
+        // From the nearer end there is less to sum.
+        let state = if into < 0.5 * width {
+            path.on(&low.0, into)
+        } else {
+            path.on(&high.0, into - width)
+        };
+        let now = event(&state);
+        if now > 0.0 {
+            low = (state, now);
+            if last_was_low == Some(true) {
+                high.1 *= 0.5;
+            }
+        } else {
+            high = (state, now);
+            if last_was_low == Some(false) {
+                low.1 *= 0.5;
+            }
+        }
+        last_was_low = Some(now > 0.0);
+    }
+    high.0
 }

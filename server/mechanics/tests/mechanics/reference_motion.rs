@@ -332,6 +332,56 @@ fn head_injury() {
     );
 }
 
+/// The closed form of the moment that loads most, beside the swing itself as the solver follows it (which scipy.rs
+/// holds against RK45): nothing on the way is felt more, and the two pass that angle together.
+#[test]
+fn the_bottom_of_a_swing_is_where_the_solver_finds_it() {
+    for (length, release_angle, drag_area) in [
+        (9.0, 1.0, 0.6),
+        (4.0, 1.5, 0.3),
+        (30.0, 0.2, 1.2),
+        (70.0, 0.8, 3.0),
+    ] {
+        let pendulum = Pendulum {
+            length,
+            release_angle,
+            mass: 60.0,
+            drag_area,
+            density: STANDARD_DENSITY,
+        };
+        let most = pendulum.most_felt().unwrap();
+        let mut last = None;
+        let mut passed = false;
+        assert!(
+            pendulum.swing(most.time + pendulum.small_period() / 8.0, |m| {
+                assert!(m.felt <= most.felt * (1.0 + 1e-9), "{m:?} {most:?}");
+                if let Some((time, angle, speed)) = last
+                    && m.time >= most.time
+                    && !passed
+                {
+                    // Between two steps both go nearly straight.
+                    let share = (most.time - time) / (m.time - time);
+                    let between = |from: f64, to: f64| from + (to - from) * share;
+                    passed = true;
+                    close(between(angle, m.angle) - most.angle + 1.0, 1.0, 2e-3);
+                    close(between(speed, m.speed), most.speed, 2e-3);
+                }
+                last = Some((m.time, m.angle, m.speed));
+            })
+        );
+        assert!(passed);
+    }
+    // Nobody is thrown from the bottom.
+    let still = Pendulum {
+        length: 9.0,
+        release_angle: 0.0,
+        mass: 60.0,
+        drag_area: 0.6,
+        density: STANDARD_DENSITY,
+    };
+    assert_eq!(still.most_felt(), None);
+}
+
 #[test]
 fn pendulums() {
     // Without drag a swing from angle a feels g (3 - 2 cos a) at the bottom and moves at

@@ -171,6 +171,10 @@ impl Sweep {
 
     pub fn muzzle(&self, share: f64) -> Place {
         let (firer, aim) = self.at(share);
+        self.ahead_of(firer, aim)
+    }
+
+    fn ahead_of(&self, firer: Place, aim: Place) -> Place {
         [
             firer[0] + self.reach * aim[0],
             firer[1] + self.reach * aim[1],
@@ -188,9 +192,10 @@ impl Sweep {
             safe: -1.0,
             cases: f64::INFINITY,
         };
+        let mut loudest = [(f64::INFINITY, f64::NEG_INFINITY); 3];
         for &share in &self.shares {
             let (firer, aim) = self.at(share);
-            let muzzle = self.muzzle(share);
+            let muzzle = self.ahead_of(firer, aim);
             for (who, person) in self.people.iter().enumerate() {
                 let Some(person) = person else { continue };
                 let place = person.at(share);
@@ -204,10 +209,15 @@ impl Sweep {
                 };
                 least(&mut found.margin, distance - stand_off);
                 least(&mut found.distance[who], distance);
-                most(
-                    &mut found.loudness[who],
-                    self.forward * along - libm::log(distance),
-                );
+                // Nothing that is further off and less ahead than what was heard is louder.
+                let (near, ahead_of) = &mut loudest[who];
+                if distance < *near || along > *ahead_of {
+                    let loud = self.forward * along - libm::log(distance);
+                    if loud > found.loudness[who] {
+                        found.loudness[who] = loud;
+                        (*near, *ahead_of) = (distance, along);
+                    }
+                }
                 if let Some(safe) = self.safe {
                     let held = [
                         firer[0] + self.reach * safe[0],
@@ -232,7 +242,7 @@ impl Sweep {
                     let gone = (from[0] * way[0] + from[1] * way[1]).clamp(0.0, range);
                     least(
                         &mut found.cases,
-                        libm::hypot(from[0] - gone * way[0], from[1] - gone * way[1]),
+                        length([from[0] - gone * way[0], from[1] - gone * way[1]]),
                     );
                 }
             }
@@ -328,5 +338,10 @@ impl Person {
 
 fn apart(from: Place, to: Place) -> (Place, f64) {
     let way = [to[0] - from[0], to[1] - from[1]];
-    (way, libm::hypot(way[0], way[1]).max(NEAREST))
+    (way, length(way).max(NEAREST))
+}
+
+/// These lengths neither overflow nor vanish squared.
+fn length(way: Place) -> f64 {
+    libm::sqrt(way[0] * way[0] + way[1] * way[1])
 }

@@ -1,10 +1,12 @@
 //! The run past an effect and the firing as times: where the runner is, and how likely inside the stand-off.
 //! Knows no check and no limit, and nothing of what makes the effect.
 
+use std::sync::LazyLock;
+
 use crate::{
     models::{
-        spread::normal_inside,
-        sprint::{Sprint, chord},
+        spread::{normal_inside, normal_inside_each},
+        sprint::{Passing, Sprint, chord},
     },
     reading::Values,
 };
@@ -12,6 +14,28 @@ use crate::{
 /// Points to each side of the middle of the speeds, and how many deviations they reach.
 const HALF_POINTS: i32 = 36;
 const REACH: f64 = 6.0;
+
+/// The points and their weights: every fourth, those half way between, and the rest. For a smooth sum each round
+/// doubles its good digits.
+static SPEEDS: LazyLock<[Vec<(f64, f64)>; 3]> = LazyLock::new(|| {
+    let mut rounds = [const { Vec::new() }; 3];
+    for i in -HALF_POINTS..=HALF_POINTS {
+        let x = REACH * f64::from(i) / f64::from(HALF_POINTS);
+        let round = match i.rem_euclid(4) {
+            0 => 0,
+            2 => 1,
+            _ => 2,
+        };
+        rounds[round].push((x, libm::exp(-0.5 * x * x)));
+    }
+    rounds
+});
+
+/// Where the second round leaves the sum this near to the first, the third would change no digit that counts.
+const NEAR: f64 = 1e-7;
+
+/// A chance so far below the smallest that is claimed counts as none.
+const NOTHING: f64 = 1e-13;
 
 /// Nobody runs slower than this, m/s: a slower draw would be a fall, which is not in the spread.
 const SLOWEST: f64 = 0.3;
@@ -81,10 +105,15 @@ impl Scene {
 
     /// Time of the effect after the runner sets off; none when the mark is never passed.
     fn fired(&self, sprint: &Sprint) -> Option<f64> {
+        self.fired_after(sprint, &mut None)
+    }
+
+    /// The same after one for a run much like it.
+    fn fired_after(&self, sprint: &Sprint, last: &mut Option<Passing>) -> Option<f64> {
         match self.cue {
             Cue::Clock(after) => Some(after + self.fire_delay - self.reaction),
             Cue::Mark(place) => {
-                (place <= sprint.length).then(|| sprint.time_at(place) + self.fire_delay)
+                (place <= sprint.length).then(|| sprint.passing(place, last) + self.fire_delay)
             }
         }
     }
@@ -159,10 +188,7 @@ impl Scene {
     /// inside at any moment from then until `late` after it.
     pub fn chances(&self, radius: f64, late: f64) -> Option<[f64; 2]> {
         self.over_speeds(radius, |from, to, fired, deviation| {
-            [
-                normal_inside(from, to, fired, deviation),
-                normal_inside(from - late, to, fired, deviation),
-            ]
+            normal_inside_each([from, from - late], to, fired, deviation)
         })
     }
 
@@ -174,7 +200,8 @@ impl Scene {
     }
 
     /// Chances over how the speed varies. At a given speed, from the times of coming in, of leaving, of the
-    /// effect and its deviation, each is normal in time and exact; speeds are summed by the trapezium rule.
+    /// effect and its deviation, each is normal in time and exact; speeds are summed by the trapezium rule, with as
+    /// many points as it takes.
     fn over_speeds<const N: usize>(
         &self,
         radius: f64,
@@ -185,11 +212,14 @@ impl Scene {
             return Some([0.0; N]);
         };
         let deviation = self.deviation();
-        let at = |deviations: f64| {
+        let mut passed = [None; 2];
+        let mut marked = None;
+        let mut at = |deviations: f64| {
             let sprint = self.at_speed(deviations);
-            let (Some((from, to)), Some(fired)) =
-                (sprint.times_between(places), self.fired(&sprint))
-            else {
+            let (Some((from, to)), Some(fired)) = (
+                sprint.passing_between(places, &mut passed),
+                self.fired_after(&sprint, &mut marked),
+            ) else {
                 return [0.0; N];
             };
             chances(from, to, fired, deviation)
@@ -198,14 +228,21 @@ impl Scene {
             return Some(at(0.0));
         }
         let (mut sums, mut weights) = ([0.0; N], 0.0);
-        for i in -HALF_POINTS..=HALF_POINTS {
-            let x = REACH * f64::from(i) / f64::from(HALF_POINTS);
-            let weight = libm::exp(-0.5 * x * x);
-            let found = at(x);
-            for (sum, found) in sums.iter_mut().zip(found) {
-                *sum += weight * found;
+        let mut before = None;
+        for round in &*SPEEDS {
+            for (x, weight) in round {
+                for (sum, found) in sums.iter_mut().zip(at(*x)) {
+                    *sum += weight * found;
+                }
+                weights += weight;
             }
-            weights += weight;
+            let means = sums.map(|sum| sum / weights);
+            let near =
+                |(one, other): (&f64, &f64)| (one - other).abs() <= NEAR * one.abs() + NOTHING;
+            if before.is_some_and(|before: [f64; N]| means.iter().zip(&before).all(near)) {
+                break;
+            }
+            before = Some(means);
         }
         Some(sums.map(|sum| (sum / weights).clamp(0.0, 1.0)))
     }

@@ -3,7 +3,7 @@
 use crate::{
     models::{
         GRAVITY, atmosphere,
-        trajectory::{self, Landing, Sample, Throw},
+        trajectory::{self, Landing, Throw, Watch},
     },
     reading::Values,
 };
@@ -61,7 +61,7 @@ impl Jump {
 
     /// Flies until the landing's slope, its slope drawn on beyond its far end, or the ground past its foot; short of
     /// its near edge, until the ground or the face under that edge.
-    pub fn fly(&self, observe: impl FnMut(Sample)) -> Option<Met> {
+    pub fn fly(&self, watch: Watch) -> Option<Met> {
         // First to the plane of the near edge, so that no step can leap the face.
         let (at_plane, height) = reach(&self.throw, self.gap)?;
         let arrives = (at_plane.distance - self.gap).abs() < AT_PLANE;
@@ -76,10 +76,10 @@ impl Jump {
                         self.surface(along)
                     }
                 },
-                observe,
+                watch,
             )?
         } else {
-            trajectory::fly_to_plane(&self.throw, self.gap, observe)?
+            trajectory::fly_to_plane(&self.throw, self.gap, watch)?
         };
         let place = if struck {
             Place::Face {
@@ -113,7 +113,7 @@ impl Jump {
 
     /// Where landings scatter about.
     fn place(&self) -> Option<f64> {
-        Some(self.placed(&self.fly(|_| {})?))
+        Some(self.placed(&self.fly(None)?))
     }
 
     /// Where a landing counts as being: a jump that comes short is placed where it sinks past the edge's height, for
@@ -123,7 +123,7 @@ impl Jump {
         if matches!(met.place, Place::Slope | Place::Beyond) {
             return met.landing.distance;
         }
-        let level = trajectory::fly_over(&self.throw, |_| self.edge, |_| {});
+        let level = trajectory::fly_over(&self.throw, |_| self.edge, None);
         let sinks = level.map_or(met.landing.distance, |level| level.distance);
         match met.place {
             Place::Face { under } if sinks >= self.gap => self.gap - under,
@@ -134,6 +134,13 @@ impl Jump {
     /// The slowest take-off that lands this far past the near edge and clears that edge on the way.
     pub fn slowest(&self, margin: f64) -> Option<f64> {
         let lands = self.speed_for(self.gap + margin)?;
+        // Whoever is over the edge at that speed could clear it at a lower one.
+        let mut throw = self.throw;
+        throw.speed = lands;
+        let clears = self.height_over(&throw, self.gap, self.edge);
+        if clears.is_some_and(|height| height >= 0.0) {
+            return Some(lands);
+        }
         Some(lands.max(self.speed_for(self.gap)?))
     }
 
@@ -147,29 +154,45 @@ impl Jump {
             return None;
         }
         let over = |speed: f64| {
-            // Up to the place nothing is in the way; there, whatever height is left is the answer.
             let mut throw = self.throw;
             throw.speed = speed;
-            // A deep floor lets the flight go on to the place whatever its height.
-            throw.height += DEEP;
-            let (end, height) = reach(&throw, along)?;
-            ((end.distance - along).abs() < AT_PLANE).then_some(height - DEEP - target)
+            self.height_over(&throw, along, target)
         };
         let mut before = libm::sqrt(GRAVITY * along * along / room);
         let mut at_before = over(before)?;
-        let mut now = before * 1.02;
+        // The first step by the slope without drag, the others by secants.
+        let slope = GRAVITY * along * along / (c * c * before * before * before);
+        let mut now = before - at_before / slope;
+        if at_before == 0.0 {
+            return Some(before);
+        }
         for _ in 0..12 {
+            if !(now.is_finite() && now > 0.0 && now < 200.0) {
+                return None;
+            }
             let at_now = over(now)?;
-            if at_now.abs() < 1e-5 || at_now == at_before {
+            if at_now == at_before {
                 return Some(now);
             }
             let next = now - at_now * (now - before) / (at_now - at_before);
-            if !(next.is_finite() && next > 0.0 && next < 200.0) {
-                return None;
+            if at_now.abs() < 1e-5 {
+                return Some(next);
             }
             (before, at_before, now) = (now, at_now, next);
         }
         None
+    }
+
+    /// Height of a flight over a place along at a height; none when it never gets there. Up to there nothing is in
+    /// the way.
+    fn height_over(&self, throw: &Throw, along: f64, target: f64) -> Option<f64> {
+        // A deep floor lets the flight go on to the place whatever its height.
+        let deep = Throw {
+            height: throw.height + DEEP,
+            ..*throw
+        };
+        let (end, height) = reach(&deep, along)?;
+        ((end.distance - along).abs() < AT_PLANE).then_some(height - DEEP - target)
     }
 }
 
@@ -181,9 +204,8 @@ const AT_PLANE: f64 = 1e-6;
 
 /// Flies until level ground or an upright plane, with the height there.
 fn reach(throw: &Throw, along: f64) -> Option<(Landing, f64)> {
-    let mut height = 0.0;
-    let landing = trajectory::fly_to_plane(throw, along, |sample| height = sample.height)?;
-    Some((landing, height))
+    let landing = trajectory::fly_to_plane(throw, along, None)?;
+    Some((landing, landing.height))
 }
 
 /// What a jump comes down on.

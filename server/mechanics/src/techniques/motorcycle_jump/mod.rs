@@ -113,7 +113,7 @@ fn compute(moved: &Values, scatter: Option<Scatter>, windows: &Windows) -> Compu
     let number = |name| moved.number(name);
     let jump = Jump::read(moved);
     let margin = number("edge_margin");
-    let met = jump.as_ref().and_then(|jump| jump.fly(|_| {}));
+    let met = jump.as_ref().and_then(|jump| jump.fly(None));
     let landing = met.map(|met| met.landing);
     if let Some(landing) = &landing {
         out.set("landing_distance", landing.distance);

@@ -18,7 +18,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     };
     let mut path = Recorder::new();
     let mut last: Option<Sample> = None;
-    let met = jump.fly(|sample| {
+    let met = jump.fly(Some(&mut |sample| {
         // A strong headwind can carry it back, which a curve over distance cannot show.
         if last.is_some_and(|before| sample.along < before.along) {
             return;
@@ -37,7 +37,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
         }
         path.push(sample.along, [sample.height, sample.speed]);
         last = Some(sample);
-    });
+    }));
     if met.is_none() {
         return Vec::new();
     }
@@ -104,7 +104,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             );
         }
     }
-    let met = Jump::read(values).and_then(|jump| Some((jump, jump.fly(|_| {})?)));
+    let met = Jump::read(values).and_then(|jump| Some((jump, jump.fly(None)?)));
     match met.map(|(jump, met)| (jump, met.place, met.landing.distance)) {
         Some((jump, Place::Ground, distance)) => say_so(
             "short",

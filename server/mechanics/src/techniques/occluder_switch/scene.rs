@@ -1,8 +1,10 @@
 //! The shot as geometry: where the camera, the occluder and both people are at any time, and what that
 //! hides. Knows no check and no limit.
 
+use core::cell::OnceCell;
+
 use crate::{
-    models::camera::{self, Body, Occluder, Plan},
+    models::camera::{self, Body, Occluder, Plan, Sight},
     reading::Values,
 };
 
@@ -63,9 +65,13 @@ pub(super) struct Scene {
     move_from: f64,
     move_time: f64,
     pan: (f64, f64),
+    /// Sines and cosines of both, and of half the field.
+    turned: [(f64, f64); 3],
     half_field: f64,
     occluder: Occluder,
     occluder_speed: f64,
+    /// Cover of the actor and of the double at the looks over the whole shot.
+    looked: OnceCell<Vec<(f64, [f64; 2])>>,
 }
 
 impl Scene {
@@ -73,6 +79,8 @@ impl Scene {
         let n = |name| values.number(name);
         let (middle, half) = (n("occluder_offset")?, 0.5 * n("occluder_width")?);
         let front = n("occluder_distance")?;
+        let pan = (n("pan_start")?, n("pan_end")?);
+        let half_field = camera::half_field(n("focal_length")?, n("sensor_width")?);
         Some(Scene {
             actor: Walk::new(
                 [n("actor_start_across")?, n("actor_start_away")?],
@@ -94,8 +102,10 @@ impl Scene {
             travel: [n("camera_travel_across")?, n("camera_travel_away")?],
             move_from: n("camera_move_start")?,
             move_time: n("camera_move_time")?,
-            pan: (n("pan_start")?, n("pan_end")?),
-            half_field: camera::half_field(n("focal_length")?, n("sensor_width")?),
+            pan,
+            turned: [pan.0, pan.1, half_field].map(libm::sincos),
+            half_field,
+            looked: OnceCell::new(),
             occluder: Occluder {
                 across: (middle - half, middle + half),
                 away: (front, front + n("occluder_thickness")?),
@@ -135,25 +145,53 @@ impl Scene {
         }
     }
 
+    fn sight(&self, time: f64) -> Sight {
+        Sight::new(&self.occluder(time), self.eye(time))
+    }
+
     /// How far inside the cover somebody is, m at the body.
     pub fn cover(&self, walk: &Walk, time: f64) -> f64 {
-        camera::cover(
-            &self.occluder(time),
-            self.eye(time),
-            self.camera_height,
-            &self.body(walk, time),
-        )
+        self.sight(time)
+            .cover(self.camera_height, &self.body(walk, time))
+    }
+
+    fn covers(&self, time: f64) -> [f64; 2] {
+        let sight = self.sight(time);
+        [&self.actor, &self.double]
+            .map(|walk| sight.cover(self.camera_height, &self.body(walk, time)))
+    }
+
+    /// Spans over the whole shot of something made of both covers, whose looks are shared.
+    fn covered(&self, f: impl Fn([f64; 2]) -> f64) -> Vec<(f64, f64)> {
+        let looked = self.looked.get_or_init(|| {
+            camera::looks(&self.times(0.0, self.shot_length), STEP)
+                .into_iter()
+                .map(|at| (at, self.covers(at)))
+                .collect()
+        });
+        let looks = looked
+            .iter()
+            .map(|(at, covers)| (*at, f(*covers)))
+            .collect();
+        camera::spans_of(|time| f(self.covers(time)), looks)
     }
 
     /// The same, where being out of the picture hides as well.
     fn unseen(&self, walk: &Walk, time: f64) -> f64 {
-        let out = camera::outside(
-            self.eye(time),
-            self.bearing(time),
-            self.half_field,
-            &self.body(walk, time),
-        );
-        self.cover(walk, time).max(out)
+        let body = self.body(walk, time);
+        let eye = self.eye(time);
+        let moved = self.moved(time);
+        let bearing = if moved <= 0.0 || self.pan.0 == self.pan.1 {
+            self.turned[0]
+        } else if moved >= 1.0 {
+            self.turned[1]
+        } else {
+            libm::sincos(self.bearing(time))
+        };
+        let out = camera::outside_by(eye, bearing, self.turned[2], &body);
+        Sight::new(&self.occluder(time), eye)
+            .cover(self.camera_height, &body)
+            .max(out)
     }
 
     /// Times between `from` and `to` where something starts or stops, so that all between is smooth.
@@ -178,28 +216,20 @@ impl Scene {
 
     /// The longest time in which both are wholly hidden.
     pub fn window(&self) -> Option<(f64, f64)> {
-        let both = |time| {
-            self.cover(&self.actor, time)
-                .min(self.cover(&self.double, time))
-        };
-        self.spans(both, 0.0, self.shot_length)
+        self.covered(|[actor, double]| actor.min(double))
             .into_iter()
             .max_by(|a, b| (a.1 - a.0).total_cmp(&(b.1 - b.0)))
     }
 
     /// The window over the time in which anything of the two passes the occluder's edges.
     pub fn hidden_share(&self, from: f64, to: f64) -> f64 {
-        let around = |walk: &Walk, time: f64| {
-            self.spans(
-                |at| self.cover(walk, at) + 2.0 * self.radius,
-                0.0,
-                self.shot_length,
-            )
-            .into_iter()
-            .find(|span| span.0 <= time && time <= span.1)
+        let around = |who: usize, time: f64| {
+            self.covered(|covers| covers[who] + 2.0 * self.radius)
+                .into_iter()
+                .find(|span| span.0 <= time && time <= span.1)
         };
-        let begun = around(&self.actor, from).map_or(from, |span| span.0);
-        let done = around(&self.double, to).map_or(to, |span| span.1);
+        let begun = around(0, from).map_or(from, |span| span.0);
+        let done = around(1, to).map_or(to, |span| span.1);
         if done > begun {
             ((to - from) / (done - begun)).min(1.0)
         } else {

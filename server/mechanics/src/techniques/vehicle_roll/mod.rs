@@ -164,7 +164,7 @@ fn driver(values: &Values, roll: &Roll, out: &mut Computed) {
     out.set("driver_mean", stop.mean);
     out.set("driver_peak", stop.peak);
     out.set_if("driver_side", roll.most(|strike| strike.sideways(give)));
-    out.set_if("driver_risk", roll.most(|strike| strike.risk(give)));
+    out.set_if("driver_risk", roll.most_risk(give));
 }
 
 /// The whole car stops on one corner of the roof, over what the metal gives; seat and belt do not help it.

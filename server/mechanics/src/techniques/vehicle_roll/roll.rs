@@ -156,11 +156,6 @@ impl Strike {
         }
         let stop = stopping::stop(change, give, Shape::HalfSine);
         let pulse = stopping::samples(&stop, Shape::HalfSine, 0.0, SAMPLES);
-        let spine = if self.head < 0.0 {
-            Axis::Footward
-        } else {
-            Axis::Headward
-        };
         let pair = |axis, part: f64| {
             let share = (part / change).abs();
             (
@@ -168,7 +163,35 @@ impl Strike {
                 tolerance::response(axis).limits[0],
             )
         };
-        tolerance::combined_risk(&[pair(Axis::Sideways, self.side), pair(spine, self.head)])
+        tolerance::combined_risk(&[
+            pair(Axis::Sideways, self.side),
+            pair(self.spine(), self.head),
+        ])
+    }
+
+    /// No less than that risk: nothing shakes a body further than twice as far as it would press it in the end.
+    fn risk_at_most(&self, give: f64) -> f64 {
+        let change = self.change();
+        if change <= 0.0 {
+            return 0.0;
+        }
+        let peak = stopping::stop(change, give, Shape::HalfSine).peak / GRAVITY;
+        let pair = |axis, part: f64| {
+            let share = (part / change).abs();
+            (2.0 * share * peak, tolerance::response(axis).limits[0])
+        };
+        tolerance::combined_risk(&[
+            pair(Axis::Sideways, self.side),
+            pair(self.spine(), self.head),
+        ])
+    }
+
+    fn spine(&self) -> Axis {
+        if self.head < 0.0 {
+            Axis::Footward
+        } else {
+            Axis::Headward
+        }
     }
 }
 
@@ -186,6 +209,21 @@ impl Roll {
     /// The most that any strike gives by some measure: the hardest in one is not so in each.
     pub fn most(&self, measure: impl Fn(&Strike) -> f64) -> Option<f64> {
         self.strikes.iter().map(measure).reduce(f64::max)
+    }
+
+    /// The same for the risk: strikes that cannot have the most are not looked at.
+    pub fn most_risk(&self, give: f64) -> Option<f64> {
+        let hardest = |one: &&Strike, other: &&Strike| {
+            one.risk_at_most(give).total_cmp(&other.risk_at_most(give))
+        };
+        let first = self.strikes.iter().max_by(hardest)?;
+        let mut most = first.risk(give);
+        for strike in &self.strikes {
+            if strike.risk_at_most(give) > most && strike != first {
+                most = most.max(strike.risk(give));
+            }
+        }
+        Some(most)
     }
 }
 

@@ -144,15 +144,7 @@ pub(super) fn swing_bottom(pendulum: &Pendulum) -> Option<Moment> {
             felt: GRAVITY,
         });
     }
-    let mut worst: Option<Moment> = None;
-    // Past the bottom all grows less, and a step is a sixtieth of a swing: so little further shows it.
-    let past = -0.5 * pendulum.release_angle;
-    let finished = pendulum.swing_until(0.5 * period(pendulum), past, |moment| {
-        if worst.is_none_or(|seen| moment.felt > seen.felt) {
-            worst = Some(moment);
-        }
-    });
-    if finished { worst } else { None }
+    pendulum.most_felt()
 }
 
 /// Pull at the winch over pull at the body while lifting past the sheaves.
