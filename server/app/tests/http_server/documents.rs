@@ -82,6 +82,10 @@ GET /productions/{production}/changes
 GET /productions/{production}/trail
 GET /productions/{production}/trail/checkpoint
 GET /productions/{production}/trail/proof
+GET /productions/{production}/trail/witnesses
+POST /productions/{production}/trail/witnesses
+POST /productions/{production}/trail/witnesses/{witness}/remove
+POST /productions/{production}/trail/cosignatures
 GET /productions/{production}/trail/consistency
 GET /productions/{production}/trail/export
 GET /productions/{production}/gags/{gag}/at
