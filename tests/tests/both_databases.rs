@@ -41,7 +41,7 @@ fn story(database: &str) -> Result<(), Trouble> {
         &coordinator,
         &format!("/productions/{}/gags", coordinator.production),
     )?;
-    assert_eq!(gags.len(), 14);
+    assert_eq!(gags.len(), 22);
     let cleared = by_state(&gags, "cleared").ok_or("no gag of the demo is cleared")?;
     let id = text(cleared, "/id");
     let (status, page) = coordinator.get(&format!("/gags/{id}"))?;

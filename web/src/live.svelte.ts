@@ -46,6 +46,7 @@ class Live {
   #changed = new Set<string>();
 
   start(): void {
+    this.now = serverNow();
     setInterval(() => {
       this.now = serverNow();
     }, 30_000);

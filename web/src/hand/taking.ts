@@ -109,6 +109,7 @@ function claimOf(handed: Handed): Claim {
       throw unreadable();
     const kind = PATHS.find(([path]) => path.test(asked.path))?.[1];
     if (!kind || typeof asked.body !== 'object' || asked.body === null) throw unreadable();
+    if (kind === 'day_mark') payloadOf(String(asked.body.jws));
     const named = /^\/gags\/([^/]+)\//.exec(asked.path)?.[1] ?? asked.body.gag;
     return {
       kind,

@@ -73,7 +73,6 @@ export interface QueuedWrite {
   problem?: ProblemBody;
 }
 
-/** What came from another phone by code or file, kept until the server has it or refuses it. */
 /** What may travel from phone to phone; the medic's looks stay off other people's phones. */
 export type HandedKind =
   | 'sign_off'
@@ -92,6 +91,7 @@ export type HandedKind =
   | 'go'
   | 'take_end';
 
+/** What came from another phone by code or file, kept until the server has it or refuses it. */
 export interface HandedItem {
   /** The author's own Idempotency-Key, so that the same thing from two carriers is one thing. */
   key: string;

@@ -9,6 +9,7 @@ import { session } from '../session.svelte.ts';
 import { existingKey, publicKey } from '../sign/device-key.ts';
 import { t } from '../texts/index.ts';
 import { spokenClearance } from '../texts/spoken.ts';
+import type { QueuedWrite } from './database.ts';
 import { outbox } from './outbox.svelte.ts';
 import { overlay } from './overlay.ts';
 import type { Read } from './reads.svelte.ts';
@@ -65,8 +66,20 @@ function known(devices: Device[]): Device[] {
 /** An old answer that nobody could judge anew: whatever it says, no go is called on it. */
 function unjudged(said: Judged, heardAt: number): Judged {
   const because = { kind: 'plan' as const, about: '', reason: t.onDay.unjudged, remedy: t.onDay.unjudgedFix };
-  const go = { ...said.clearance.go, may: false, why_not: [because, ...said.clearance.go.why_not] };
+  const known = said.clearance.go;
+  const open = known.open && { ...known.open, lapsed: [because.reason, ...known.open.lapsed] };
+  const go = { ...known, may: false, why_not: [because, ...known.why_not], open };
   return { ...said, clearance: { ...said.clearance, go }, unjudgedSince: new Date(heardAt) };
+}
+
+/** What waits, and the stops and goes that the server took after the page shown was asked for: they are not in it, and
+ *  if the signal goes before it is read again they must not be gone. */
+function stillUnseen(items: readonly QueuedWrite[], begunAt: number): QueuedWrite[] {
+  const unseen = (one: QueuedWrite) =>
+    one.state === 'sent' &&
+    (isStop(one.label.kind) || one.label.kind === 'go') &&
+    (one.settled_at ?? 0) >= begunAt;
+  return items.map((one) => (unseen(one) ? { ...one, state: 'waiting' } : one));
 }
 
 export function judged(read: Read<GagPage>): Judged | undefined {
@@ -81,13 +94,14 @@ export function judged(read: Read<GagPage>): Judged | undefined {
     judgedAt: undefined,
     unjudgedSince: undefined,
   };
-  const old = serverNow().getTime() - read.fetchedAt > FRESH_FOR;
+  // An age below nothing is a clock that was set, and as good as any other.
+  const old = Math.abs(serverNow().getTime() - read.fetchedAt) > FRESH_FOR;
   const waiting = [...outbox.items, ...outbox.handed].some((one) => one.state === 'waiting');
   if (!core.ready) return old || waiting ? unjudged(asSaid, read.fetchedAt) : asSaid;
   try {
     const me = session.membership?.person.id ?? '';
     const laid = overlay(page, {
-      writes: outbox.items,
+      writes: stillUnseen(outbox.items, read.begunAt),
       handed: outbox.handed.filter((one) => one.verified || isStop(one.kind)),
       me,
       devices: known([...(session.page?.value?.devices ?? []), ...ownKey.of(page.gag.production, me)]),
@@ -97,7 +111,7 @@ export function judged(read: Read<GagPage>): Judged | undefined {
     return {
       page: laid.page,
       clearance: core.clearance(laid.page.case, now),
-      pending: laid.counted,
+      pending: waiting ? laid.counted : 0,
       apart: laid.apart,
       judgedAt: now,
       unjudgedSince: undefined,

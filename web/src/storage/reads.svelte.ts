@@ -38,6 +38,8 @@ export class Read<T> {
   /** The last attempt found no server: what is shown is what this phone kept. */
   unreachable = $state(false);
   loading = $state(true);
+  /** When the request behind what is shown was made, by the device's own clock: what was written since may not be in it. */
+  begunAt = 0;
   /** When the server was last asked, whatever came of it; 0 when what is kept is known to be old. */
   askedAt = 0;
   #running: Promise<void> | undefined;
@@ -65,6 +67,7 @@ export class Read<T> {
     if (kept && this.value === undefined) {
       this.value = kept.value as T;
       this.fetchedAt = kept.fetched_at;
+      this.begunAt = kept.fetched_at - (serverNow().getTime() - Date.now());
     }
   }
 
@@ -85,9 +88,11 @@ export class Read<T> {
   async #fetch(): Promise<void> {
     this.loading = true;
     const key = this.#key;
+    const begun = Date.now();
     try {
       const value = (await (await send(this.path)).json()) as T;
       if (this.#letGo) return;
+      this.begunAt = begun;
       await this.#keep(key, value);
       this.unreachable = false;
       this.problem = undefined;
@@ -115,6 +120,7 @@ export class Read<T> {
 
   /** Takes an answer that came with a write, so the screen need not ask again. */
   adopt(value: T): Promise<void> {
+    this.begunAt = Date.now();
     return this.#keep(this.#key, value);
   }
 }

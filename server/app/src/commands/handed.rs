@@ -104,14 +104,17 @@ pub fn told_to_carrier<T>(
     request: &HandedRequest,
     outcome: Result<T, CommandError>,
 ) -> Result<T, CommandError> {
-    let Err(CommandError::Forbidden { permission, .. }) = outcome else {
+    let Err(CommandError::Forbidden { permission, why }) = outcome else {
         return outcome;
     };
     let author = people::get(conn, request.production, request.person)?;
     let name = author.map_or_else(|| "Its author".to_owned(), |stored| stored.person.name);
-    let why = format!(
-        "{name}, who made this, may not {} as it asks; someone who may must do it",
-        permission.sentence()
-    );
+    let why = match why {
+        Some(why) => format!("{name}, who made this, may not: {why}; someone who may must do it"),
+        None => format!(
+            "{name}, who made this, may not {} as it asks; someone who may must do it",
+            permission.sentence()
+        ),
+    };
     Err(HandedError::NotAllowed(why).into())
 }

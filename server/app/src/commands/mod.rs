@@ -17,7 +17,7 @@ pub mod people;
 pub mod photographs;
 pub mod plans;
 pub mod policies;
-mod problems;
+pub(crate) mod problems;
 pub mod productions;
 pub(crate) mod record;
 pub mod resolutions;

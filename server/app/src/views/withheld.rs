@@ -3,7 +3,7 @@
 //! readers who may not read such data get how each requirement stands and not why. Must not judge.
 
 use gagwright_casting::{Requirement, Verdict};
-use gagwright_clearance::{BlockKind, Clearance};
+use gagwright_clearance::{BlockKind, Clearance, case::DayBlockKind};
 
 use crate::{commands::Actor, permissions::Permission};
 
@@ -53,6 +53,12 @@ pub fn in_clearance(reader: &Actor, judged: &mut Clearance) {
 /// Withholds every one of them, for what is written down and shown to whoever comes.
 pub fn from_everyone(judged: &mut Clearance) {
     throughout(judged, |verdict| hidden(verdict, |_| true));
+    // Who is stood down, and by whose look, is the performer's to have erased.
+    for block in judged.day.blocks.iter_mut().chain(&mut judged.go.why_not) {
+        if matches!(block.kind, DayBlockKind::StoodDown | DayBlockKind::Look) {
+            block.reason = WITHHELD.to_owned();
+        }
+    }
 }
 
 fn throughout(judged: &mut Clearance, mut hide: impl FnMut(&mut Verdict) -> Vec<String>) {
@@ -67,6 +73,9 @@ fn throughout(judged: &mut Clearance, mut hide: impl FnMut(&mut Verdict) -> Vec<
             );
         }
     }
+    told.retain(|(_, reason)| !reason.is_empty());
+    // A reason may begin as a shorter one does.
+    told.sort_by_key(|(_, reason)| std::cmp::Reverse(reason.len()));
     let blocks = judged.blocks.iter_mut();
     let blocks = blocks
         .filter(|block| block.kind == BlockKind::Performer)

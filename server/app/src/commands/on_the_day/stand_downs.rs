@@ -1,5 +1,5 @@
-//! Standing somebody down, and bringing them back. Anybody stands themselves down; the coordinator and the
-//! medic stand anybody down. Nobody says why, here or in the trail.
+//! Standing somebody down, and bringing them back. Anybody stands themselves down; the coordinator, the
+//! medic, production and a guardian stand anybody down. Nobody says why, here or in the trail.
 
 use gagwright_clearance::{
     RecordId,
@@ -19,7 +19,7 @@ use crate::{
 /// Stands somebody down.
 ///
 /// # Errors
-/// For somebody else without the coordinator's, the production's or the medic's hat; for nobody on the roster; or when
+/// For somebody else without the coordinator's, the medic's, the production's or a guardian's hat; for nobody on the roster; or when
 /// the id is taken.
 pub fn stand_down(
     conn: &mut Connection,

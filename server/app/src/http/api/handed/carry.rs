@@ -187,7 +187,11 @@ impl Errand {
             }
             Errand::DayMark(gag, signed) => {
                 let taken = marks::submit(desk.conn, author, now, gag, &signed.jws)?;
-                Reply::recorded(&taken.standing)
+                if taken.before {
+                    Reply::ok(&taken.standing)
+                } else {
+                    Reply::recorded(&taken.standing)
+                }
             }
             Errand::Go(gag, new) => {
                 Reply::recorded(&takes::go(desk.conn, author, now, gag, new, random)?)

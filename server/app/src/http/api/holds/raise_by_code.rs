@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::{
-    commands::{CommandError, NewHold, holds},
+    commands::{CommandError, NewHold, holds, problems::LONG},
     entropy,
     http::{
         answer::{Answer, Reply},
@@ -73,17 +73,19 @@ pub async fn raise_hold_by_code(
     write
         .commit(&app, move |desk, Json(asked)| {
             let production = production_of(desk.conn, &code)?;
-            let code = asked.gag_code.unwrap_or_default();
-            let gag = gag_of(desk.conn, &production, code.trim())?;
+            let wanted = asked.gag_code.unwrap_or_default();
+            let gag = gag_of(desk.conn, &production, wanted.trim())?;
             if asked.reason.trim().is_empty()
                 && let Some(held) = held_already(desk.conn, &production, gag.as_ref())?
             {
                 return Reply::ok(&held);
             }
             let reason = match &gag {
-                None if !code.trim().is_empty() => {
-                    let code: String = code.trim().chars().take(40).collect();
-                    format!("{} (\"{code}\")", asked.reason)
+                None if !wanted.trim().is_empty() => {
+                    let wanted = wanted.trim().chars().filter(|one| !one.is_control());
+                    let wanted: String = wanted.take(40).collect();
+                    let said: String = asked.reason.chars().take(LONG - 50).collect();
+                    format!("{said} (\"{wanted}\")")
                 }
                 _ => asked.reason,
             };
