@@ -1,25 +1,8 @@
-// Which entries may travel from phone to phone. The server takes no others from a carrier.
+// Which entries may travel from phone to phone.
 
-import type { QueuedWrite } from '../storage/database.ts';
+import { HANDED_KINDS, type QueuedWrite } from '../storage/database.ts';
 
-// The medic's looks stay off other people's phones.
-const CARRIED = new Set<string>([
-  'sign_off',
-  'hold',
-  'release',
-  'reading',
-  'run',
-  'test_shot',
-  'revision',
-  'incident',
-  'stand_down',
-  'quarantine',
-  'shock_load',
-  'briefing',
-  'day_mark',
-  'go',
-  'take_end',
-]);
+const CARRIED = new Set<string>(HANDED_KINDS);
 
 export function canBeGiven(write: QueuedWrite): boolean {
   return CARRIED.has(write.label.kind) && write.method === 'POST' && write.state !== 'refused';

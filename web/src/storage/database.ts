@@ -73,23 +73,27 @@ export interface QueuedWrite {
   problem?: ProblemBody;
 }
 
-/** What may travel from phone to phone; the medic's looks stay off other people's phones. */
-export type HandedKind =
-  | 'sign_off'
-  | 'hold'
-  | 'release'
-  | 'reading'
-  | 'run'
-  | 'test_shot'
-  | 'revision'
-  | 'incident'
-  | 'stand_down'
-  | 'quarantine'
-  | 'shock_load'
-  | 'briefing'
-  | 'day_mark'
-  | 'go'
-  | 'take_end';
+/** What may travel from phone to phone: the server takes no others from a carrier. The medic's looks stay off other
+ *  people's phones. */
+export const HANDED_KINDS = [
+  'sign_off',
+  'hold',
+  'release',
+  'reading',
+  'run',
+  'test_shot',
+  'revision',
+  'incident',
+  'stand_down',
+  'quarantine',
+  'shock_load',
+  'briefing',
+  'day_mark',
+  'go',
+  'take_end',
+] as const;
+
+export type HandedKind = (typeof HANDED_KINDS)[number];
 
 /** What came from another phone by code or file, kept until the server has it or refuses it. */
 export interface HandedItem {
