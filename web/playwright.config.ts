@@ -35,8 +35,8 @@ export default defineConfig({
   outputDir: '../tests/out/browser',
   fullyParallel: true,
   workers: 2,
-  // A second try tells a machine that was busy from a fault; what needed one is listed as flaky.
-  retries: 1,
+  // Another try tells a machine that was busy from a fault; what needed one is listed as flaky.
+  retries: 2,
   timeout: 120_000,
   expect: { timeout: 20_000 },
   reporter: 'list',

@@ -1,14 +1,14 @@
 // Finding: from anywhere, by key or button, on what the phone holds, with and without a signal.
 
 import { expect, press, test } from './demo.ts';
-import { newGag, signIn } from './steps.ts';
+import { newGag, ready, signIn } from './steps.ts';
 
 test('a gag is found by the beginning of a word, with no signal, and Enter opens it', async ({
   page,
   context,
 }) => {
   await signIn(page, /coordinator/i);
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await ready(page);
   const gag = await newGag(page);
   await page.goto('/gags');
   await expect(page.getByText(gag.code).first()).toBeVisible();
@@ -50,7 +50,7 @@ test('the keys of the desk find, move, open and close, and the focus comes back'
 
 test('a packet kept on the phone opens with no signal', async ({ page, context }) => {
   await signIn(page, /coordinator/i);
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await ready(page);
   await page.goto('/packets');
   const row = page.locator('.packet').first();
   await press(row.getByRole('button', { name: /^Keep on this phone/ }));

@@ -4,7 +4,7 @@ import { pack } from '../src/hand/message.ts';
 import { Api } from './api.ts';
 import { expect, type Page, test as plain, press } from './demo.ts';
 import { film, type Phone, phone, readyOffline, shotOfCode, shotOfText } from './phones.ts';
-import { type Gag, newGag, signIn } from './steps.ts';
+import { type Gag, newGag, readKept, ready, signIn } from './steps.ts';
 
 /** Opens a phone, whose camera sees the film; all are closed at the end. */
 const test = plain.extend<{ open: (camera?: string) => Promise<Page> }>({
@@ -47,8 +47,10 @@ async function signedOffline(page: Page): Promise<Gag> {
   await press(page.getByRole('button', { name: 'Sign: approve' }));
   await expect(page.getByText('Signed', { exact: true })).toBeVisible();
 
+  await ready(page);
   await page.goto(`/gags/${gag.id}/sign?role=coordinator`);
   await expect(page.locator('blockquote')).toBeVisible();
+  await readKept(page, `/gags/${gag.id}`);
   await page.context().setOffline(true);
   await page.getByRole('radio', { name: 'Approve', exact: true }).check();
   await press(page.getByRole('button', { name: 'Sign: approve' }));
@@ -182,6 +184,7 @@ test('a plan goes as a run of codes, read out of order, in part and askew', asyn
   await a.getByRole('radio', { name: 'Approve', exact: true }).check();
   await press(a.getByRole('button', { name: 'Sign: approve' }));
   await expect(a.getByText('Signed', { exact: true })).toBeVisible();
+  await ready(a);
   await a.goto(`/gags/${gag.id}/edit`);
   await a.getByLabel('Drop height').fill('14 m');
   await a.getByLabel('Why it changes').fill('Measured on the scout.');

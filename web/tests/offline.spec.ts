@@ -1,18 +1,17 @@
 import { en } from '../src/texts/en/index.ts';
 import { Api } from './api.ts';
 import { expect, press, test } from './demo.ts';
-import { holdEverything, holdsRaised, newGag, ready, signIn, signInAs } from './steps.ts';
+import { holdEverything, holdsRaised, newGag, readKept, ready, signIn, signInAs } from './steps.ts';
 
 test('with no signal a reload still shows today and a gag that was read', async ({ page, context }) => {
   await signIn(page, /coordinator/i);
   const gag = await newGag(page);
   await page.goto(`/gags/${gag.id}/figures`);
   await expect(page.getByRole('heading', { name: 'Checks' })).toBeVisible();
+  await readKept(page, `/gags/${gag.id}`);
   await page.goto('/');
   await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await ready(page);
   await expect(page.getByRole('heading', { name: 'Next', exact: true })).toBeVisible();
 
   await context.setOffline(true);
@@ -34,9 +33,7 @@ test('with no signal a reload still shows today and a gag that was read', async 
 
 test('a sign-out with no signal stays one when the signal is back', async ({ page, context }) => {
   await signIn(page, /coordinator/i);
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await page.reload();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await ready(page);
   await page.goto('/settings/account');
   await context.setOffline(true);
   await page.getByRole('button', { name: 'Sign out' }).tap();

@@ -2,7 +2,7 @@
 
 import type { Page } from '@playwright/test';
 import { expect, press, test } from './demo.ts';
-import { signIn } from './steps.ts';
+import { ready, signIn } from './steps.ts';
 
 async function firstPerformer(page: Page): Promise<string> {
   await page.goto('/people');
@@ -35,7 +35,7 @@ test('a certificate is added from the person with its kind, its dates and the ev
 
 test('two edits with no signal build on one another, and both arrive', async ({ page, context }) => {
   await signIn(page, /coordinator/i);
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await ready(page);
   const person = await firstPerformer(page);
   await expect(page.getByRole('link', { name: 'Edit this person' })).toBeVisible();
   await context.setOffline(true);

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { type Code, QUIET } from '../src/hand/code.ts';
 import { expect, press, test } from './demo.ts';
+import { readKept } from './steps.ts';
 
 const WIDTH = 960;
 const HEIGHT = 720;
@@ -143,5 +144,6 @@ export async function readyOffline(page: Page, who: RegExp, gag: string): Promis
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
   await page.goto(`/gags/${gag}`);
   await expect(page.locator('.answer .word')).toBeVisible();
+  await readKept(page, `/gags/${gag}`);
   await page.context().setOffline(true);
 }

@@ -3,7 +3,7 @@
 
 import { Api } from './api.ts';
 import { expect, press, test } from './demo.ts';
-import { newGag, openPhone, ready, signIn } from './steps.ts';
+import { draftKept, newGag, openPhone, readKept, ready, signIn } from './steps.ts';
 
 test('a phone that kept only the gag’s page signs with no signal, and the server has it exactly once', async ({
   demo,
@@ -22,6 +22,7 @@ test('a phone that kept only the gag’s page signs with no signal, and the serv
   await ready(page);
   await page.goto(`/gags/${gag.id}`);
   await expect(page.locator('.answer .word')).toBeVisible();
+  await readKept(page, `/gags/${gag.id}`);
   await phone.setOffline(true);
   // Only the page is without signal by that: the browser may still send in the background.
   await demo.stop();
@@ -30,7 +31,7 @@ test('a phone that kept only the gag’s page signs with no signal, and the serv
   await expect(page.getByText('First time: read each part below.')).toBeVisible();
   await page.getByRole('radio', { name: 'Approve with conditions' }).check();
   await page.getByLabel('Conditions, one on each line').fill('Ledge swept before each take');
-  await page.waitForTimeout(600);
+  await draftKept(page, 'Ledge swept before each take');
   await phone.close();
 
   phone = await openPhone(info, demo);

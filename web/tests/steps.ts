@@ -102,23 +102,33 @@ export async function forgetToken(page: Page): Promise<void> {
   );
 }
 
+/** Everything in one store of the phone's database, as text. */
+async function stored(page: Page, store: 'drafts' | 'reads'): Promise<string> {
+  return await page.evaluate(
+    (name) =>
+      new Promise<string>((done, failed) => {
+        const open = indexedDB.open('gagwright');
+        open.onerror = () => failed(open.error);
+        open.onsuccess = () => {
+          const objects = open.result.transaction(name).objectStore(name);
+          const all = name === 'reads' ? objects.getAllKeys() : objects.getAll();
+          all.onerror = () => failed(all.error);
+          all.onsuccess = () => {
+            open.result.close();
+            done(JSON.stringify(all.result));
+          };
+        };
+      }),
+    store,
+  );
+}
+
 /** Waits until what was typed is kept on the phone: the app lets a breath go by before it writes. */
 export async function draftKept(page: Page, text: string): Promise<void> {
-  const kept = () =>
-    page.evaluate(
-      () =>
-        new Promise<string>((done, failed) => {
-          const open = indexedDB.open('gagwright');
-          open.onerror = () => failed(open.error);
-          open.onsuccess = () => {
-            const drafts = open.result.transaction('drafts').objectStore('drafts').getAll();
-            drafts.onerror = () => failed(drafts.error);
-            drafts.onsuccess = () => {
-              open.result.close();
-              done(JSON.stringify(drafts.result));
-            };
-          };
-        }),
-    );
-  await expect.poll(kept).toContain(text);
+  await expect.poll(() => stored(page, 'drafts')).toContain(text);
+}
+
+/** Waits until what was read is kept on the phone, which is a moment after it is shown. */
+export async function readKept(page: Page, path: string): Promise<void> {
+  await expect.poll(() => stored(page, 'reads')).toContain(`${path}"`);
 }

@@ -72,15 +72,15 @@ export class Draft<T, B = unknown> {
     }
   }
 
-  /** Saved for good, or thrown away: begins again from nothing. */
+  /** Saved for good, or thrown away: begins again from nothing, once the phone has let go of it. */
   async discard(): Promise<void> {
     clearTimeout(this.#timer);
     this.#unsaved = false;
+    await (await database()).delete('drafts', this.#key);
     this.value = this.#initial;
     this.base = undefined;
     this.found = undefined;
     this.close();
-    await (await database()).delete('drafts', this.#key);
   }
 
   /** No new version interrupts a form that somebody has begun to fill. */
