@@ -1,12 +1,14 @@
-// Making a hold noticed: on the screen at once, by sound and vibration where the phone allows, on the app's badge
-// and in the title. Knows nothing of how it heard of the hold.
+// Making a stop noticed: on the screen at once, by sound and vibration where the phone allows, on the app's badge
+// and in the title. Knows nothing of how it heard of the stop.
 
 import { markTitle } from './parts/title.ts';
 import { settings } from './settings.svelte.ts';
 
 export interface Raised {
-  /** The hold's id: told twice, it is one alarm. */
-  hold: string;
+  /** The record's id: told twice, it is one alarm. */
+  id: string;
+  /** A hold, or a near miss or incident, which freezes the plan. */
+  what: 'hold' | 'incident';
   gag?: string;
   code?: string;
   by?: string;
@@ -40,10 +42,10 @@ class Alarm {
     document.addEventListener('keydown', unlock, { once: true, capture: true });
   }
 
-  /** False when this hold was told of before. */
+  /** False when this was told of before. */
   raise(one: Raised): boolean {
-    if (this.#known.has(one.hold)) return false;
-    this.#known.add(one.hold);
+    if (this.#known.has(one.id)) return false;
+    this.#known.add(one.id);
     this.raised = [one, ...this.raised];
     this.#mark();
     if (settings.sound) this.#sound();
@@ -52,9 +54,9 @@ class Alarm {
     return true;
   }
 
-  /** A hold this phone raised itself, or one already acted on: nobody needs an alarm for it. */
-  ignore(hold: string): void {
-    this.#known.add(hold);
+  /** One this phone raised itself, or one already acted on: nobody needs an alarm for it. */
+  ignore(id: string): void {
+    this.#known.add(id);
   }
 
   whenSeen(then: () => void): void {

@@ -1,7 +1,7 @@
 // The server's word that something changed, and the phone's own clock for answers that age. A hold is made
 // noticed at once; everything else is read again a breath later. After a gap it asks only for what it missed.
 
-import { alarm } from './alarm.svelte.ts';
+import { alarm, type Raised } from './alarm.svelte.ts';
 import { at } from './api/address.ts';
 import { API, accessToken, getJson, serverNow } from './api/client.ts';
 import { Problem, Unreachable } from './api/problem.ts';
@@ -141,7 +141,7 @@ class Live {
   #hear(change: Change): void {
     if (this.#next !== undefined && change.index < this.#next) return;
     this.#next = change.index + 1;
-    if (change.kind === 'hold.raised') this.#raise(change);
+    this.#raise(change);
     this.#keepPlace();
     this.#changed.add(change.gag ?? '');
     clearTimeout(this.#settle);
@@ -149,9 +149,10 @@ class Live {
   }
 
   #raise(change: Change): void {
-    if (!change.hold || change.actor === this.#me) return;
+    const alarming = alarmingIn(change);
+    if (!alarming || change.actor === this.#me) return;
     alarm.raise({
-      hold: change.hold,
+      ...alarming,
       gag: change.gag ?? undefined,
       code: change.code ?? undefined,
       by: change.actor_name ?? undefined,
@@ -203,6 +204,7 @@ class Live {
     if (fresh.length === 0) return;
     this.#next = (fresh.at(-1)?.index ?? 0) + 1;
     const gags = new Set(fresh.map((one) => one.gag ?? ''));
+    for (const one of fresh) if (one.kind !== 'hold.raised') this.#raise(one);
     const raised = fresh.filter((one) => one.kind === 'hold.raised');
     if (raised.length > 0) {
       // A hold that came and went in the gap stops nobody now.
@@ -216,6 +218,13 @@ class Live {
     this.#keepPlace();
     readAgain(fresh.length > MANY || gags.has('') ? undefined : gags);
   }
+}
+
+/** What of the news must be noticed at once. */
+function alarmingIn(change: Change): Pick<Raised, 'id' | 'what'> | undefined {
+  if (change.kind === 'hold.raised' && change.hold) return { id: change.hold, what: 'hold' };
+  if (change.kind === 'incident.reported') return { id: `incident ${change.index}`, what: 'incident' };
+  return undefined;
 }
 
 const placeOf = (production: string, me: string) => `feed ${production} ${me}`;

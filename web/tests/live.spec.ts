@@ -1,5 +1,6 @@
 // A hold reaches every connected phone within a second and makes itself noticed.
 
+import { en } from '../src/texts/en/index.ts';
 import { Api } from './api.ts';
 import { expect, press, test } from './demo.ts';
 import { newGag, signIn } from './steps.ts';
@@ -41,6 +42,24 @@ test('a hold is across another phone’s screen within a second, until it has be
   await expect(phone.locator('.answer .word')).toHaveText('Held');
   await expect(alert).toBeHidden();
   await other.close();
+});
+
+test('an incident is across another phone’s screen, and leads to what happened', async ({ page, demo }) => {
+  await signIn(page, /medic/i);
+  await page.waitForTimeout(1_500);
+  const api = await Api.as(demo.url, 'coordinator');
+  const { items } = await api.get(`/productions/${api.production}/gags`);
+  const gag = items[0] as { id: string; code: string };
+  const id = crypto.randomUUID();
+  const at = new Date().toISOString();
+  const body = { id, kind: 'near_miss', gag: gag.id, at, what: 'A shackle fell.' };
+  await api.post(`/productions/${api.production}/incidents`, body);
+  const alert = page.locator('[role=alert] .alarm').filter({ hasText: en.alarm.incidentOn(gag.code) });
+  await expect(alert).toContainText('The plan is frozen.');
+  await press(alert.getByRole('link', { name: en.alarm.seeIncident }));
+  await expect(page).toHaveURL(new RegExp(`/gags/${gag.id}/day$`));
+  await expect(page.getByText(en.onDay.frozen).first()).toBeVisible();
+  await expect(alert).toBeHidden();
 });
 
 test('a phone that had no signal hears of the hold when it is back', async ({ page, context, demo }) => {

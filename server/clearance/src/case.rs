@@ -2,6 +2,7 @@
 
 mod day;
 mod debrief;
+mod equipment;
 mod reopened;
 mod standing;
 
@@ -24,6 +25,7 @@ use crate::{
 
 pub use day::*;
 pub use debrief::{Debrief, Used};
+pub use equipment::*;
 pub use standing::*;
 
 /// Everything that bears on one gag. Owned, so that it travels as one JSON value to a phone.

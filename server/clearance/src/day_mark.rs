@@ -18,6 +18,7 @@ pub use draft::{DayPrepared, prepare};
 use crate::{
     case::{Case, DayLog, ReadingKind},
     compact::{self, Parts},
+    delegation::Hat,
     ids::{DeviceId, RecordId, SignOffId},
     ink::{self, Ink},
     jws,
@@ -59,6 +60,10 @@ pub struct DayStatement {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "openapi", schema(nullable = false))]
     pub slot: Option<SlotId>,
+    /// The delegation under which a delegate signs; none: the signer holds the hat themselves.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "openapi", schema(nullable = false))]
+    pub delegation: Option<RecordId>,
     /// Yes or no; a day is never approved with conditions, and nobody has to say why not.
     pub decision: Decision,
     /// Id of the attestation text shown.
@@ -105,6 +110,15 @@ impl DayStatement {
     /// Whose device signs: the signer's or, for ink, the witness's.
     pub fn hand(&self) -> PersonId {
         self.ink.as_ref().map_or(self.signer, |ink| ink.witness)
+    }
+
+    /// Under whose hat it is said.
+    pub(crate) fn hat(&self) -> Hat {
+        Hat {
+            role: self.role,
+            signer: self.signer,
+            delegation: self.delegation,
+        }
     }
 
     /// What is wrong with its ink by itself; none: nothing.

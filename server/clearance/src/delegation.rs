@@ -69,6 +69,14 @@ pub struct Delegation {
     pub ended_at: Option<Timestamp>,
 }
 
+/// Under which hat somebody speaks, their own or one that a delegation lends them.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Hat {
+    pub role: Role,
+    pub signer: PersonId,
+    pub delegation: Option<RecordId>,
+}
+
 /// Why a delegation does not count, in a sentence; none: it counts now for that gag and moment.
 pub(crate) fn refusal(
     case: &Case,

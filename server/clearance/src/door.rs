@@ -10,10 +10,12 @@ use jiff::{SignedDuration, Timestamp};
 use crate::{
     canonical::{facet_hashes, plan_digest},
     case::{Case, RoleState},
-    certificates, delegation, drawing,
+    certificates,
+    delegation::{self, Hat},
+    drawing,
     ids::DeviceId,
     ink::{self, Ink},
-    judge::{Bench, JudgeMemory, Needed, delegates_need_certificates, standing},
+    judge::{Bench, JudgeMemory, Needed, standing},
     jws,
     opening::{Opening, is_commitment, text_of},
     plan::FacetHashes,
@@ -71,7 +73,7 @@ pub fn accept(
     let slot = place(&statement, &bench, policy)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
     if statement.decision != Decision::Decline {
-        if statement.delegation.is_none() || delegates_need_certificates(&bench, policy.role) {
+        if bench.needs_certificates(statement.hat()) {
             qualified(statement.signer, &bench, policy)?;
         }
         apart(&statement, &bench, slot)?;
@@ -372,7 +374,7 @@ fn place<'a>(
                 "only a performer signs for a slot; leave slot out".to_owned(),
             ));
         }
-        deputised(statement, bench, policy)?;
+        deputised(statement.hat(), bench, &policy.title)?;
         return Ok(None);
     }
     if statement.delegation.is_some() {
@@ -407,14 +409,10 @@ fn place<'a>(
 }
 
 /// That the signer holds the role or, where they sign for somebody who does, may.
-fn deputised(
-    statement: &Statement,
-    bench: &Bench<'_>,
-    policy: &RolePolicy,
-) -> Result<(), SignOffError> {
-    let (name, title) = (bench.name(statement.signer), &policy.title);
-    let holds = bench.holds_role(statement.signer, statement.role);
-    if statement.delegation.is_none() {
+pub(crate) fn deputised(hat: Hat, bench: &Bench<'_>, title: &str) -> Result<(), SignOffError> {
+    let name = bench.name(hat.signer);
+    let holds = bench.holds_role(hat.signer, hat.role);
+    if hat.delegation.is_none() {
         let refused = || not_allowed(format!("{name} does not hold the role {title}"));
         return holds.then_some(()).ok_or_else(refused);
     }
@@ -423,7 +421,7 @@ fn deputised(
             "{name} holds the role {title} and signs in their own name; leave delegation out"
         )));
     }
-    let Some(delegation) = bench.delegation(statement) else {
+    let Some(delegation) = bench.delegation(hat) else {
         return Err(not_allowed(format!("nobody let {name} sign as {title}")));
     };
     let say = |person| bench.name(person);

@@ -11,7 +11,7 @@ use crate::{
     canonical::signed_content,
     case::Case,
     delegation,
-    ids::{DeviceId, SignOffId},
+    ids::{DeviceId, RecordId, SignOffId},
     jws,
     policy::{Attestation, Role},
     signoff::{Decision, SignOffError, Statement},
@@ -57,13 +57,7 @@ pub fn prepare(
     id: SignOffId,
     now: Timestamp,
 ) -> Result<Prepared, SignOffError> {
-    let delegation = delegation::in_force(case, signer, role, now)
-        .filter(|_| slot.is_none())
-        .map(|one| one.id);
-    let slot = match delegation {
-        Some(_) => None,
-        None => place_of(case, role, slot, signer)?,
-    };
+    let (delegation, slot) = hat_of(case, role, slot, signer, now)?;
     let statement = Statement {
         id,
         delegation,
@@ -86,6 +80,21 @@ pub fn prepare(
             signed_at: earlier.signed_at,
         }),
     })
+}
+
+/// The delegation under which somebody would sign, if they need one, and the slot that a performer signs for.
+pub(crate) fn hat_of(
+    case: &Case,
+    role: Role,
+    slot: Option<SlotId>,
+    signer: PersonId,
+    now: Timestamp,
+) -> Result<(Option<RecordId>, Option<SlotId>), SignOffError> {
+    let lent = delegation::in_force(case, signer, role, now).filter(|_| slot.is_none());
+    match lent {
+        Some(lent) => Ok((Some(lent.id), None)),
+        None => Ok((None, place_of(case, role, slot, signer)?)),
+    }
 }
 
 /// The slot a performer signs for: the one named, or the only one they are cast in. Nobody else has one,

@@ -34,11 +34,7 @@ pub use required::{age_day, is_minor};
 pub use the_day::equipment_state;
 
 pub(crate) use day::is_past;
-pub(crate) use {
-    bench::Bench,
-    required::Needed,
-    standing::{delegates_need_certificates, standing},
-};
+pub(crate) use {bench::Bench, required::Needed, standing::standing};
 
 use crate::{
     canonical,

@@ -9,6 +9,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::{
     canonical::CanonicalError,
+    delegation::Hat,
     ids::{DeviceId, RecordId, SignOffId},
     ink::Ink,
     opening::Opening,
@@ -102,6 +103,15 @@ impl Statement {
     /// Whose device signs: the signer's or, for one made on paper, the witness's.
     pub fn hand(&self) -> PersonId {
         self.ink.as_ref().map_or(self.signer, |ink| ink.witness)
+    }
+
+    /// Under whose hat it is said.
+    pub(crate) fn hat(&self) -> Hat {
+        Hat {
+            role: self.role,
+            signer: self.signer,
+            delegation: self.delegation,
+        }
     }
 }
 

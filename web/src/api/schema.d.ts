@@ -2693,6 +2693,8 @@ export interface components {
             role: components["schemas"]["Role"];
             /** @description The performer's slot; only with [`Role::Performer`]. */
             slot?: components["schemas"]["SlotId"];
+            /** @description The delegation under which a delegate signs; none: the signer holds the hat themselves. */
+            delegation?: components["schemas"]["RecordId"];
             /** @description Yes or no; a day is never approved with conditions, and nobody has to say why not. */
             decision: components["schemas"]["Decision"];
             /** @description Id of the attestation text shown. */
@@ -5247,6 +5249,11 @@ export interface components {
             reason: string;
             /** @description Who set it aside. */
             by: components["schemas"]["PersonId"];
+            /**
+             * Format: date-time
+             * @description When it was last set aside once more; an inspection from before has not seen why.
+             */
+            again_at?: string | null;
         };
         /** @description What to assess. */
         Question: {

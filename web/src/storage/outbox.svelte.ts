@@ -228,9 +228,9 @@ class Outbox {
     const before = this.handed.length;
     await keptSafely(() => this.#apply({ kind: 'received', item: { ...item, account: this.#account } }));
     const fresh = this.handed.length > before;
-    if (fresh && item.kind === 'hold') {
-      const id = payloadOf<{ body?: { id?: string } }>(item.jws).body?.id;
-      alarm.raise({ hold: id ?? item.key, gag: item.gag, code: about, by: item.from, how: 'handed' });
+    if (fresh && (item.kind === 'hold' || item.kind === 'incident')) {
+      const id = payloadOf<{ body?: { id?: string } }>(item.jws).body?.id ?? item.key;
+      alarm.raise({ id, what: item.kind, gag: item.gag, code: about, by: item.from, how: 'handed' });
     }
     void this.flush();
     return fresh;

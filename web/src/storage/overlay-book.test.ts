@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import type { DayBook } from '../api/types.ts';
 import type { QueuedWrite, WriteLabel } from './database.ts';
 import { layBook } from './overlay-book.ts';
+import { setAside } from './overlay-day.ts';
 
 const ME = { id: 'c02', name: 'Key rigger' };
 const known = { id: 'one', serial: 'SMW-31', name: 'Wire', rating: '', quarantined: null, shock_loads: [] };
@@ -42,4 +43,17 @@ it('does not call a piece ready that came back into use and that nobody else has
   const body = { found: 'Sound', inspected_until: '2030-01-01' };
   const laid = layBook(book, [write('back_in_use', '/productions/p/equipment/one/release', body)], ME);
   expect(laid.equipment_states.one).toBeUndefined();
+});
+
+it('tells the earliest of two who set a piece aside, and when the last of them did', () => {
+  const [early, late] = ['2026-11-21T10:00:00.000Z', '2026-11-21T10:05:00.000Z'];
+  const [first, last] = [
+    setAside(null, early, 'A frayed strap.', 'c02'),
+    setAside(null, late, 'It smells.', 'm01'),
+  ];
+  const both = { since: early, reason: 'A frayed strap.', by: 'c02', again_at: late };
+  expect(setAside(first, late, 'It smells.', 'm01')).toEqual(both);
+  expect(setAside(last, early, 'A frayed strap.', 'c02')).toEqual(both);
+  // The server has it already.
+  expect(setAside(first, early, 'A frayed strap.', 'c02')).toBeUndefined();
 });

@@ -3,6 +3,7 @@
 
 import type { DayBook } from '../api/types.ts';
 import type { QueuedWrite } from './database.ts';
+import { SHOCKED, setAside } from './overlay-day.ts';
 
 type Item = DayBook['equipment'][number];
 
@@ -32,9 +33,10 @@ export function layBook(
     if (!item) continue;
     const put = (quarantined: Item['quarantined']) => items.set(item.id, { ...item, quarantined });
     const since = String(body.at);
-    if (one.label.kind === 'quarantine') put({ since, reason: String(body.reason), by: me.id });
-    if (one.label.kind === 'shock_load' && !item.quarantined)
-      put({ since, reason: 'it took a shock load', by: me.id });
+    const aside = (reason: string) =>
+      put(setAside(item.quarantined, since, reason, me.id) ?? item.quarantined);
+    if (one.label.kind === 'quarantine') aside(String(body.reason));
+    if (one.label.kind === 'shock_load') aside(SHOCKED);
     if (one.label.kind === 'back_in_use') {
       items.set(item.id, { ...item, quarantined: null, inspected_until: String(body.inspected_until) });
       delete states[item.id];

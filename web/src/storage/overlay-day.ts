@@ -100,11 +100,10 @@ export function layDay(
         };
       });
     case 'quarantine':
-      return changed(day.equipment, idIn(one.path, 'equipment'), (item) =>
-        item.quarantined
-          ? undefined
-          : { ...item, quarantined: { since: String(body.at), reason: String(body.reason), by } },
-      );
+      return changed(day.equipment, idIn(one.path, 'equipment'), (item) => {
+        const quarantined = setAside(item.quarantined, String(body.at), String(body.reason), by);
+        return quarantined && { ...item, quarantined };
+      });
     case 'back_in_use':
       return changed(day.equipment, idIn(one.path, 'equipment'), (item) =>
         item.quarantined && !befellAfter(item, String(body.at))
@@ -119,7 +118,7 @@ export function layDay(
         return {
           ...item,
           shock_loads: [...shocks, { ...body, by } as (typeof shocks)[number]],
-          quarantined: item.quarantined ?? { since, reason: 'it took a shock load', by },
+          quarantined: setAside(item.quarantined, since, SHOCKED, by) ?? item.quarantined,
         };
       });
     default:
@@ -127,9 +126,31 @@ export function layDay(
   }
 }
 
+type Quarantine = NonNullable<DayLog['equipment'][number]['quarantined']>;
+
+/** Why a piece is set aside that took a shock load, in the server's words. */
+export const SHOCKED = 'it took a shock load';
+
+/** A piece set aside, perhaps once more: as on the server, the earliest is told. Undefined when the page has it. */
+export function setAside(
+  before: Quarantine | null | undefined,
+  since: string,
+  reason: string,
+  by: string,
+): Quarantine | undefined {
+  const mine = { since, reason, by };
+  if (!before) return mine;
+  const moment = Date.parse(since);
+  const last = Date.parse(before.again_at ?? before.since);
+  if (before.by === by && Date.parse(before.since) === moment) return undefined;
+  const [first, again] = Date.parse(before.since) <= moment ? [before, Math.max(last, moment)] : [mine, last];
+  return { ...first, again_at: new Date(again).toISOString() };
+}
+
 /** Whether something befell a piece after it was inspected, which an inspection that arrives late did not see. */
 function befellAfter(item: DayLog['equipment'][number], inspected: string): boolean {
-  const moments = [item.quarantined?.since, ...(item.shock_loads ?? []).map((one) => one.at)];
+  const aside = item.quarantined;
+  const moments = [aside?.again_at ?? aside?.since, ...(item.shock_loads ?? []).map((one) => one.at)];
   return moments.some((one) => one !== undefined && Date.parse(one) > Date.parse(inspected));
 }
 

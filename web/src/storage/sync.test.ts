@@ -284,6 +284,24 @@ describe('two phones and a server', () => {
     );
   });
 
+  it('send own and handed ones in the order they were made, and every stop before them', () => {
+    const revision = write('revision', 'g', { account: 'ada' });
+    const signature = write('sign_off', 'g', { account: 'bo' });
+    const go = write('go', 'g', { account: 'bo' });
+    const end = write('take_end', 'g', { account: 'ada' });
+    const [theirs, mine] = [
+      write('incident', 'g', { account: 'bo' }),
+      write('hold', 'g', { account: 'ada' }),
+    ];
+    const received = [theirs, go, signature].map((one) => handedOver(one, 'ada'));
+    const state = received.reduce(
+      (before, item) => step(before, { kind: 'received', item }),
+      queue(end, mine, revision),
+    );
+    const keys = toSend(state, 'ada').map((one) => one.key);
+    expect(keys).toEqual([mine, theirs, revision, signature, go, end].map((one) => one.id));
+  });
+
   it('come to the same end in every order in which five things are received', () => {
     const [a, b, c] = [write('hold', 'g'), write('reading', 'g'), write('run', 'h')];
     const events = [

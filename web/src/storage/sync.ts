@@ -80,11 +80,13 @@ export function toSend(state: SyncState, account: string): Sending[] {
   const handed = state.handed.filter((one) => one.account === account && one.state === 'waiting');
   const stops = handed.filter((one) => isStop(one.kind));
   const others = handed.filter((one) => !isStop(one.kind));
+  // Own and handed ones build on each other: a signature of another on a revision made here, the end of a take whose
+  // go another called. Their keys sort by when they were made.
+  const made = byKey((one: Sending) => one.key);
   return [
     ...first.map(sendingOf),
     ...stops.map(handedSending),
-    ...rest.map(sendingOf),
-    ...others.map(handedSending),
+    ...[...rest.map(sendingOf), ...others.map(handedSending)].toSorted(made),
   ];
 }
 

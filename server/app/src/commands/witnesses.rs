@@ -138,7 +138,8 @@ fn leaf(kind: &'static str, actor: &Actor, now: Timestamp, name: &str, key: &str
 }
 
 /// Takes in what witnesses cosigned: whoever brings it, it is checked against the keys of the production's
-/// witnesses and against the tree as it was at that size. Bringing it again changes nothing.
+/// witnesses and against the tree as it was at that size. Bringing it again changes nothing, nor does a later word
+/// of the same witness on the same size.
 ///
 /// # Errors
 /// Without [`Permission::ReadTrail`]; when it is malformed, over another checkpoint, by no witness of this
@@ -163,22 +164,17 @@ pub fn receive(
         return Err(unknown(&claims, &there));
     }
     let kept = witnesses::cosignatures_of(conn, production, checkpoint.size)?;
+    let alone = new.size.is_none() && !is_whole(&new.cosigned);
     let mut taken = Vec::new();
     for (witness, key) in known {
-        let cosignature = verified(&note, &claims, witness, key, checkpoint.size, now)?;
+        let cosignature = verified(&note, &claims, witness, key, checkpoint.size, now, alone)?;
         in_time(conn, production, &cosignature, now)?;
-        match kept.iter().find(|one| one.key == cosignature.key) {
-            Some(same) if same.line == cosignature.line => taken.push(same.clone()),
-            Some(_) => return Err(twice(witness, checkpoint.size)),
-            None => {
-                match witnesses::insert_cosignature(conn, production, &cosignature) {
-                    Err(StoreError::Conflict { .. }) => {
-                        return Err(twice(witness, checkpoint.size));
-                    }
-                    other => other?,
-                }
-                taken.push(cosignature);
-            }
+        // Its word on this size once more says nothing new: the first stays.
+        if let Some(same) = kept.iter().find(|one| one.key == cosignature.key) {
+            taken.push(same.clone());
+        } else {
+            witnesses::insert_cosignature(conn, production, &cosignature)?;
+            taken.push(cosignature);
         }
     }
     Ok(taken)
@@ -209,14 +205,9 @@ fn malformed(error: impl ToString) -> CommandError {
     )
 }
 
-fn twice(witness: &Witness, size: u64) -> CommandError {
-    CommandError::Conflict {
-        what: "cosignature",
-        detail: format!(
-            "{} cosigned the checkpoint of {size} entries before; the next one it cosigns is of a longer trail",
-            witness.name
-        ),
-    }
+/// Whether this is a note with its own words in it, and not a witness's line alone.
+fn is_whole(cosigned: &str) -> bool {
+    cosigned.trim().replace("\r\n", "\n").contains("\n\n")
 }
 
 /// The note that was cosigned, which must be word for word what this server signs for that size.
@@ -231,7 +222,7 @@ fn note_of(
     if text.is_empty() {
         return Err(malformed("it is empty"));
     }
-    let whole = text.contains("\n\n");
+    let whole = is_whole(text);
     let size = if whole {
         let found = Checkpoint::parse_unverified(&format!("{text}\n")).map_err(malformed)?;
         if new.size.is_some_and(|size| size != found.size) {
@@ -304,9 +295,16 @@ fn verified(
     key: &WitnessKey,
     size: u64,
     now: Timestamp,
+    alone: bool,
 ) -> Result<Cosignature, CommandError> {
     let bad = |problem: String| {
-        let fix = "paste it again, whole; if it stays, let the witness cosign once more";
+        let fix = match alone {
+            true => {
+                "paste the whole note, or give the size: the trail may have grown since the witness saw it, and a \
+                 line alone does not say how long it was"
+            }
+            false => "paste it again, whole; if it stays, let the witness cosign once more",
+        };
         CommandError::invalid(COSIGNED, problem, fix)
     };
     let seen = key.verify(note).map_err(|error| bad(error.to_string()))?;

@@ -1,6 +1,10 @@
 //! Files that are given to be read: what they must be at all, before anybody looks at what is in them.
 
-use std::{fs, path::Path};
+use std::{
+    fs,
+    io::{self, Write},
+    path::Path,
+};
 
 use super::fault::Fault;
 
@@ -26,6 +30,26 @@ pub(crate) fn bytes_of(file: &Path) -> Result<Vec<u8>, Fault> {
         .map_err(|error| Fault::failed(format!("cannot read {name}: {error}; check the path")))
 }
 
+/// Puts a file in place whole: whatever happens on the way, what was there before is there, or what is new.
+///
+/// # Errors
+/// When it cannot be written.
+pub(crate) fn put(file: &Path, bytes: &[u8]) -> io::Result<()> {
+    let mut beside = file.as_os_str().to_owned();
+    beside.push(format!(".{}.part", std::process::id()));
+    let beside = Path::new(&beside);
+    let written = fs::File::create(beside).and_then(|mut part| {
+        part.write_all(bytes)?;
+        part.sync_all()?;
+        fs::rename(beside, file)
+    });
+    if written.is_err() {
+        // It may never have been made; why it was not written is told.
+        let _ = fs::remove_file(beside);
+    }
+    written
+}
+
 pub(crate) fn text_of(file: &Path, bytes: Vec<u8>) -> Result<String, Fault> {
     let name = file.display();
     String::from_utf8(bytes).map_err(|error| {
@@ -41,6 +65,20 @@ pub(crate) fn text_of(file: &Path, bytes: Vec<u8>) -> Result<String, Fault> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_file_is_put_in_place_whole_or_left_as_it_was() {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("seen.note");
+        put(&file, b"one").unwrap();
+        put(&file, b"two").unwrap();
+        assert_eq!(fs::read(&file).unwrap(), b"two");
+        // A folder in its place: refused, and nothing lies about.
+        fs::create_dir(folder.path().join("there")).unwrap();
+        assert!(put(&folder.path().join("there"), b"three").is_err());
+        let names = fs::read_dir(folder.path()).unwrap();
+        assert_eq!(names.count(), 2);
+    }
 
     #[test]
     fn what_is_no_text_names_its_line() {

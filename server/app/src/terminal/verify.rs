@@ -61,14 +61,18 @@ pub(crate) fn run(arguments: &VerifyArguments) -> Result<(), Fault> {
     let bytes = files::bytes_of(&arguments.file)?;
     let log_key = arguments.log_key.as_deref().map(key_of_log).transpose()?;
     let key = arguments.key.as_deref().map(key_of_device).transpose()?;
-    let witnesses = arguments.witness.iter();
-    let witnesses: Result<Vec<_>, _> = witnesses
-        .map(|text| verify_witness::key_of_witness(text))
-        .collect();
+    let mut witnesses: Vec<WitnessKey> = Vec::new();
+    for text in &arguments.witness {
+        let given = verify_witness::key_of_witness(text)?;
+        // A key given twice is one witness, and not two.
+        if !witnesses.contains(&given) {
+            witnesses.push(given);
+        }
+    }
     let keys = Keys {
         log: log_key.as_ref(),
         device: key.as_ref(),
-        witnesses: &witnesses?,
+        witnesses: &witnesses,
     };
     let findings = if bytes.starts_with(b"%PDF") {
         verify_packet::check(&bytes, keys)?

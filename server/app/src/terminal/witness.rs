@@ -1,7 +1,7 @@
 //! `witness`: what somebody outside does who watches a trail: makes a key, and signs that a checkpoint continues the
 //! last one it signed. It opens no database and no socket, and signs nothing that shrank or forked.
 
-use std::{fs, path::PathBuf};
+use std::path::PathBuf;
 
 use clap::{Args, Subcommand};
 use gagwright_trail::{
@@ -151,12 +151,17 @@ struct Shown {
     checkpoint: Checkpoint,
     /// The leaves, where a whole export was given.
     leaves: Option<Vec<Hash>>,
+    /// The keys and sizes of the cosignatures that came with it.
+    cosigned: Vec<(String, u64)>,
 }
 
 fn sign(arguments: &SignArguments) -> Result<(), Fault> {
     let witness = key_in(arguments)?;
-    let shown = shown(arguments)?;
+    let shown = shown(arguments, &witness)?;
     let now = u64::try_from(clock::now().as_second()).unwrap_or(0);
+    if arguments.first {
+        first(&witness, &shown)?;
+    }
     if let Some(file) = &arguments.last {
         let seconds = continues(arguments, &witness, &shown, &files::read(file)?)?;
         if now < seconds {
@@ -173,7 +178,7 @@ fn sign(arguments: &SignArguments) -> Result<(), Fault> {
     match &arguments.out {
         None => say(note),
         Some(file) => {
-            fs::write(file, note).map_err(|error| {
+            files::put(file, note.as_bytes()).map_err(|error| {
                 let file = file.display();
                 Fault::failed(format!(
                     "cannot write {file}: {error}; choose another with --out"
@@ -184,11 +189,24 @@ fn sign(arguments: &SignArguments) -> Result<(), Fault> {
     }
 }
 
+/// Whoever says that it is the first time is not believed against its own signature.
+fn first(witness: &Witness, shown: &Shown) -> Result<(), Fault> {
+    let key = witness.key().to_string();
+    let before = shown.cosigned.iter().filter(|(by, _)| *by == key);
+    match before.map(|(_, size)| size).max() {
+        None => Ok(()),
+        Some(size) => Err(refused(format!(
+            "this key cosigned this trail before, at {size} entries, so it is not the first time; give the note of \
+             then with --last"
+        ))),
+    }
+}
+
 fn refused(problem: String) -> Fault {
     Fault::failed(format!("NOT cosigned: {problem}"))
 }
 
-fn shown(arguments: &SignArguments) -> Result<Shown, Fault> {
+fn shown(arguments: &SignArguments, witness: &Witness) -> Result<Shown, Fault> {
     let text = files::read(&arguments.file)?;
     let given = arguments
         .log_key
@@ -205,9 +223,14 @@ fn shown(arguments: &SignArguments) -> Result<Shown, Fault> {
         let checkpoint = log
             .verify(&text)
             .map_err(|error| refused(error.to_string()))?;
+        let own = witness.key().verify(&text).ok();
         return Ok(Shown {
             log,
             note: text,
+            cosigned: own
+                .map(|_| (witness.key().to_string(), checkpoint.size))
+                .into_iter()
+                .collect(),
             checkpoint,
             leaves: None,
         });
@@ -224,6 +247,11 @@ fn shown(arguments: &SignArguments) -> Result<Shown, Fault> {
         log,
         note,
         leaves: Some(leaves.map_err(|error| broken(&error))?),
+        cosigned: verified
+            .witnessed
+            .into_iter()
+            .map(|one| (one.key, one.size))
+            .collect(),
     })
 }
 

@@ -105,11 +105,9 @@ fn to_sign(
     let (who, cast) = (reader.person, answer.cast());
     let hats = delegation::hats(case, who, now);
     let plan = owed(&answer.roles, &cast, who, &hats);
-    // A day is signed on the day, by those who hold the hat themselves.
+    // A day is signed on the day.
     let day = Some(answer.day.day).filter(|_| day_mark::is_today(case, now));
-    let marks = day.map_or_else(Vec::new, |_| {
-        owed(&answer.day.marks, &cast, who, &reader.roles)
-    });
+    let marks = day.map_or_else(Vec::new, |_| owed(&answer.day.marks, &cast, who, &hats));
     let plan = plan.into_iter().map(|one| (one, None));
     plan.chain(marks.into_iter().map(|one| (one, day)))
         .filter(|(one, _)| one.asked)

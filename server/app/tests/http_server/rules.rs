@@ -1,6 +1,10 @@
 //! A production's own rules over HTTP: its policy, its delegates, sign-offs on paper, declines resolved.
 
-use gagwright_clearance::{Ink, Opening, PersonId, Statement, jws};
+use gagwright_clearance::{
+    Ink, Opening, PersonId, Statement,
+    day_mark::{self, DayStatement},
+    jws,
+};
 use gagwright_trail::Hash;
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -161,6 +165,21 @@ fn a_delegate_signs_until_the_delegation_is_ended() {
     assert_eq!(receipt["standing"]["state"], "standing");
     assert_eq!(receipt["standing"]["signer"], json!(other));
     assert_eq!(receipt["standing"]["signed_for"], json!(holder));
+
+    // The day as well: whoever deputises is there when the holder is not.
+    let path = format!("/gags/{gag}/day-signoff-draft?role=first_ad");
+    let draft = world.server.call("GET", &path).token(&token).send();
+    let drafted = draft.expect(200)["statement"].clone();
+    assert_eq!(drafted["delegation"], made["id"]);
+    let mut day: DayStatement = serde_json::from_value(drafted).unwrap();
+    day.id.0 = Uuid::now_v7();
+    day.device.0 = camera.device;
+    let jws = day_mark::sign(&day, &camera.key).unwrap();
+    let path = format!("/gags/{gag}/day-signoffs");
+    let call = world.server.call("POST", &path).token(&token).once();
+    let taken = call.json(&json!({ "jws": jws })).send().expect(201);
+    assert_eq!(taken["state"], "standing", "{taken}");
+    assert_eq!(taken["signed_for"], json!(holder));
 
     let end = |token: &str| {
         let path = world.at(&format!(

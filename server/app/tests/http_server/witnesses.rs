@@ -286,13 +286,20 @@ fn every_cosignature_that_does_not_hold_is_refused_with_its_reason() {
     assert_eq!(listed(&world)["items"][0]["cosigned"], json!([]));
 
     // With line ends as another system writes them, and none at the end, it is good; a second time of signing the
-    // same is not kept beside it.
+    // same says nothing new, and the first stays.
     let pasted = good.trim_end().replace('\n', "\r\n");
-    bring(&world, &json!({ "cosigned": pasted })).expect(201);
+    let first = bring(&world, &json!({ "cosigned": pasted })).expect(201);
     let (later, _) = cosigned(&world, &witness(1), 60);
-    bring(&world, &json!({ "cosigned": later })).refused(409, "conflict");
+    assert_eq!(
+        bring(&world, &json!({ "cosigned": later })).expect(201),
+        first
+    );
     let key: WitnessKey = witness(1).key();
     assert!(key.verify(&text(&world, "/trail/checkpoint")).is_ok());
+    // The trail has grown since: a line alone, with no size, cannot be placed, and is told how it can.
+    world.gag("G99");
+    let unplaced = bring(&world, &json!({ "cosigned": line }));
+    says(unplaced, "/cosigned", ["does not verify", "give the size"]);
     // Another production's address shows nothing of it.
     let elsewhere = format!("/productions/{}/trail/witnesses", Uuid::now_v7());
     assert_ne!(world.call("GET", &elsewhere).send().status, 200);

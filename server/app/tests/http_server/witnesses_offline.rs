@@ -175,6 +175,14 @@ fn from_the_key_to_the_insurers_check() {
             .starts_with("\u{2014} witness.example/w1 ")
     );
 
+    // A witness that lost its last note and says it is the first time is told by what it cosigned itself.
+    let again = ["witness", "sign", "two.jsonl", "--key", "w1.key", "--first"];
+    let told = refused(folder, &again);
+    assert!(
+        told.contains(&format!("before, at {seen} entries")),
+        "{told}"
+    );
+
     // The insurer: the file and the witness's key, and no server.
     let verify =
         |file: &str, key: &str| done(folder, &["verify", file, "--witness", key, "--json"]);
@@ -184,6 +192,9 @@ fn from_the_key_to_the_insurers_check() {
     assert!(told(&found, "proves").contains(&part), "{found}");
     assert!(told(&found, "does_not_prove").contains("the 2 leaves that came after"));
     assert!(told(&found, "does_not_prove").contains("not one word of what is in it"));
+    let twice = ["verify", "two.jsonl", "--witness", &key, "--witness", &key];
+    let twice = done(folder, &[&twice[..], &["--json"]].concat());
+    assert_eq!(serde_json::from_str::<Value>(&twice).unwrap(), found);
     bring(&world, folder, "two.note");
     let three = fetch(&world, "/trail/export", "three.jsonl", folder);
     let found: Value = serde_json::from_str(&verify("three.jsonl", &key)).unwrap();

@@ -1,4 +1,4 @@
-//! What happens on the day: the register of equipment, briefings, marks for the day, takes and how each
+//! What happens on the day: briefings, marks for the day, takes and how each
 //! ended, the medic's looks, people stood down, near misses and incidents. Records only; what follows
 //! from them is for the judge.
 
@@ -8,7 +8,7 @@ use gagwright_casting::{Exposure, GagId, PersonId, SlotId};
 use jiff::{Timestamp, civil::Date};
 use serde::{Deserialize, Serialize};
 
-use super::Debrief;
+use super::{Debrief, RegisteredItem};
 use crate::{ids::RecordId, plan::FacetHashes, policy::Role};
 
 /// Everything recorded on the day that bears on one gag.
@@ -49,91 +49,6 @@ pub struct DayLog {
     /// The skills the people cast have used in the takes of other gags.
     #[cfg_attr(feature = "openapi", schema(required = true))]
     pub practised: Vec<Practised>,
-}
-
-/// One piece of equipment on the production's register.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
-pub struct RegisteredItem {
-    /// Which.
-    pub id: RecordId,
-    /// Serial number, unique on the production.
-    pub serial: String,
-    /// What it is.
-    pub name: String,
-    /// Stated safe working load, newtons.
-    #[serde(default)]
-    pub working_load: Option<f64>,
-    /// What it is rated or approved for, as its plate or certificate says.
-    #[serde(default)]
-    pub rating: String,
-    /// Last day its inspection counts.
-    #[serde(default)]
-    #[cfg_attr(feature = "openapi", schema(value_type = Option<String>, format = Date))]
-    pub inspected_until: Option<Date>,
-    /// Set while nobody may use it.
-    #[serde(default)]
-    pub quarantined: Option<Quarantine>,
-    /// Every time it took a shock load.
-    #[serde(default)]
-    pub shock_loads: Vec<ShockLoad>,
-}
-
-/// Why a piece is set aside that took a shock load, whoever recorded it.
-pub const SHOCKED: &str = "it took a shock load";
-
-impl RegisteredItem {
-    /// Takes the piece back into use after an inspection, unless something has befallen it since: an
-    /// inspection that arrives late settles nothing that it did not see.
-    pub fn taken_back(&mut self, inspected: Timestamp) -> bool {
-        let set_aside = self.quarantined.iter().map(|one| one.since);
-        let mut befell = set_aside.chain(self.shock_loads.iter().map(|one| one.at));
-        if befell.any(|at| at > inspected) {
-            return false;
-        }
-        self.quarantined = None;
-        true
-    }
-
-    /// Records a shock load: nobody may use the piece until somebody has inspected it.
-    pub fn shocked(&mut self, shock: ShockLoad) {
-        if self.quarantined.is_none() {
-            self.quarantined = Some(Quarantine {
-                since: shock.at,
-                reason: SHOCKED.to_owned(),
-                by: shock.by,
-            });
-        }
-        self.shock_loads.push(shock);
-    }
-}
-
-/// Why nobody may use a piece of equipment.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
-pub struct Quarantine {
-    /// Since when.
-    #[cfg_attr(feature = "openapi", schema(value_type = String, format = DateTime))]
-    pub since: Timestamp,
-    /// Why.
-    pub reason: String,
-    /// Who set it aside.
-    pub by: PersonId,
-}
-
-/// A brief overload, which nobody can see from outside.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "openapi", derive(utoipa::ToSchema))]
-pub struct ShockLoad {
-    /// Which.
-    pub id: RecordId,
-    /// When.
-    #[cfg_attr(feature = "openapi", schema(value_type = String, format = DateTime))]
-    pub at: Timestamp,
-    /// What happened.
-    pub what: String,
-    /// Who recorded it.
-    pub by: PersonId,
 }
 
 /// A briefing on the spot.

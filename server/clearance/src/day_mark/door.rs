@@ -43,22 +43,38 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
     same_content(&statement, case)?;
     wording(&statement, case)?;
     times(&statement, case, now)?;
-    let slot = place_of(case, statement.role, statement.slot, statement.signer)?;
-    if slot != statement.slot {
-        return Err(SignOffError::BadStatement(
-            "a performer signs for a slot; give slot".to_owned(),
-        ));
-    }
     let hashes = facet_hashes(&case.plan.facets).unwrap_or_default();
     let memory = JudgeMemory::default();
     let bench = Bench::new(case, now, hashes, &memory);
     door::witnessed(statement.ink.as_ref(), &bench)?;
+    place(&statement, &bench)?;
     // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
     if statement.decision != Decision::Decline {
         qualified(&statement, &bench)?;
         apart(&statement, case)?;
     }
     Ok(statement)
+}
+
+/// That the signer holds the hat, is lent it or, as a performer, is cast in the slot they sign for.
+fn place(statement: &DayStatement, bench: &Bench<'_>) -> Result<(), SignOffError> {
+    if statement.delegation.is_some() && statement.slot.is_none() {
+        let title = bench.title(statement.role);
+        return door::deputised(statement.hat(), bench, &title);
+    }
+    let (role, signer) = (statement.role, statement.signer);
+    let slot = place_of(bench.case, role, statement.slot, signer)?;
+    if slot != statement.slot {
+        return Err(SignOffError::BadStatement(
+            "a performer signs for a slot; give slot".to_owned(),
+        ));
+    }
+    match statement.delegation {
+        None => Ok(()),
+        Some(_) => Err(SignOffError::NotAllowed(
+            "consent is one's own and is never delegated; leave delegation out".to_owned(),
+        )),
+    }
 }
 
 /// That the signer does not perform, and has not signed this day, under a hat that the policy keeps apart
@@ -177,6 +193,7 @@ fn times(statement: &DayStatement, case: &Case, now: Timestamp) -> Result<(), Si
 
 fn qualified(statement: &DayStatement, bench: &Bench<'_>) -> Result<(), SignOffError> {
     match bench.case.policy.role(statement.role) {
+        Some(_) if !bench.needs_certificates(statement.hat()) => Ok(()),
         Some(policy) => door::qualified(statement.signer, bench, policy),
         None => Err(not_asked(statement.role)),
     }

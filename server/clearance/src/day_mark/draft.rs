@@ -12,7 +12,7 @@ use super::{DayStatement, LeanedOn, cast, day_and_place, place_hash, serials, sp
 use crate::{
     canonical::signed_content,
     case::{Case, Reading, ReadingKind},
-    draft::place_of,
+    draft::hat_of,
     ids::{DeviceId, SignOffId},
     policy::{Attestation, Role},
     signoff::{Decision, SignOffError},
@@ -44,7 +44,7 @@ pub fn prepare(
     id: SignOffId,
     now: Timestamp,
 ) -> Result<DayPrepared, SignOffError> {
-    let slot = place_of(case, role, slot, signer)?;
+    let (delegation, slot) = hat_of(case, role, slot, signer, now)?;
     let policy = case.policy.role(role);
     let attestation = case.policy.day_attestation(role);
     let (Some(policy), Some(attestation)) = (policy, attestation) else {
@@ -65,6 +65,7 @@ pub fn prepare(
             facets,
             role,
             slot,
+            delegation,
             decision: Decision::Approve,
             attestation: attestation.id.clone(),
             day,

@@ -19,7 +19,7 @@ use super::{
 use crate::{
     case::{Case, DaySignOff, Names},
     day_mark::DayStatement,
-    delegation::{self, Delegation},
+    delegation::{self, Delegation, Hat},
     ids::SignOffId,
     ink,
     plan::FacetHashes,
@@ -144,28 +144,32 @@ impl<'a> Bench<'a> {
     }
 
     /// The delegation that a statement names, if it lets this signer sign as that role.
-    pub fn delegation(&self, statement: &Statement) -> Option<&'a Delegation> {
-        let named = statement.delegation?;
+    pub fn delegation(&self, hat: Hat) -> Option<&'a Delegation> {
+        let named = hat.delegation?;
         let mut all = self.case.delegations.iter();
-        all.find(|one| one.id == named && one.to == statement.signer && one.role == statement.role)
+        all.find(|one| one.id == named && one.to == hat.signer && one.role == hat.role)
     }
 
     /// Why somebody's word under a role does not count now, in a sentence; none: they hold the role, or
     /// deputise for somebody who does.
-    pub fn unentitled(&self, heard: &Heard<'_>, title: &str) -> Option<String> {
-        let statement = &heard.statement;
-        if statement.delegation.is_none() {
-            let lost = !self.holds_role(statement.signer, statement.role);
-            let name = || self.name(statement.signer);
+    pub fn unentitled(&self, hat: Hat, received: Timestamp, title: &str) -> Option<String> {
+        if hat.delegation.is_none() {
+            let lost = !self.holds_role(hat.signer, hat.role);
+            let name = || self.name(hat.signer);
             return lost.then(|| format!("{} no longer holds the role {title}.", name()));
         }
-        let Some(delegation) = self.delegation(statement) else {
-            let name = self.name(statement.signer);
+        let Some(delegation) = self.delegation(hat) else {
+            let name = self.name(hat.signer);
             return Some(format!("Nobody let {name} sign as {title}."));
         };
         let name = |person| self.name(person);
-        let signed = heard.signoff.received_at;
-        delegation::refusal(self.case, delegation, signed, self.now, name)
+        delegation::refusal(self.case, delegation, received, self.now, name)
+    }
+
+    /// Whether whoever signs under this hat needs the certificates that the role asks for; a delegate may not.
+    pub fn needs_certificates(&self, hat: Hat) -> bool {
+        let rule = self.case.policy.delegation.get(&hat.role);
+        hat.delegation.is_none() || rule.is_none_or(|rule| rule.certificates)
     }
 
     /// Everyone who holds a role, by name.

@@ -67,6 +67,7 @@ fn standing_of(bench: &Bench<'_>, needed: &Needed<'_>, today: &Where) -> RoleSta
     let statement = mark.statement;
     standing.signoff = Some(statement.id);
     standing.signer = Some(statement.signer);
+    standing.signed_for = bench.delegation(statement.hat()).map(|one| one.from);
     standing.witness = statement.ink.as_ref().map(|ink| ink.witness);
     standing.received_at = Some(mark.signoff.received_at);
     standing.revision = Some(statement.revision);
@@ -134,8 +135,8 @@ fn takes_back(no: &Verified<'_, '_>, yes: &Verified<'_, '_>) -> bool {
         && no.signed_at >= yes.signed_at
 }
 
-/// The decline that stands for this day: the latest word of anyone who still holds the role, which nobody
-/// else can lift for them.
+/// The decline that stands for this day: the latest word of anyone who still holds the role or deputises for who
+/// does, which nobody else can lift for them.
 fn declined<'m, 'b, 'a>(
     bench: &Bench<'a>,
     needed: &Needed<'_>,
@@ -143,13 +144,17 @@ fn declined<'m, 'b, 'a>(
     today: &Where,
 ) -> Option<&'m Verified<'b, 'a>> {
     let role = needed.policy.role;
+    let entitled = |mark: &Verified<'_, '_>| {
+        let (hat, received) = (mark.statement.hat(), mark.signoff.received_at);
+        bench.unentitled(hat, received, "").is_none()
+    };
     let mut spoken: BTreeSet<PersonId> = BTreeSet::new();
     marks.iter().find(|mark| {
         let statement = mark.statement;
         is_today(statement, today)
             && spoken.insert(statement.signer)
             && statement.decision == Decision::Decline
-            && (role == Role::Performer || bench.holds_role(statement.signer, role))
+            && (role == Role::Performer || entitled(mark))
     })
 }
 
@@ -208,11 +213,9 @@ fn lapses(
     {
         reasons.push(reason);
     }
-    if role != Role::Performer && !bench.holds_role(statement.signer, role) {
-        reasons.push(format!(
-            "{name} no longer holds the role {}.",
-            needed.policy.title
-        ));
+    if role != Role::Performer {
+        let (hat, received) = (statement.hat(), mark.signoff.received_at);
+        reasons.extend(bench.unentitled(hat, received, &needed.policy.title));
     }
     if bench.case.plan.casts(statement.signer) && policy.keeps_apart(role, Role::Performer) {
         reasons.push(format!(
@@ -220,7 +223,8 @@ fn lapses(
             needed.policy.title
         ));
     }
-    if policy.voids_day(LapseEvent::Certificate, role) {
+    if policy.voids_day(LapseEvent::Certificate, role) && bench.needs_certificates(statement.hat())
+    {
         let (who, day) = (statement.signer, Some(today.day));
         reasons.extend(standing::certificate_reasons(
             bench,

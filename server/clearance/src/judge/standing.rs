@@ -39,7 +39,7 @@ pub(crate) fn standing(bench: &Bench<'_>, needed: &Needed<'_>) -> RoleStanding {
     standing.signer = Some(statement.signer);
     standing.received_at = Some(heard.signoff.received_at);
     standing.revision = Some(statement.revision);
-    standing.signed_for = bench.delegation(statement).map(|one| one.from);
+    standing.signed_for = bench.delegation(statement.hat()).map(|one| one.from);
     standing.witness = statement.ink.as_ref().map(|ink| ink.witness);
     if statement.decision == Decision::Decline {
         standing.state = RoleState::Declined;
@@ -119,7 +119,12 @@ pub(crate) fn decline<'b, 'a>(
         return latest(bench, role, place).filter(is_decline);
     }
     let stands = |heard: &Heard<'a>| match final_say {
-        true => bench.unentitled(heard, "").is_none(),
+        true => {
+            let received = heard.signoff.received_at;
+            bench
+                .unentitled(heard.statement.hat(), received, "")
+                .is_none()
+        }
         false => resolution(bench, heard).is_none(),
     };
     let mut spoken: BTreeSet<PersonId> = BTreeSet::new();
@@ -265,10 +270,10 @@ fn lapses(
     }
     // A performer's place is their casting, which `newest_first` has already matched.
     if policy.role != Role::Performer {
-        reasons.extend(bench.unentitled(heard, &policy.title));
+        reasons.extend(bench.unentitled(statement.hat(), received, &policy.title));
     }
     if table.voids_plan(LapseEvent::Certificate, policy.role)
-        && (statement.delegation.is_none() || delegates_need_certificates(bench, policy.role))
+        && bench.needs_certificates(statement.hat())
     {
         let day = bench.case.plan.facets.setting.day;
         reasons.extend(certificate_reasons(bench, policy, statement.signer, day));
@@ -308,12 +313,6 @@ fn good_until(policy: &RolePolicy, heard: &Heard<'_>) -> Option<Timestamp> {
         .into_iter()
         .flatten()
         .min()
-}
-
-/// Whether a delegate needs the certificates that the role asks for.
-pub(crate) fn delegates_need_certificates(bench: &Bench<'_>, role: Role) -> bool {
-    let rule = bench.case.policy.delegation.get(&role);
-    rule.is_none_or(|rule| rule.certificates)
 }
 
 pub(crate) fn certificate_reasons(

@@ -8,8 +8,8 @@ use jiff::Timestamp;
 use super::{Kept, Leaf, Replay, ReplayError, used_part};
 use crate::{
     case::{
-        Briefing, Closing, DaySignOff, Debrief, GoJudged, Incident, Look, Quarantine,
-        RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeOutcome, Told, Used,
+        Briefing, Closing, DaySignOff, Debrief, GoJudged, Incident, Look, RegisteredItem, Returned,
+        ShockLoad, StandDown, Take, TakeOutcome, Told, Used,
     },
     ids::RecordId,
 };
@@ -77,12 +77,8 @@ pub(super) fn apply(
     match leaf.entry.kind.as_str() {
         "equipment.put" => put(&mut replay.day, leaf)?,
         "equipment.quarantined" => {
-            let set_aside = Quarantine {
-                since: leaf.fact("since")?,
-                reason: leaf.text("reason")?,
-                by: leaf.actor()?,
-            };
-            item(&mut replay.day, leaf)?.quarantined = Some(set_aside);
+            let (since, reason) = (leaf.fact("since")?, leaf.text("reason")?);
+            item(&mut replay.day, leaf)?.set_aside(since, reason, leaf.actor()?);
         }
         "equipment.released" => {
             let until = leaf.fact("inspected_until")?;

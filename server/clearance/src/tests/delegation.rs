@@ -7,11 +7,12 @@ use uuid::Uuid;
 use super::{Delegation, DelegationRule, hats, in_force, problems};
 use crate::{
     case::RoleState,
+    day_mark::{self, DayStatement},
     draft::prepare,
     ids::{RecordId, SignOffId},
     policy::Role,
     scene::{Scene, certificate, device_of, person_of},
-    signoff::{SignOffError, Statement},
+    signoff::{Decision, SignOffError, Statement},
 };
 
 /// Rigging lets the first assistant director, who has the certificate, sign for two days.
@@ -215,4 +216,117 @@ fn a_delegation_that_may_not_be_says_why() {
     assert_eq!(past, ["/until is past, or before it starts"]);
     let own = check(&|one| one.to = one.from);
     assert_eq!(own, ["/to is yourself"]);
+}
+
+/// The holder is away on the day, and the delegate signs it.
+fn deputised_day() -> Scene {
+    let mut scene = Scene::morning();
+    scene.briefed();
+    scene
+        .member(Role::FirstAd)
+        .certificates
+        .push(certificate("rope_access_3"));
+    let lent = delegation(&scene);
+    scene.case.delegations.push(lent);
+    let statement = day_statement(&mut scene);
+    assert_eq!(statement.delegation, Some(RecordId(Uuid::from_u128(77))));
+    scene.hand_in_day(&statement).unwrap();
+    scene
+}
+
+fn day_statement(scene: &mut Scene) -> DayStatement {
+    let signer = person_of(Role::FirstAd);
+    let id = SignOffId(Uuid::from_u128(scene.mint() + 9_000));
+    let prepared = day_mark::prepare(&scene.case, Role::Rigging, None, signer, id, scene.now);
+    DayStatement {
+        device: device_of(signer),
+        ..prepared.unwrap().statement
+    }
+}
+
+#[test]
+fn a_delegate_signs_the_day_in_the_stead_of_the_holder_and_is_named() {
+    let mut scene = deputised_day();
+    let mark = scene.day_mark(Role::Rigging);
+    assert_eq!(mark.state, RoleState::Standing, "{:?}", mark.reasons);
+    assert_eq!(mark.signer, Some(person_of(Role::FirstAd)));
+    assert_eq!(mark.signed_for, Some(person_of(Role::Rigging)));
+    // A no of theirs stands as well, until they take it back.
+    scene.later(SignedDuration::from_mins(1));
+    let mut no = day_statement(&mut scene);
+    no.decision = Decision::Decline;
+    scene.hand_in_day(&no).unwrap();
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Declined);
+    scene.later(SignedDuration::from_mins(1));
+    scene.signs_the_day(Role::Rigging);
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Declined);
+    // A delegation that has ended takes its no with it.
+    scene.case.delegations[0].ended_at = Some(scene.now);
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Standing);
+}
+
+#[test]
+fn a_day_signed_for_somebody_lapses_when_the_delegation_does_and_the_reason_is_named() {
+    type Change = fn(&mut Scene);
+    let cases: [(Change, &str); 4] = [
+        (
+            |scene| scene.case.delegations[0].ended_at = Some(scene.now),
+            "Žofie Marková ended on",
+        ),
+        (
+            |scene| scene.member(Role::Rigging).roles.clear(),
+            "Žofie Marková, for whom Radmila Ilić signed, no longer holds the role Key rigger.",
+        ),
+        (
+            |scene| {
+                scene.case.policy.delegation.remove(&Role::Rigging);
+            },
+            "The policy lets nobody sign for Key rigger.",
+        ),
+        (
+            |scene| scene.member(Role::FirstAd).certificates.clear(),
+            "Radmila Ilić needs a certificate to sign as Key rigger",
+        ),
+    ];
+    for (change, says) in cases {
+        let mut scene = deputised_day();
+        change(&mut scene);
+        let mark = scene.day_mark(Role::Rigging);
+        assert_eq!(mark.state, RoleState::Lapsed, "{says}");
+        let told = |one: &String| one.contains(says);
+        assert!(mark.reasons.iter().any(told), "{says}: {:?}", mark.reasons);
+    }
+}
+
+#[test]
+fn nobody_signs_the_day_under_a_hat_that_is_not_lent_to_them_and_consent_never_is() {
+    let mut scene = deputised_day();
+    let refused = |scene: &mut Scene, change: fn(&mut DayStatement)| {
+        let mut statement = day_statement(scene);
+        change(&mut statement);
+        scene.hand_in_day(&statement).unwrap_err().to_string()
+    };
+    assert_eq!(
+        refused(&mut scene, |one| one.delegation = None),
+        "you do not hold the role rigging on this production"
+    );
+    assert_eq!(
+        refused(&mut scene, |one| one.delegation =
+            Some(RecordId(Uuid::from_u128(78)))),
+        "nobody let Radmila Ilić sign as Key rigger"
+    );
+    let mut consent = scene.day_statement(Role::Performer);
+    consent.delegation = Some(RecordId(Uuid::from_u128(77)));
+    let told = scene.hand_in_day(&consent).unwrap_err().to_string();
+    assert!(told.contains("consent is one's own"), "{told}");
+    // Without the certificate that the role asks for, unless the policy says otherwise.
+    scene.member(Role::FirstAd).certificates.clear();
+    let bare = day_statement(&mut scene);
+    assert!(scene.hand_in_day(&bare).is_err());
+    let rule = DelegationRule {
+        longest_days: 14,
+        certificates: false,
+    };
+    scene.case.policy.delegation.insert(Role::Rigging, rule);
+    scene.hand_in_day(&bare).unwrap();
 }

@@ -206,6 +206,7 @@ fn equipment_in_quarantine_blocks_the_plan_and_the_day() {
         since,
         reason: "A frayed strap.".to_owned(),
         by: person_of(Role::Rigging),
+        again_at: None,
     });
     let judged = scene.judged();
     assert_eq!(judged.state, ClearanceState::Blocked);

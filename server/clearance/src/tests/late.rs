@@ -214,3 +214,39 @@ fn a_no_to_an_earlier_revision_is_heard() {
     assert_eq!(scene.day_mark(Role::Medic).state, RoleState::Declined);
     assert!(scene.hand_in(&yes).is_err(), "a yes is to what is current");
 }
+
+#[test]
+fn a_piece_that_two_set_aside_is_so_for_the_first_and_until_after_the_last_in_any_order() {
+    let scene = Scene::ready();
+    let minute = |n: i64| scene.now + SignedDuration::from_mins(n);
+    let told = [
+        (minute(0), "a frayed strap", Role::Rigging),
+        (minute(5), "the buckle is bent", Role::Medic),
+        (minute(9), "it smells of smoke", Role::Effects),
+    ];
+    for order in [
+        [0, 1, 2],
+        [0, 2, 1],
+        [1, 0, 2],
+        [1, 2, 0],
+        [2, 0, 1],
+        [2, 1, 0],
+    ] {
+        let mut item = scene.case.day.equipment[0].clone();
+        for at in order {
+            let (since, reason, role) = told[at];
+            item.set_aside(since, reason.to_owned(), person_of(role));
+        }
+        let aside = item.quarantined.clone().unwrap();
+        assert_eq!(
+            (aside.since, aside.reason.as_str()),
+            (minute(0), "a frayed strap")
+        );
+        assert_eq!(aside.again_at, Some(minute(9)));
+        // Inspected between the second and the third: it saw two of them.
+        assert!(!item.taken_back(minute(7)));
+        assert!(item.quarantined.is_some());
+        assert!(item.taken_back(minute(10)));
+        assert!(item.quarantined.is_none());
+    }
+}

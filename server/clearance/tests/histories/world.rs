@@ -7,7 +7,7 @@ use gagwright_clearance::{
     SignOff, SignOffId,
     canonical::facet_hashes,
     case::{
-        Agreement, Briefing, Closing, DayLog, DaySignOff, Incident, Look, Quarantine, ReadingKind,
+        Agreement, Briefing, Closing, DayLog, DaySignOff, Incident, Look, ReadingKind,
         RegisteredItem, Returned, ShockLoad, StandDown, Take, TakeElsewhere, TakeOutcome, Told,
     },
     judge::{BRIEFED, REHEARSED, is_open, missing_agreements},
@@ -249,11 +249,8 @@ impl World {
                 by: person(2),
             }),
             What::SetAside(serial) => {
-                case.day.equipment[*serial].quarantined = Some(Quarantine {
-                    since: at,
-                    reason: "a worn buckle".to_owned(),
-                    by: person(2),
-                });
+                let reason = "a worn buckle".to_owned();
+                case.day.equipment[*serial].set_aside(at, reason, person(2));
             }
             What::Inspect { serial, until, at } => {
                 let item = &mut case.day.equipment[*serial];

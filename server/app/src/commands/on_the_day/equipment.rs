@@ -3,7 +3,7 @@
 
 use gagwright_clearance::{
     RecordId,
-    case::{Quarantine, RegisteredItem, ShockLoad},
+    case::{RegisteredItem, ShockLoad},
     day_mark::plain,
     who_may,
 };
@@ -127,10 +127,10 @@ fn same_piece(before: &RegisteredItem, new: &PutItem, actor: &Actor) -> Result<(
     Ok(())
 }
 
-/// Sets a piece aside.
+/// Sets a piece aside. Where it is already, what another saw is recorded as well, and the earliest is told.
 ///
 /// # Errors
-/// Without [`Permission::LogDay`], when it is set aside already, or with no reason.
+/// Without [`Permission::LogDay`], or with no reason.
 pub fn quarantine(
     conn: &mut Connection,
     actor: &Actor,
@@ -145,17 +145,7 @@ pub fn quarantine(
     problems.required("/reason", &new.reason, LONG);
     problems.finish()?;
     let since = new.at.min(now);
-    if item.quarantined.is_some() {
-        return Err(CommandError::Conflict {
-            what: "quarantine",
-            detail: format!("{} is in quarantine already", item.serial),
-        });
-    }
-    item.quarantined = Some(Quarantine {
-        since,
-        reason: new.reason.clone(),
-        by: actor.person,
-    });
+    item.set_aside(since, new.reason.clone(), actor.person);
     Leaf::new("equipment.quarantined", now, Some(actor))
         .fact("item", json!(id))
         .fact("serial", json!(item.serial))
