@@ -6,15 +6,15 @@ import { draftKept, signIn } from './steps.ts';
 test('a person half written is there after closing, and can be begun again', async ({ page }) => {
   await signIn(page, /coordinator/i);
   await page.goto('/people/new');
-  await page.getByLabel('Name').first().fill('Ifeoma Brackenridge');
+  await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Ifeoma Brackenridge');
   await draftKept(page, 'Ifeoma Brackenridge');
   await page.reload();
   await expect(page.getByText('Not saved yet: you wrote this')).toBeVisible();
-  await expect(page.getByLabel('Name').first()).toHaveValue('Ifeoma Brackenridge');
+  await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('Ifeoma Brackenridge');
   await press(page.getByRole('button', { name: 'Begin again' }));
-  await expect(page.getByLabel('Name').first()).toHaveValue('');
+  await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('');
   await page.reload();
-  await expect(page.getByLabel('Name').first()).toHaveValue('');
+  await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('');
   await expect(page.getByText('Not saved yet')).toHaveCount(0);
 });
 
