@@ -28,6 +28,9 @@ pub enum StoreError {
     /// The database cannot be reached or written just now; nothing of this write was kept.
     #[error("the database is not available: {0}. {advice}", advice = self.advice())]
     Unavailable(String),
+    /// There is no room for it; nothing of this write was kept.
+    #[error("there is no room left to write: {0}. {advice}", advice = self.advice())]
+    Full(String),
     /// The database was migrated by a newer version of the program.
     #[error("the database has migrations this version does not know: {0}. {advice}", advice = self.advice())]
     Newer(String),
@@ -55,7 +58,11 @@ impl StoreError {
             StoreError::Conflict { .. } => "Read it again and make the change on what is there now",
             StoreError::Unavailable(_) => {
                 "Nothing of this request was kept unless a repeat finds it; check that the database \
-                 is running with free disk space, then try again"
+                 is running, then try again"
+            }
+            StoreError::Full(_) => {
+                "Nothing of this request was kept; make free disk space where the database is, then \
+                 send it again"
             }
             StoreError::Newer(_) => {
                 "Start the newer version that wrote it, or restore an older backup"
@@ -123,11 +130,9 @@ pub(crate) fn is_locked(error: &DieselError) -> bool {
 
 /// Neither database gives a kind for these; their words are stable enough to tell them apart.
 fn from_message(message: String) -> StoreError {
-    const PASSING: [&str; 11] = [
+    const PASSING: [&str; 9] = [
         "database is locked",
         "database table is locked",
-        "disk is full",
-        "No space left on device",
         "disk I/O error",
         "unable to open database file",
         "readonly database",
@@ -136,12 +141,21 @@ fn from_message(message: String) -> StoreError {
         "server closed the connection",
         "the database system is",
     ];
+    // SQLITE_FULL, and what PostgreSQL says with SQLSTATE 53100 (disk_full): the system's words for ENOSPC
+    // and EDQUOT.
+    const FULL: [&str; 3] = [
+        "disk is full",
+        "No space left on device",
+        "Disk quota exceeded",
+    ];
     const DAMAGED: [&str; 3] = [
         "disk image is malformed",
         "file is not a database",
         "invalid page in block",
     ];
-    if PASSING.iter().any(|words| message.contains(words)) {
+    if FULL.iter().any(|words| message.contains(words)) {
+        StoreError::Full(message)
+    } else if PASSING.iter().any(|words| message.contains(words)) {
         StoreError::Unavailable(message)
     } else if DAMAGED.iter().any(|words| message.contains(words)) {
         StoreError::Corrupt(message)

@@ -2325,7 +2325,7 @@ export interface components {
          * @description Every code the API refuses with. Clients switch on these, so they never change meaning.
          * @enum {string}
          */
-        Code: "malformed_json" | "invalid_input" | "unknown_id" | "no_such_route" | "method_not_allowed" | "not_signed_in" | "token_expired" | "forbidden" | "stale_plan" | "precondition_required" | "conflict" | "key_reused" | "sign_off_refused" | "handed_refused" | "body_too_large" | "unsupported_media" | "roster_refused" | "rate_limited" | "unavailable" | "internal";
+        Code: "malformed_json" | "invalid_input" | "unknown_id" | "no_such_route" | "method_not_allowed" | "not_signed_in" | "token_expired" | "forbidden" | "stale_plan" | "precondition_required" | "conflict" | "key_reused" | "sign_off_refused" | "handed_refused" | "body_too_large" | "unsupported_media" | "roster_refused" | "rate_limited" | "unavailable" | "storage_full" | "internal";
         /** @description A fitted coefficient, SI. */
         Coefficient: {
             /** @description The parameter's machine name. */

@@ -74,6 +74,7 @@ describe('what a reply settles', () => {
     ['the end of the sign-in', { kind: 'signed_out' }, 'later_all'],
     ['too many requests', { kind: 'answer', status: 429, problem: no.problem }, 'later_all'],
     ['a fault of the server', { kind: 'answer', status: 500, problem: no.problem }, 'later_this'],
+    ['a server with no room left', { kind: 'answer', status: 507, problem: no.problem }, 'later_all'],
     ['a proxy without its server', { kind: 'answer', status: 502 }, 'later_all'],
   ] as [string, Reply, string][])('%s', (_name, reply, settled) => {
     expect(settledBy(reply)).toBe(settled);

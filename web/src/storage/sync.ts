@@ -56,7 +56,7 @@ export type Settled = 'sent' | 'refused' | 'later_this' | 'later_all';
 const SENT_IS_SHOWN_FOR = 24 * 60 * 60 * 1000;
 
 /** Refusals that say nothing about what was asked. */
-const PASSING = new Set([408, 425, 429, 502, 503, 504]);
+const PASSING = new Set([408, 425, 429, 502, 503, 504, 507]);
 
 export function settledBy(reply: Reply): Settled {
   if (reply.kind !== 'answer') return 'later_all';

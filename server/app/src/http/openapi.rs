@@ -99,6 +99,7 @@ impl IntoResponses for WriteRefusals {
             Code::BodyTooLarge,
             Code::UnsupportedMedia,
             Code::Unavailable,
+            Code::StorageFull,
             Code::Internal,
         ])
     }
@@ -115,6 +116,7 @@ impl IntoResponses for OpenRefusals {
             Code::UnsupportedMedia,
             Code::RateLimited,
             Code::Unavailable,
+            Code::StorageFull,
             Code::Internal,
         ])
     }

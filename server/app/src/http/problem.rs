@@ -202,6 +202,15 @@ impl From<StoreError> for Problem {
                 )
                 .with_header(header::RETRY_AFTER, "2")
             }
+            StoreError::Full(cause) => {
+                tracing::error!(%cause, "the disk of the store is full");
+                Problem::new(
+                    Code::StorageFull,
+                    "There is no room left on the server's disk and nothing was stored; reading goes on, \
+                     and the same request may be sent again once whoever runs the server has made room.",
+                )
+                .with_header(header::RETRY_AFTER, "60")
+            }
             other => Problem::internal(other),
         }
     }

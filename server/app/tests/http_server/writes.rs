@@ -1,5 +1,7 @@
 //! Writes that are sent again: the first answer is kept with the work and given once more.
 
+use diesel::connection::SimpleConnection;
+use gagwright_store::StoreError;
 use serde_json::json;
 use uuid::Uuid;
 
@@ -238,4 +240,60 @@ fn an_old_token_does_not_stand_in_the_way_of_a_hold_by_code() {
         .json(&json!({ "id": Uuid::now_v7() }))
         .send()
         .expect(201);
+}
+
+/// SQLite answers as on a full disk when the file may not grow.
+fn most_pages(world: &World, pages: u32) {
+    world
+        .server
+        .store
+        .write(move |conn| {
+            conn.batch_execute(&format!("PRAGMA max_page_count = {pages}"))
+                .map_err(StoreError::from)
+        })
+        .unwrap();
+}
+
+#[test]
+fn a_full_disk_is_said_as_such_and_the_same_request_is_done_once_there_is_room() {
+    let world = World::new();
+    most_pages(&world, 1);
+    // Pages that are there already take a few more rows; each of these is larger than a page.
+    let raise = |key: Uuid| {
+        let hold = json!({ "id": key, "reason": "the anchor is loose; ".repeat(90) });
+        world
+            .call("POST", &world.at("/holds"))
+            .key(key)
+            .json(&hold)
+            .send()
+    };
+    let mut kept = 0;
+    let key = loop {
+        let key = Uuid::now_v7();
+        let before = world.trail_size();
+        let answer = raise(key);
+        if answer.status == 201 {
+            kept += 1;
+            assert!(kept < 100, "the file was not to grow");
+            continue;
+        }
+        assert_eq!(answer.header("retry-after"), "60");
+        let told = answer.refused(507, "storage_full");
+        let detail = told["detail"].as_str().unwrap();
+        assert!(detail.contains("nothing was stored"), "{detail}");
+        assert_eq!(world.trail_size(), before);
+        break key;
+    };
+    let holds = || {
+        let page = world.call("GET", &world.at("/holds")).send().expect(200);
+        page["items"].as_array().unwrap().len()
+    };
+    assert_eq!(holds(), kept, "reading goes on, and nothing is half there");
+    most_pages(&world, 1_000_000);
+    let size = world.trail_size();
+    raise(key).expect(201);
+    let again = raise(key);
+    assert_eq!(again.header("idempotency-replayed"), "true");
+    again.expect(201);
+    assert_eq!((holds(), world.trail_size()), (kept + 1, size + 1));
 }

@@ -363,6 +363,7 @@ fn every_error_says_what_to_do() {
             detail: "b".into(),
         },
         StoreError::Unavailable("c".into()),
+        StoreError::Full("h".into()),
         StoreError::Newer("d".into()),
         StoreError::Corrupt("e".into()),
         StoreError::Database("f".into()),
@@ -375,5 +376,5 @@ fn every_error_says_what_to_do() {
         assert!(!message.contains("  "), "{message}");
         advice.insert(error.advice());
     }
-    assert_eq!(advice.len(), 8, "each kind has advice of its own");
+    assert_eq!(advice.len(), 9, "each kind has advice of its own");
 }

@@ -263,10 +263,7 @@ fn a_full_disk_refuses_the_write_and_keeps_what_was_answered() {
         let long = "x".repeat(4_000_000);
         meta::set(conn, "during", &long)
     });
-    assert!(
-        matches!(filled, Err(StoreError::Unavailable(_))),
-        "{filled:?}"
-    );
+    assert!(matches!(filled, Err(StoreError::Full(_))), "{filled:?}");
     assert!(filled.unwrap_err().to_string().contains("free disk space"));
     assert!(!kept(&store, "during"));
     let store = database.open();

@@ -46,13 +46,15 @@ pub enum Code {
     RateLimited,
     /// The store cannot be reached just now.
     Unavailable,
+    /// There is no room left where things are kept; nothing was stored.
+    StorageFull,
     /// The server failed; the answer carries an id to report.
     Internal,
 }
 
 impl Code {
     /// Every code.
-    pub const ALL: [Code; 20] = [
+    pub const ALL: [Code; 21] = [
         Code::MalformedJson,
         Code::InvalidInput,
         Code::UnknownId,
@@ -72,6 +74,7 @@ impl Code {
         Code::RosterRefused,
         Code::RateLimited,
         Code::Unavailable,
+        Code::StorageFull,
         Code::Internal,
     ];
 
@@ -155,6 +158,11 @@ impl Code {
                 "unavailable",
                 S::SERVICE_UNAVAILABLE,
                 "The store cannot be reached just now",
+            ),
+            Code::StorageFull => (
+                "storage_full",
+                S::INSUFFICIENT_STORAGE,
+                "The server has no room left",
             ),
             Code::Internal => ("internal", S::INTERNAL_SERVER_ERROR, "The server failed"),
         }
