@@ -7,7 +7,10 @@ use std::{
     sync::{LazyLock, Mutex, OnceLock, PoisonError},
 };
 
-use gagwright_clearance::{Case, Clearance, JudgeMemory, clearance_remembering};
+use gagwright_clearance::{
+    Case, Clearance, JudgeMemory, Opening, SignOffError, Statement, clearance_remembering,
+    signoff::{self, PublicKey},
+};
 use gagwright_mechanics::{
     AssessError, Assessment, FigureDescription, Inputs, Parameter, SetLimit, Technique, techniques,
 };
@@ -17,10 +20,30 @@ use jiff::Timestamp;
 /// 30 kB.
 const KEPT: usize = 96;
 
+static MEMORY: LazyLock<JudgeMemory> = LazyLock::new(JudgeMemory::default);
+
 /// Judges a case at a moment, as [`gagwright_clearance::clearance()`] does.
 pub fn clearance(case: &Case, now: Timestamp) -> Clearance {
-    static MEMORY: LazyLock<JudgeMemory> = LazyLock::new(JudgeMemory::default);
     clearance_remembering(case, now, find, &MEMORY)
+}
+
+/// Decides whether a sign-off may be recorded, as [`signoff::accept`] does.
+///
+/// # Errors
+/// As there.
+pub fn accept(
+    jws: &str,
+    openings: &[Opening],
+    case: &Case,
+    now: Timestamp,
+) -> Result<Statement, SignOffError> {
+    signoff::accept_remembering(jws, openings, case, now, &MEMORY)
+}
+
+/// Checks a signature ahead of those who will ask for it while everybody waits for them. It decides
+/// nothing: they ask for the same text under the key that is registered then.
+pub fn look_at(jws: &str, key: &PublicKey) {
+    MEMORY.verified(jws, key);
 }
 
 /// A technique that answers what it answered before to the same inputs.

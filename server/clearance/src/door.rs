@@ -8,17 +8,15 @@ use gagwright_mechanics::Facet;
 use jiff::{SignedDuration, Timestamp};
 
 use crate::{
-    canonical::{facet_hashes, plan_digest},
     case::{Case, RoleState},
     certificates,
     delegation::{self, Hat},
     drawing,
     ids::DeviceId,
     ink::{self, Ink},
-    judge::{Bench, JudgeMemory, Needed, standing},
+    judge::{Bench, Hashed, JudgeMemory, Needed, standing},
     jws,
     opening::{Opening, is_commitment, text_of},
-    plan::FacetHashes,
     policy::{Attestation, Role, RolePolicy},
     signoff::{Decision, Device, SignOffError, Statement},
     validate::LONG,
@@ -43,15 +41,34 @@ pub fn accept(
     case: &Case,
     now: Timestamp,
 ) -> Result<Statement, SignOffError> {
+    accept_remembering(jws, openings, case, now, &JudgeMemory::default())
+}
+
+/// As [`accept`], leaning on what was verified and hashed before, and keeping what it verifies and hashes
+/// for the judge, who asks next.
+///
+/// # Errors
+/// As [`accept`].
+pub fn accept_remembering(
+    jws: &str,
+    openings: &[Opening],
+    case: &Case,
+    now: Timestamp,
+    memory: &JudgeMemory,
+) -> Result<Statement, SignOffError> {
     let claimed = jws::read_unverified(jws)?;
     let device = registered(case, claimed.device)?;
-    let statement = jws::verify(jws, &device.key)?;
+    let statement = match memory.verified(jws, &device.key) {
+        Some(statement) => Statement::clone(&statement),
+        // Once more, for what is wrong with it.
+        None => jws::verify(jws, &device.key)?,
+    };
     if let Some(problem) = ink::problem(&statement) {
         return Err(SignOffError::BadStatement(problem.to_owned()));
     }
     owned(device, statement.hand())?;
     unrevoked(device)?;
-    let hashes = facet_hashes(&case.plan.facets)?;
+    let hashed = memory.hashes(&case.plan.facets)?;
     let policy = case
         .policy
         .role(statement.role)
@@ -62,13 +79,12 @@ pub fn accept(
             statement.role.name()
         ))
     })?;
-    same_content(&statement, case, policy, &hashes)?;
+    same_content(&statement, case, policy, &hashed)?;
     wording(&statement, policy)?;
     opened(&statement, openings)?;
-    unused(&statement, case)?;
+    unused(&statement, case, memory)?;
     times(&statement, case, policy, now)?;
-    let memory = JudgeMemory::default();
-    let bench = Bench::new(case, now, hashes, &memory);
+    let bench = Bench::new(case, now, hashed.facets.clone(), memory);
     witnessed(statement.ink.as_ref(), &bench)?;
     let slot = place(&statement, &bench, policy)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
@@ -184,7 +200,7 @@ fn same_content(
     statement: &Statement,
     case: &Case,
     policy: &RolePolicy,
-    hashes: &FacetHashes,
+    hashed: &Hashed,
 ) -> Result<(), SignOffError> {
     same_gag(statement.production, statement.gag, case)?;
     if is_late_no(statement.decision, statement.revision, case) {
@@ -193,8 +209,8 @@ fn same_content(
     if statement.revision != case.plan.revision {
         return Err(another_revision(statement.revision, case));
     }
-    let digest = plan_digest(&case.plan.facets)?;
-    if statement.plan_digest != digest {
+    let digest = &hashed.digest;
+    if statement.plan_digest != *digest {
         let detail = format!(
             "digest {}, but the plan's is {digest}",
             statement.plan_digest
@@ -219,7 +235,7 @@ fn same_content(
         return Err(mismatch("other facets", detail));
     }
     for (facet, hash) in &statement.facets {
-        if hashes.get(facet) != Some(hash) {
+        if hashed.facets.get(facet) != Some(hash) {
             let detail = format!("the {} signed is not the current one", facet.name());
             return Err(mismatch("other content", detail));
         }
@@ -310,9 +326,10 @@ fn opened(statement: &Statement, openings: &[Opening]) -> Result<(), SignOffErro
     Ok(())
 }
 
-fn unused(statement: &Statement, case: &Case) -> Result<(), SignOffError> {
+fn unused(statement: &Statement, case: &Case, memory: &JudgeMemory) -> Result<(), SignOffError> {
     let used = case.signoffs.iter().any(|signoff| {
-        jws::read_unverified(&signoff.jws).is_ok_and(|earlier| earlier.id == statement.id)
+        let earlier = memory.claimed(&signoff.jws);
+        earlier.is_some_and(|earlier| earlier.id == statement.id)
     });
     if used {
         return Err(not_allowed(format!(

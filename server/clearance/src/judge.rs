@@ -34,7 +34,7 @@ pub use required::{age_day, is_minor};
 pub use the_day::equipment_state;
 
 pub(crate) use day::is_past;
-pub(crate) use {bench::Bench, required::Needed, standing::standing};
+pub(crate) use {bench::Bench, memory::Hashed, required::Needed, standing::standing};
 
 use crate::{
     canonical,

@@ -18,7 +18,7 @@ use crate::{
 };
 
 pub use crate::{
-    door::accept,
+    door::{accept, accept_remembering},
     draft::draft,
     jws::{check_key, read_unverified, sign, verify},
 };

@@ -39,6 +39,7 @@ pub mod resolutions;
 pub mod runs;
 pub mod sessions;
 pub mod signoffs;
+pub mod stamp;
 pub mod test_shots;
 pub mod trail;
 pub mod witnesses;

@@ -8,6 +8,13 @@ diesel::table! {
 }
 
 diesel::table! {
+    stamps (one) {
+        one -> BigInt,
+        mark -> Binary,
+    }
+}
+
+diesel::table! {
     accounts (id) {
         id -> Binary,
         email -> Text,

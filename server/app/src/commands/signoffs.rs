@@ -17,7 +17,7 @@ use serde_json::json;
 use super::{Actor, CommandError, Entropy, record};
 use crate::{
     permissions::Permission,
-    remembered::clearance,
+    remembered::{accept, clearance, look_at},
     views::{Draft, SignOffReceipt, gathering},
 };
 
@@ -100,6 +100,23 @@ impl Taken {
     }
 }
 
+/// Checks a sign-off's signature before its turn to be written comes: that is by far the dearest step, and
+/// many can be checked at a time, but written only one after another. What it cannot make out is left to
+/// [`submit`], which decides.
+///
+/// # Errors
+/// When the database cannot be read.
+pub fn foresee(conn: &mut Connection, jws: &str) -> Result<(), CommandError> {
+    let Ok(claimed) = signoff::read_unverified(jws) else {
+        return Ok(());
+    };
+    let devices = gagwright_store::devices::get(conn, claimed.production, claimed.device)?;
+    if let Some(device) = devices {
+        look_at(jws, &device.key);
+    }
+    Ok(())
+}
+
 /// Receives a sign-off on a gag. Anyone on the production may carry one: the device's key says who signed.
 ///
 /// # Errors
@@ -141,7 +158,7 @@ pub fn submit(
             ),
         });
     }
-    let statement = signoff::accept(jws, &openings, &case, now)?;
+    let statement = accept(jws, &openings, &case, now)?;
     let mut leaf = record::Leaf::new("signoff.made", now, Some(actor))
         .about(row.id)
         .fact("code", json!(row.code))

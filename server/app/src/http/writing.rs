@@ -10,7 +10,7 @@ use actix_web::{
     http::header::{self, HeaderValue},
     web::Bytes,
 };
-use gagwright_store::Connection;
+use gagwright_store::{Connection, Store};
 use jiff::Timestamp;
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
@@ -159,6 +159,19 @@ impl<B: Body> Write<B> {
     where
         F: FnOnce(&mut Desk<'_>, B) -> Result<Reply, CommandError> + Send + 'static,
     {
+        self.commit_after(app, |_, _| Ok(()), work).await
+    }
+
+    /// As [`Write::commit`], after a look at what is sent that need not wait for its turn to be written.
+    /// What the look meets decides nothing; the work does.
+    ///
+    /// # Errors
+    /// As [`Write::commit`].
+    pub async fn commit_after<L, F>(self, app: &App, look: L, work: F) -> Answer
+    where
+        L: FnOnce(&Store, &B) -> Result<(), CommandError> + Send + 'static,
+        F: FnOnce(&mut Desk<'_>, B) -> Result<Reply, CommandError> + Send + 'static,
+    {
         let Self {
             body,
             caller,
@@ -166,14 +179,20 @@ impl<B: Body> Write<B> {
             once,
         } = self;
         let now = clock::now();
-        let settled = state::write(app, move |conn| {
-            once.settle(
-                conn,
-                now,
-                // Whoever was taken off the production since reads nothing of it any more.
-                |conn| caller.map_or(Ok(()), |caller| caller.still_at(conn, place)),
-                |conn| work(&mut Desk { conn, now }, body),
-            )
+        let store = app.store.clone();
+        let settled = state::off_thread(move || {
+            if let Err(error) = look(&store, &body) {
+                tracing::warn!(%error, "what is to be written could not be looked at before");
+            }
+            store.write(move |conn| {
+                once.settle(
+                    conn,
+                    now,
+                    // Whoever was taken off the production since reads nothing of it any more.
+                    |conn| caller.map_or(Ok(()), |caller| caller.still_at(conn, place)),
+                    |conn| work(&mut Desk { conn, now }, body),
+                )
+            })
         })
         .await?;
         settled.answer(app)

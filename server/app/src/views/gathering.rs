@@ -1,7 +1,10 @@
 //! Puts cases together for the judge: everything that bears on one gag, or on every gag of a production
 //! with the same few queries however many gags there are. Gathers; does not judge and does not hide.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::{
+    collections::{BTreeMap, BTreeSet, VecDeque},
+    sync::{Arc, Mutex, PoisonError},
+};
 
 use gagwright_casting::{Person, PersonId, ProductionId};
 use gagwright_clearance::{
@@ -9,7 +12,9 @@ use gagwright_clearance::{
     earlier::{carried, revisions},
     signoff::Member,
 };
-use gagwright_store::{Connection, gags::GagRow, members::MemberRow, productions::Production};
+use gagwright_store::{
+    Connection, gags::GagRow, members::MemberRow, productions::Production, stamp::Stamp,
+};
 
 use super::day_records::{self, DayRecords};
 use crate::commands::CommandError;
@@ -24,27 +29,58 @@ pub(crate) struct Shared {
     pub(crate) delegations: Vec<Delegation>,
     pub(crate) resolutions: BTreeMap<GagId, Vec<Resolution>>,
     pub(crate) day: DayRecords,
+    hats: Vec<Member>,
 }
 
-/// Reads what every case of a production shares.
+/// Productions whose shared things are kept in memory.
+const KEPT: usize = 16;
+
+/// What was read last of some productions, each with the stamp of the moment it was read at.
+type Lately = VecDeque<(ProductionId, Stamp, Arc<Shared>)>;
+
+/// What every case of a production shares: read once, and again when any of it was written since, by this
+/// process or another. A sign-off writes none of it, so a hundred of them read it once.
 pub(crate) fn shared(
     conn: &mut Connection,
     production: ProductionId,
-) -> Result<Shared, CommandError> {
+) -> Result<Arc<Shared>, CommandError> {
+    static LATELY: Mutex<Lately> = Mutex::new(VecDeque::new());
+    let stamp = gagwright_store::stamp::now(conn)?;
+    // A thread that panicked while holding the lock left whole entries behind.
+    let lately = || LATELY.lock().unwrap_or_else(PoisonError::into_inner);
+    let kept = lately()
+        .iter()
+        .find(|(of, at, _)| (*of, at) == (production, &stamp))
+        .map(|(.., shared)| shared.clone());
+    if let Some(shared) = kept {
+        return Ok(shared);
+    }
+    let read = Arc::new(read(conn, production)?);
+    let mut lately = lately();
+    // What was erased since goes out of memory with the state it was in.
+    lately.retain(|(of, ..)| *of != production);
+    lately.truncate(KEPT - 1);
+    lately.push_front((production, stamp, read.clone()));
+    Ok(read)
+}
+
+fn read(conn: &mut Connection, production: ProductionId) -> Result<Shared, CommandError> {
     let found = gagwright_store::productions::get(conn, production)?.ok_or_else(|| {
         CommandError::NotFound {
             what: "production",
             id: production.to_string(),
         }
     })?;
-    let people = gagwright_store::people::list(conn, production)?
+    let people: BTreeMap<PersonId, Person> = gagwright_store::people::list(conn, production)?
         .into_iter()
         .map(|stored| (stored.person.id, stored.person))
         .collect();
+    let members = gagwright_store::members::list(conn, production)?;
     Ok(Shared {
         production: found,
+        hats: hats(&members, &people),
         people,
-        members: gagwright_store::members::list(conn, production)?,
+        members,
         devices: gagwright_store::devices::list(conn, production)?,
         holds: gagwright_store::holds::list(conn, production)?
             .into_iter()
@@ -54,6 +90,22 @@ pub(crate) fn shared(
         resolutions: gagwright_store::resolutions::for_production(conn, production)?,
         day: day_records::read(conn, production)?,
     })
+}
+
+/// Who holds which hats, with the certificates the policy may ask of them.
+fn hats(members: &[MemberRow], people: &BTreeMap<PersonId, Person>) -> Vec<Member> {
+    members
+        .iter()
+        .filter_map(|member| {
+            let person = people.get(&member.person)?;
+            Some(Member {
+                person: member.person,
+                name: person.name.clone(),
+                roles: member.roles.clone(),
+                certificates: person.certificates.clone(),
+            })
+        })
+        .collect()
 }
 
 impl Shared {
@@ -67,18 +119,7 @@ impl Shared {
 
     /// Who holds which hats, with the certificates the policy may ask of them.
     pub(crate) fn hats(&self) -> Vec<Member> {
-        self.members
-            .iter()
-            .filter_map(|member| {
-                let person = self.people.get(&member.person)?;
-                Some(Member {
-                    person: member.person,
-                    name: person.name.clone(),
-                    roles: member.roles.clone(),
-                    certificates: person.certificates.clone(),
-                })
-            })
-            .collect()
+        self.hats.clone()
     }
 
     /// One gag's case.

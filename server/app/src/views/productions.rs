@@ -33,18 +33,18 @@ pub fn production_page(
         })
         .collect();
     let trail_size = gagwright_store::trail::size(conn, reader.production)?;
-    let production = shared.production;
+    let production = &shared.production;
     Ok(ProductionPage {
         id: production.id,
-        name: production.name,
+        name: production.name.clone(),
         demo: production.demo,
-        time_zone: production.time_zone,
+        time_zone: production.time_zone.clone(),
         hold_code: reader
             .may(Permission::ManageMembers)
-            .then_some(production.hold_code),
-        policy: production.policy,
+            .then(|| production.hold_code.clone()),
+        policy: production.policy.clone(),
         members,
-        devices: shared.devices,
+        devices: shared.devices.clone(),
         me: Me {
             person: reader.person,
             roles: reader.roles.clone(),

@@ -111,7 +111,7 @@ pub fn policy_page(conn: &mut Connection, reader: &Actor) -> Result<PolicyPage, 
         plans: written(built_in),
     });
     Ok(PolicyPage {
-        policy: shared.production.policy,
+        policy: shared.production.policy.clone(),
         versions,
         may_change: reader.may(Permission::ChangePolicy),
     })

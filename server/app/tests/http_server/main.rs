@@ -18,6 +18,7 @@ mod past;
 mod refusals;
 mod roster;
 mod rules;
+mod seen;
 mod settings;
 mod signing;
 mod starting;

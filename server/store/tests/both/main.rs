@@ -14,5 +14,6 @@ mod queries;
 mod record;
 mod rules;
 mod sign_ins;
+mod stamps;
 mod witnesses;
 mod writing;

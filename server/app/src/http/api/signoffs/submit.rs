@@ -64,24 +64,28 @@ pub async fn submit_signoff(
     write: Write<Json<Signed>>,
 ) -> Answer {
     write
-        .commit(&app, move |desk, Json(signed)| {
-            let actor = caller.on_gag(desk.conn, *gag, Permission::ReadProduction)?;
-            let taken = signoffs::submit(
-                desk.conn,
-                &actor,
-                desk.now,
-                *gag,
-                &signed.jws,
-                signed.openings,
-                &mut entropy::system,
-            )?;
-            if let Some(mark) = &signed.mark {
-                marks::keep(desk.conn, &actor, &signed.jws, mark)?;
-            }
-            match taken {
-                Taken::Now(receipt) => Reply::recorded(&receipt),
-                Taken::Before(receipt) => Reply::ok(&receipt),
-            }
-        })
+        .commit_after(
+            &app,
+            |store, Json(signed)| store.read(|conn| signoffs::foresee(conn, &signed.jws)),
+            move |desk, Json(signed)| {
+                let actor = caller.on_gag(desk.conn, *gag, Permission::ReadProduction)?;
+                let taken = signoffs::submit(
+                    desk.conn,
+                    &actor,
+                    desk.now,
+                    *gag,
+                    &signed.jws,
+                    signed.openings,
+                    &mut entropy::system,
+                )?;
+                if let Some(mark) = &signed.mark {
+                    marks::keep(desk.conn, &actor, &signed.jws, mark)?;
+                }
+                match taken {
+                    Taken::Now(receipt) => Reply::recorded(&receipt),
+                    Taken::Before(receipt) => Reply::ok(&receipt),
+                }
+            },
+        )
         .await
 }
