@@ -1,5 +1,5 @@
-// The server's word that something changed, and the phone's own clock for answers that age. A hold is made
-// noticed at once; everything else is read again a breath later. After a gap it asks only for what it missed.
+// The server's word that something changed, and the phone's own clock for answers that age. A hold or an
+// incident is made noticed at once; everything else is read again a breath later. After a gap it asks only for what it missed.
 
 import { alarm, type Raised } from './alarm.svelte.ts';
 import { at } from './api/address.ts';
@@ -76,7 +76,7 @@ class Live {
     if (production) void this.#begin(production, me);
   }
 
-  /** Goes on from where this phone last heard, so that a hold raised while the app was closed is not missed. */
+  /** Goes on from where this phone last heard, so that a stop from while the app was closed is not missed. */
   async #begin(production: string, me: string): Promise<void> {
     const place = await getSetting<number>(placeOf(production, me)).catch(() => undefined);
     if (this.#production !== production || this.#me !== me) return;
@@ -84,7 +84,7 @@ class Live {
     if (!this.#source) await this.#open();
   }
 
-  /** Keeps the place, once nobody still has to see a hold that was heard of: else it would stay silent at opening. */
+  /** Keeps the place, once nobody still has to see a stop that was heard of: else it would stay silent at opening. */
   #keepPlace(): void {
     if (this.#next === undefined || alarm.raised.length > 0) return;
     // A full phone keeps no place; it then hears of a hold as a screen shows it.
@@ -204,7 +204,7 @@ class Live {
     if (fresh.length === 0) return;
     this.#next = (fresh.at(-1)?.index ?? 0) + 1;
     const gags = new Set(fresh.map((one) => one.gag ?? ''));
-    for (const one of fresh) if (one.kind !== 'hold.raised') this.#raise(one);
+    await this.#incidents(fresh.filter((one) => one.kind === 'incident.reported'));
     const raised = fresh.filter((one) => one.kind === 'hold.raised');
     if (raised.length > 0) {
       // A hold that came and went in the gap stops nobody now.
@@ -218,12 +218,25 @@ class Live {
     this.#keepPlace();
     readAgain(fresh.length > MANY || gags.has('') ? undefined : gags);
   }
+
+  /** Those that nobody has settled in the meantime. */
+  async #incidents(reported: Change[]): Promise<void> {
+    if (reported.length === 0) return;
+    const book = read(at('/productions/{production}/day', { production: this.#production }));
+    await book.refresh();
+    for (const one of reported) {
+      const known = book.value?.incidents.find((each) => each.incident.id === one.incident);
+      const settled = known && known.closers.length === 0 && known.untold.length === 0;
+      if (book.unreachable || !settled) this.#raise(one);
+    }
+  }
 }
 
 /** What of the news must be noticed at once. */
 function alarmingIn(change: Change): Pick<Raised, 'id' | 'what'> | undefined {
   if (change.kind === 'hold.raised' && change.hold) return { id: change.hold, what: 'hold' };
-  if (change.kind === 'incident.reported') return { id: `incident ${change.index}`, what: 'incident' };
+  if (change.kind === 'incident.reported' && change.incident)
+    return { id: change.incident, what: 'incident' };
   return undefined;
 }
 

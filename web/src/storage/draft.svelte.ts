@@ -76,11 +76,17 @@ export class Draft<T, B = unknown> {
   async discard(): Promise<void> {
     clearTimeout(this.#timer);
     this.#unsaved = false;
-    await (await database()).delete('drafts', this.#key);
-    this.value = this.#initial;
-    this.base = undefined;
-    this.found = undefined;
-    this.close();
+    try {
+      await (await database()).delete('drafts', this.#key);
+    } finally {
+      // A key pressed meanwhile is thrown away with the rest.
+      clearTimeout(this.#timer);
+      this.#unsaved = false;
+      this.value = this.#initial;
+      this.base = undefined;
+      this.found = undefined;
+      this.close();
+    }
   }
 
   /** No new version interrupts a form that somebody has begun to fill. */

@@ -45,6 +45,20 @@ it('does not call a piece ready that came back into use and that nobody else has
   expect(laid.equipment_states.one).toBeUndefined();
 });
 
+it('keeps aside what befell after it was inspected, as the server does', () => {
+  const piece = '/productions/p/equipment/one';
+  const at = (time: string) => `2026-11-21T${time}:00Z`;
+  const shock = write('shock_load', `${piece}/shock-loads`, {
+    id: 's',
+    what: 'It snatched',
+    at: at('10:05'),
+  });
+  const found = { found: 'Sound', inspected_until: '2030-01-01' };
+  const back = (time: string) => write('back_in_use', `${piece}/release`, { ...found, at: at(time) });
+  expect(layBook(book, [shock, back('10:01')], ME).equipment[0]?.quarantined).not.toBeNull();
+  expect(layBook(book, [shock, back('10:09')], ME).equipment[0]?.quarantined).toBeNull();
+});
+
 it('tells the earliest of two who set a piece aside, and when the last of them did', () => {
   const [early, late] = ['2026-11-21T10:00:00.000Z', '2026-11-21T10:05:00.000Z'];
   const [first, last] = [

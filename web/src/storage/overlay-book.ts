@@ -3,7 +3,7 @@
 
 import type { DayBook } from '../api/types.ts';
 import type { QueuedWrite } from './database.ts';
-import { SHOCKED, setAside } from './overlay-day.ts';
+import { befellAfter, SHOCKED, setAside } from './overlay-day.ts';
 
 type Item = DayBook['equipment'][number];
 
@@ -36,8 +36,13 @@ export function layBook(
     const aside = (reason: string) =>
       put(setAside(item.quarantined, since, reason, me.id) ?? item.quarantined);
     if (one.label.kind === 'quarantine') aside(String(body.reason));
-    if (one.label.kind === 'shock_load') aside(SHOCKED);
-    if (one.label.kind === 'back_in_use') {
+    if (one.label.kind === 'shock_load') {
+      aside(SHOCKED);
+      const known = items.get(item.id) ?? item;
+      const shock = { ...body, by: me.id } as NonNullable<Item['shock_loads']>[number];
+      items.set(item.id, { ...known, shock_loads: [...(known.shock_loads ?? []), shock] });
+    }
+    if (one.label.kind === 'back_in_use' && !befellAfter(item, String(body.at))) {
       items.set(item.id, { ...item, quarantined: null, inspected_until: String(body.inspected_until) });
       delete states[item.id];
     }

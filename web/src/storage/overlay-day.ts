@@ -143,12 +143,14 @@ export function setAside(
   const moment = Date.parse(since);
   const last = Date.parse(before.again_at ?? before.since);
   if (before.by === by && Date.parse(before.since) === moment) return undefined;
-  const [first, again] = Date.parse(before.since) <= moment ? [before, Math.max(last, moment)] : [mine, last];
+  const began = Date.parse(before.since);
+  const theirs = began < moment || (began === moment && before.by <= by);
+  const [first, again] = theirs ? [before, Math.max(last, moment)] : [mine, last];
   return { ...first, again_at: new Date(again).toISOString() };
 }
 
 /** Whether something befell a piece after it was inspected, which an inspection that arrives late did not see. */
-function befellAfter(item: DayLog['equipment'][number], inspected: string): boolean {
+export function befellAfter(item: DayLog['equipment'][number], inspected: string): boolean {
   const aside = item.quarantined;
   const moments = [aside?.again_at ?? aside?.since, ...(item.shock_loads ?? []).map((one) => one.at)];
   return moments.some((one) => one !== undefined && Date.parse(one) > Date.parse(inspected));

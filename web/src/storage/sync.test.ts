@@ -285,22 +285,27 @@ describe('two phones and a server', () => {
     );
   });
 
-  it('send own and handed ones in the order they were made, and every stop before them', () => {
-    const revision = write('revision', 'g', { account: 'ada' });
+  it('send what others build on first, whatever the clocks of the phones, and every stop before all', () => {
+    const asked = (of: QueuedWrite) => {
+      const text = JSON.stringify({ path: of.path, body: of.body });
+      return { ...handedOver(of, 'ada'), jws: `h.${btoa(text).replaceAll('=', '')}.s` };
+    };
+    const take = 'take-1';
+    const [theirs, mine] = [write('incident', 'g', { account: 'bo' }), write('hold', 'g')];
+    // The other phone's clock is behind: its signature on this phone's revision sorts before it.
     const signature = write('sign_off', 'g', { account: 'bo' });
-    const go = write('go', 'g', { account: 'bo' });
-    const end = write('take_end', 'g', { account: 'ada' });
-    const [theirs, mine] = [
-      write('incident', 'g', { account: 'bo' }),
-      write('hold', 'g', { account: 'ada' }),
-    ];
-    const received = [theirs, go, signature].map((one) => handedOver(one, 'ada'));
+    const revision = write('revision', 'g');
+    // And ahead: its go sorts after the end that was recorded here.
+    const end = write('take_end', 'g', { path: `/gags/g/takes/${take}/outcome` });
+    const go = write('go', 'g', { account: 'bo', path: '/gags/g/takes', body: { id: take } });
+    const again = write('take_end', 'g', { account: 'bo', path: `/gags/g/takes/${take}/outcome` });
+    const received = [again, theirs, go, signature].map(asked);
     const state = received.reduce(
       (before, item) => step(before, { kind: 'received', item }),
       queue(end, mine, revision),
     );
     const keys = toSend(state, 'ada').map((one) => one.key);
-    expect(keys).toEqual([mine, theirs, revision, signature, go, end].map((one) => one.id));
+    expect(keys).toEqual([mine, theirs, revision, signature, go, end, again].map((one) => one.id));
   });
 
   it('come to the same end in every order in which five things are received', () => {

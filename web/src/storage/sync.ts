@@ -3,6 +3,7 @@
 // run the same one.
 
 import type { ProblemBody } from '../api/types.ts';
+import { payloadOf } from '../sign/jws.ts';
 import type { HandedItem, QueuedWrite } from './database.ts';
 import { isStop } from './stops.ts';
 import { buildsOn, waitsFor } from './waiting.ts';
@@ -80,14 +81,34 @@ export function toSend(state: SyncState, account: string): Sending[] {
   const handed = state.handed.filter((one) => one.account === account && one.state === 'waiting');
   const stops = handed.filter((one) => isStop(one.kind));
   const others = handed.filter((one) => !isStop(one.kind));
-  // Own and handed ones build on each other: a signature of another on a revision made here, the end of a take whose
-  // go another called. Their keys sort by when they were made.
-  const made = byKey((one: Sending) => one.key);
+  // What another phone signs may be about a revision made here, so own ones go first; but the end of a take goes
+  // after the go that another phone handed over, whoever ended it. No clock is asked: phones differ by hours.
+  const made = new Set(others.map((one) => askedIn(one).id));
+  const builds = (path: string | undefined) => path?.split('/').some((part) => made.has(part)) ?? false;
+  const [ownAfter, own] = parted(rest, (one) => builds(one.path));
+  const [handedAfter, handedFirst] = parted(others, (one) => builds(askedIn(one).path));
   return [
     ...first.map(sendingOf),
     ...stops.map(handedSending),
-    ...[...rest.map(sendingOf), ...others.map(handedSending)].toSorted(made),
+    ...own.map(sendingOf),
+    ...handedFirst.map(handedSending),
+    ...ownAfter.map(sendingOf),
+    ...handedAfter.map(handedSending),
   ];
+}
+
+/** The address that a handed request asks, and the id of what it makes. */
+function askedIn(item: HandedItem): { path?: string; id?: string } {
+  try {
+    const { path, body } = payloadOf<{ path?: string; body?: { id?: string } }>(item.jws);
+    return { path, id: body?.id };
+  } catch {
+    return {};
+  }
+}
+
+function parted<T>(all: readonly T[], into: (one: T) => boolean): [T[], T[]] {
+  return [all.filter(into), all.filter((one) => !into(one))];
 }
 
 function sendingOf(write: QueuedWrite): Sending {

@@ -11,7 +11,7 @@ use gagwright_clearance::{
         EquipmentState, Fitness, IncidentKind, ReadingState, RoleStanding, RoleState, Take,
         TakeResult,
     },
-    day_mark,
+    day_mark::{self, DayStatement},
     judge::untold,
 };
 use gagwright_mechanics::Quantity;
@@ -364,18 +364,22 @@ impl Day<'_> {
         vec![
             one.title.clone(),
             state,
-            match &statement.ink {
-                Some(ink) => format!(
-                    "{}, in ink, seen by {}",
-                    self.name(&statement.signer),
-                    self.name(&ink.witness)
-                ),
-                None => self.name(&statement.signer),
-            },
+            self.signed_by(one, &statement),
             self.at(statement.signed_at),
             self.at(signoff.received_at),
             device.map(|device| device.name.clone()).unwrap_or_default(),
         ]
+    }
+
+    fn signed_by(&self, one: &RoleStanding, statement: &DayStatement) -> String {
+        let mut told = self.name(&statement.signer);
+        if let Some(holder) = &one.signed_for {
+            told = format!("{told}, for {}", self.name(holder));
+        }
+        match &statement.ink {
+            Some(ink) => format!("{told}, in ink, seen by {}", self.name(&ink.witness)),
+            None => told,
+        }
     }
 }
 

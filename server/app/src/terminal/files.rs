@@ -35,10 +35,15 @@ pub(crate) fn bytes_of(file: &Path) -> Result<Vec<u8>, Fault> {
 /// # Errors
 /// When it cannot be written.
 pub(crate) fn put(file: &Path, bytes: &[u8]) -> io::Result<()> {
+    // A link is followed, and a pipe or a device takes what comes.
+    let file = &fs::canonicalize(file).unwrap_or_else(|_| file.to_owned());
+    if fs::metadata(file).is_ok_and(|there| !there.is_file() && !there.is_dir()) {
+        return fs::write(file, bytes);
+    }
     let mut beside = file.as_os_str().to_owned();
     beside.push(format!(".{}.part", std::process::id()));
     let beside = Path::new(&beside);
-    let written = fs::File::create(beside).and_then(|mut part| {
+    let written = fs::File::create_new(beside).and_then(|mut part| {
         part.write_all(bytes)?;
         part.sync_all()?;
         fs::rename(beside, file)

@@ -74,6 +74,7 @@ pub fn heard(
         .map(|one| ChangeItem {
             actor_name: actor_name(&one, &names),
             hold: fact(&one, "hold"),
+            incident: fact(&one, "incident"),
             code: fact(&one, "code"),
             index: one.entry.index,
             at: one.entry.at,

@@ -437,6 +437,8 @@ pub struct ChangeItem {
     pub actor_name: Option<String>,
     /// The hold, where it is about one.
     pub hold: Option<String>,
+    /// The near miss or incident, where it is about one.
+    pub incident: Option<String>,
     /// The gag's code, where it is about one: a phone that hears of a hold says at once what is held.
     pub code: Option<String>,
 }

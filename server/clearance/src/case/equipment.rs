@@ -61,7 +61,7 @@ impl RegisteredItem {
         };
         if let Some(mut before) = self.quarantined.take() {
             let last = before.last().max(since);
-            if before.since <= since {
+            if (before.since, before.by) <= (since, first.by) {
                 std::mem::swap(&mut first, &mut before);
             }
             first.again_at = Some(last).filter(|last| *last > first.since);

@@ -12,6 +12,7 @@ use super::{bench::Bench, events, required::Needed, standing};
 use crate::{
     case::{DayBlock, DayBlockKind, DaySignOff, RoleStanding, RoleState},
     day_mark::{self, DayStatement, place_hash},
+    delegation,
     ids::SignOffId,
     policy::{LapseEvent, Policy, Role},
     signoff::{Decision, Device},
@@ -290,6 +291,14 @@ fn good_until(policy: &Policy, statement: &DayStatement, made: Timestamp) -> Tim
         .min(day_mark::span(statement.day).1)
 }
 
+/// Whether whoever decided may still speak under that hat, their own or one lent to them.
+fn still_speaks(bench: &Bench<'_>, mark: &RoleStanding) -> bool {
+    mark.role == Role::Performer
+        || mark.signer.is_some_and(|signer| {
+            delegation::hats(bench.case, signer, bench.now).contains(&mark.role)
+        })
+}
+
 /// One block for each mark that does not stand.
 pub(crate) fn blocks(bench: &Bench<'_>, marks: &[RoleStanding]) -> Vec<DayBlock> {
     marks
@@ -311,7 +320,7 @@ pub(crate) fn blocks(bench: &Bench<'_>, marks: &[RoleStanding]) -> Vec<DayBlock>
                 about: super::marks::about(mark),
                 reason,
                 remedy: match mark.state {
-                    RoleState::Declined => {
+                    RoleState::Declined if still_speaks(bench, mark) => {
                         "Put right what they name; only they can say otherwise.".to_owned()
                     }
                     _ => format!("{} for the day.", super::marks::ask(bench, mark)),

@@ -6,7 +6,7 @@ use uuid::Uuid;
 
 use super::{Delegation, DelegationRule, hats, in_force, problems};
 use crate::{
-    case::RoleState,
+    case::{DayBlock, DayBlockKind, RoleState},
     day_mark::{self, DayStatement},
     draft::prepare,
     ids::{RecordId, SignOffId},
@@ -260,9 +260,21 @@ fn a_delegate_signs_the_day_in_the_stead_of_the_holder_and_is_named() {
     scene.later(SignedDuration::from_mins(1));
     scene.signs_the_day(Role::Rigging);
     assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Declined);
-    // A delegation that has ended takes its no with it.
+    let remedy = |scene: &Scene| {
+        let why_not = scene.judged().go.why_not;
+        let mark = |one: &DayBlock| one.kind == DayBlockKind::Decline;
+        why_not.into_iter().find(mark).map(|one| one.remedy)
+    };
+    let theirs = remedy(&scene).unwrap();
+    assert!(theirs.contains("only they can say otherwise"), "{theirs}");
+    // A delegation that has ended takes its no with it, where the holder has spoken since.
     scene.case.delegations[0].ended_at = Some(scene.now);
     assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Standing);
+    // Where nobody has, the no is what was said last, and it is the holder's to say otherwise.
+    scene.case.day.signoffs.pop();
+    assert_eq!(scene.day_mark(Role::Rigging).state, RoleState::Declined);
+    let holders = remedy(&scene).unwrap();
+    assert!(holders.contains("Ask Žofie Marková"), "{holders}");
 }
 
 #[test]

@@ -2,6 +2,7 @@
 // that the server has not heard of yet.
 
 import { at } from '../../api/address.ts';
+import { serverNow } from '../../api/client.ts';
 import type { Today } from '../../api/types.ts';
 import { core } from '../../core/core.svelte.ts';
 import { session } from '../../session.svelte.ts';
@@ -23,11 +24,12 @@ export function toSign(today: Today): ToSign[] {
     const answer = gag ? judged(read(at('/gags/{gag}', { gag }))) : undefined;
     if (!gag || !answer) continue;
     const { id, code, title } = answer.page.gag;
-    const asked = core.owed(answer.clearance, me.person.id, me.roles).filter((one) => one.asked);
+    const hats = core.hats(answer.page.case, me.person.id, me.roles, serverNow());
+    const asked = core.owed(answer.clearance, me.person.id, hats).filter((one) => one.asked);
     const ofDay = today.to_sign.filter((one) => one.gag.id === gag && one.day);
     // Which days are marked now the server said; which of those marks are still wanted the core says here.
     const wanted = core
-      .owed({ ...answer.clearance, roles: answer.clearance.day?.marks ?? [] }, me.person.id, me.roles)
+      .owed({ ...answer.clearance, roles: answer.clearance.day?.marks ?? [] }, me.person.id, hats)
       .filter((one) => one.asked);
     const still = (one: ToSign) =>
       wanted.some((each) => each.role === one.role && (each.slot ?? null) === one.slot);

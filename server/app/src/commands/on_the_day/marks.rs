@@ -87,6 +87,7 @@ pub fn submit(
             .fact("device_id", json!(statement.device))
             .fact("role", json!(statement.role))
             .fact("slot", json!(statement.slot))
+            .fact("delegation", json!(statement.delegation))
             .fact("decision", json!(statement.decision))
             .fact("revision", json!(statement.revision))
             .fact("day", json!(statement.day))

@@ -47,8 +47,8 @@ pub struct SignedDay {
 
 /// Draft a mark for the day
 ///
-/// Needs `sign_off`, and the hat itself. A witness of a mark on paper names its `signer`, and adds `ink` and its
-/// `kind`. The device fills in `id`, `device`, `signed_at` and the
+/// Needs `sign_off`, and the hat itself or a delegation from somebody who holds it. A witness of a mark on paper names
+/// its `signer`, and adds `ink` and its `kind`. The device fills in `id`, `device`, `signed_at` and the
 /// decision, then signs the statement's RFC 8785 bytes.
 #[utoipa::path(
     tag = "day",
