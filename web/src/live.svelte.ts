@@ -18,6 +18,7 @@ interface Change {
   actor?: string | null;
   actor_name?: string | null;
   hold?: string | null;
+  incident?: string | null;
   code?: string | null;
 }
 

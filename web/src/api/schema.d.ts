@@ -51,8 +51,8 @@ export interface paths {
         };
         /**
          * Draft a mark for the day
-         * @description Needs `sign_off`, and the hat itself. A witness of a mark on paper names its `signer`, and adds `ink` and its
-         *     `kind`. The device fills in `id`, `device`, `signed_at` and the
+         * @description Needs `sign_off`, and the hat itself or a delegation from somebody who holds it. A witness of a mark on paper names
+         *     its `signer`, and adds `ink` and its `kind`. The device fills in `id`, `device`, `signed_at` and the
          *     decision, then signs the statement's RFC 8785 bytes.
          */
         get: operations["draft_day_signoff"];
@@ -2197,6 +2197,8 @@ export interface components {
             actor_name: string | null;
             /** @description The hold, where it is about one. */
             hold?: string | null;
+            /** @description The near miss or incident, where it is about one. */
+            incident?: string | null;
             /** @description The gag's code, where it is about one: a phone that hears of a hold says at once what is held. */
             code?: string | null;
         };
