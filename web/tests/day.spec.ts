@@ -46,7 +46,7 @@ test('taking everything for the day counts as it goes, and says when the connect
 test('the sound of a hold can be turned off, and stays off', async ({ page }) => {
   await signIn(page, /coordinator/i);
   await page.goto('/settings/phone');
-  const sound = page.getByRole('group', { name: 'Sound when a hold is raised' });
+  const sound = page.getByRole('group', { name: en.alarm.sound });
   await expect(sound.getByRole('radio', { name: 'On' })).toBeChecked();
   await sound.getByRole('radio', { name: 'Off' }).check();
   await page.reload();
