@@ -83,6 +83,21 @@ test('what a first visit asks for stays under 200 KB, all script and style under
   }
 });
 
+/** Sorting, writing and looking up a hundred thousand numbers, five times: how long each took. */
+function fixedWork(): number[] {
+  return [1, 2, 3, 4, 5].map((round) => {
+    const begun = performance.now();
+    const numbers = Array.from({ length: 100_000 }, (_, i) => Math.imul(i + round, 2_654_435_761) >>> 0);
+    const text = JSON.stringify(numbers.toSorted((a, b) => a - b));
+    const places = new Map((JSON.parse(text) as number[]).map((one, at) => [one, at]));
+    if (numbers.some((one) => !places.has(one))) throw new Error('a number was lost');
+    return performance.now() - begun;
+  });
+}
+
+/** How long a cold start may take, in rounds of that work; where it was measured it took 3.2 to 3.3. */
+const TIMES_THE_YARDSTICK = 5;
+
 test('with no network and a processor four times slower, the app is soon usable', async ({
   page,
   context,
@@ -132,10 +147,14 @@ test('with no network and a processor four times slower, the app is soon usable'
   const runs: { today: number; core: number }[] = [];
   for (let run = 0; run < 7; run++) runs.push(await start());
   const usable = runs.map((one) => Math.max(one.today, one.core));
-  report('cold start', { median: median(usable), best: Math.min(...usable), runs });
-  // The aim is a second. Whatever else the machine does can only add to what the app takes, so the best run is the
-  // app's own; the bound leaves room for machines slower than those it was measured on.
-  expect(Math.min(...usable)).toBeLessThan(2500);
+  // Machines differ by half, so the app is held against work of a fixed size on the same machine, as slowed down.
+  // Whatever else the machine does can only add to either, so the best runs are the two's own.
+  const yard = await context.newPage();
+  const slow = await context.newCDPSession(yard);
+  await slow.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  const yardstick = Math.min(...(await yard.evaluate(fixedWork)));
+  report('cold start', { median: median(usable), best: Math.min(...usable), yardstick, runs });
+  expect(Math.min(...usable) / yardstick).toBeLessThan(TIMES_THE_YARDSTICK);
 });
 
 /** The longest that the page could not answer a finger while it was scrolled from end to end and back. */
