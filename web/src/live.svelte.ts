@@ -1,5 +1,6 @@
 // The server's word that something changed, and the phone's own clock for answers that age. A hold or an
-// incident is made noticed at once; everything else is read again a breath later. After a gap it asks only for what it missed.
+// incident is made noticed at once; everything else is read again a breath later. After a gap it asks only for what it
+// missed.
 
 import { alarm, type Raised } from './alarm.svelte.ts';
 import { at } from './api/address.ts';
