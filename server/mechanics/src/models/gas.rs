@@ -26,17 +26,25 @@ impl Valve {
         if upstream <= downstream || upstream <= 0.0 {
             return 0.0;
         }
-        let choked = self.conductance
+        self.choked(upstream, temperature) * self.share(downstream / upstream)
+    }
+
+    /// Mass flow, kg/s, that no lower pressure behind the valve makes greater.
+    fn choked(&self, upstream: f64, temperature: f64) -> f64 {
+        self.conductance
             * REFERENCE_DENSITY
             * upstream
-            * libm::sqrt(REFERENCE_TEMPERATURE / temperature);
-        let ratio = (downstream / upstream).max(0.0);
+            * libm::sqrt(REFERENCE_TEMPERATURE / temperature)
+    }
+
+    /// Share of it that flows at a ratio of the pressures behind and before, up to 1.
+    fn share(&self, ratio: f64) -> f64 {
         if ratio <= self.critical_ratio {
-            return choked;
+            return 1.0;
         }
         let ellipse = |ratio: f64| {
             let past = (ratio - self.critical_ratio) / (1.0 - self.critical_ratio);
-            choked * libm::sqrt((1.0 - past * past).max(0.0))
+            libm::sqrt((1.0 - past * past).max(0.0))
         };
         if ratio < NEARLY_EQUAL {
             ellipse(ratio)
@@ -62,31 +70,82 @@ pub fn polytropic_temperature_ratio(pressure_ratio: f64, exponent: f64) -> f64 {
     libm::pow(pressure_ratio, (exponent - 1.0) / exponent)
 }
 
-/// A reservoir that empties: its pressure and temperature follow what is left in it.
+/// The least root of what is left in a reservoir that is told apart from none: about a millionth of it.
+const LEAST_ROOT: f64 = 0.06;
+
+/// A reservoir of air that empties through a valve, faster than heat can flow: p V^n = constant with n = 7/5,
+/// so that pressure and temperature are whole powers of the fifth root of the mass left, and that root is what
+/// is followed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reservoir {
-    /// Volume, m3.
-    pub volume: f64,
     /// Absolute pressure when full, Pa.
-    pub pressure: f64,
+    pressure: f64,
     /// Temperature when full, K.
+    temperature: f64,
+    /// Mass when full, kg.
+    mass: f64,
+    valve: Valve,
+    /// Choked flow when full, kg/s.
+    choked: f64,
+}
+
+/// What comes through the valve.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Inflow {
+    /// Mass flow, kg/s.
+    pub flow: f64,
+    /// Its temperature, K.
     pub temperature: f64,
-    /// Polytropic exponent.
-    pub exponent: f64,
+    /// How fast the root of what is left falls, 1/s.
+    pub root_rate: f64,
 }
 
 impl Reservoir {
-    /// Mass when full, kg.
-    pub fn mass(&self) -> f64 {
-        self.pressure * self.volume / (GAS_CONSTANT * self.temperature)
+    /// A full one: its volume, m3, absolute pressure, Pa, and temperature, K.
+    pub fn new(volume: f64, pressure: f64, temperature: f64, valve: Valve) -> Reservoir {
+        Reservoir {
+            pressure,
+            temperature,
+            mass: pressure * volume / (GAS_CONSTANT * temperature),
+            valve,
+            choked: valve.choked(pressure, temperature),
+        }
     }
 
-    /// Absolute pressure, Pa, and temperature, K, with `share` of the mass left.
-    pub fn at(&self, share: f64) -> (f64, f64) {
-        let share = share.max(1e-9);
-        // Within rounding of the power, and asked for at every stage of every step.
-        let cooling = libm::exp((self.exponent - 1.0) * libm::log(share));
-        (self.pressure * share * cooling, self.temperature * cooling)
+    /// Mass when full, kg.
+    pub fn mass(&self) -> f64 {
+        self.mass
+    }
+
+    /// Absolute pressure, Pa, with the fifth power of `root` of the mass left.
+    pub fn pressure(&self, root: f64) -> f64 {
+        let root = root.max(LEAST_ROOT);
+        let square = root * root;
+        self.pressure * (square * square) * (square * root)
+    }
+
+    /// Temperature, K.
+    pub fn temperature(&self, root: f64) -> f64 {
+        let root = root.max(LEAST_ROOT);
+        self.temperature * (root * root)
+    }
+
+    /// What flows through the valve, `open` of it, to the absolute pressure `downstream`.
+    pub fn flow(&self, root: f64, open: f64, downstream: f64) -> Inflow {
+        let (upstream, root) = (self.pressure(root), root.max(LEAST_ROOT));
+        let square = root * root;
+        // Choked flow goes with the pressure over the root of the temperature: the sixth power.
+        let flow = if upstream <= downstream {
+            0.0
+        } else {
+            let choked = self.choked * (square * square) * square;
+            open * choked * self.valve.share(downstream / upstream)
+        };
+        Inflow {
+            flow,
+            temperature: self.temperature * square,
+            root_rate: -flow / (5.0 * self.mass * (square * square)),
+        }
     }
 }
 

@@ -46,6 +46,7 @@ const ACCURACY: Accuracy = Accuracy {
     relative: 1e-6,
     absolute: 1e-8,
     longest_step: 0.5,
+    looks: 1,
     most_steps: 5_000,
 };
 

@@ -58,7 +58,7 @@ pub struct Moment {
     pub head_tension: f64,
 }
 
-/// Even motion: what was before anything changes.
+/// How the line is paid out; as even motion, what was before anything changes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Even {
     /// Line paid out, unstretched, m.
@@ -139,7 +139,13 @@ impl LongLine {
 
     /// Follows the load from an even motion through the pieces. False when the solver failed.
     pub fn follow(&self, start: Even, pieces: &[Piece], observe: impl FnMut(Moment)) -> bool {
-        self.follow_on(self.even(0.0, start), pieces, observe)
+        self.follow_on(
+            0.0,
+            (start.length, start.speed),
+            self.even(start),
+            pieces,
+            observe,
+        )
     }
 
     /// Follows the load on from a moment of a motion, its bounce kept. False when the solver failed.
@@ -149,21 +155,20 @@ impl LongLine {
         pieces: &[Piece],
         observe: impl FnMut(Moment),
     ) -> bool {
-        let now = Point {
-            t: moment.time,
-            y: [
-                moment.depth - moment.length,
-                moment.speed - moment.pay_speed,
-                moment.length,
-                moment.pay_speed,
-            ],
-        };
-        self.follow_on(now, pieces, observe)
+        let stretch = [
+            moment.depth - moment.length,
+            moment.speed - moment.pay_speed,
+        ];
+        let paid = (moment.length, moment.pay_speed);
+        self.follow_on(moment.time, paid, stretch, pieces, observe)
     }
 
+    /// From a time on, with the line paid out and how fast, and the stretch and how fast that grows.
     fn follow_on(
         &self,
-        mut now: Point<4>,
+        mut time: f64,
+        (mut length, mut speed): (f64, f64),
+        mut stretch: [f64; 2],
         pieces: &[Piece],
         mut observe: impl FnMut(Moment),
     ) -> bool {
@@ -171,94 +176,101 @@ impl LongLine {
             if piece.duration <= 0.0 {
                 continue;
             }
-            let period = self.period(now.y[2]);
+            let paying = Paying {
+                length,
+                speed,
+                acceleration: piece.from,
+                slope: (piece.to - piece.from) / piece.duration,
+            };
+            let period = self.period(length);
             // Only where nothing changes can a ring be taken to be over.
             let settles = piece.from == piece.to && piece.duration > (LONGEST_RING + 1.0) * period;
-            let end = now.t + piece.duration;
             let until = if settles {
-                now.t + LONGEST_RING * period
+                LONGEST_RING * period
             } else {
-                end
+                piece.duration
             };
-            let began = now.t;
-            let slope = (piece.to - piece.from) / piece.duration;
-            let acceleration = |t: f64| piece.from + slope * (t - began);
             let accuracy = Accuracy {
-                relative: 1e-6,
-                absolute: 1e-7,
-                longest_step: period / 40.0,
+                relative: 1e-5,
+                absolute: 1e-5,
+                longest_step: period / 6.0,
+                looks: 3,
                 most_steps: 20_000,
             };
-            let Some(point) = ode::integrate(
-                |t, y: &[f64; 4]| self.rate(y, acceleration(t)),
-                now,
+            let Some(end) = ode::integrate(
+                |t, y: &[f64; 2]| [y[1], self.bounce(&paying.at(t), y)],
+                Point { t: 0.0, y: stretch },
                 until,
                 accuracy,
                 |_| 1.0,
-                |point| observe(self.moment(point, acceleration(point.t))),
+                |point| observe(self.moment(time, &paying.at(point.t), point)),
             )
             .point() else {
                 return false;
             };
-            now = if settles {
-                let left = piece.duration - LONGEST_RING * period;
-                let [_, _, length, speed] = point.y;
-                let then = Even {
-                    length: length + left * (speed + 0.5 * piece.to * left),
-                    speed: speed + piece.to * left,
-                    acceleration: piece.to,
-                };
-                self.even(end, then)
-            } else {
-                point
-            };
+            let paid = paying.at(piece.duration);
+            stretch = if settles { self.even(paid) } else { end.y };
+            (length, speed) = (paid.length, paid.speed);
+            time += piece.duration;
         }
         true
     }
 
-    /// The state with no bounce: stretch, its rate, length, speed of paying out.
-    fn even(&self, time: f64, even: Even) -> Point<4> {
+    /// Stretch and its rate with no bounce.
+    fn even(&self, even: Even) -> [f64; 2] {
         let pull = self.pull_at(even.length, even.acceleration);
         let growth = self.pull_at(2.0 * even.length, even.acceleration) / self.modulus * even.speed;
-        Point {
-            t: time,
-            y: [
-                (pull / self.stiffness(even.length)).max(0.0),
-                growth,
-                even.length,
-                even.speed,
-            ],
+        [(pull / self.stiffness(even.length)).max(0.0), growth]
+    }
+
+    /// How the stretch accelerates.
+    fn bounce(&self, paid: &Even, [stretch, growth]: &[f64; 2]) -> f64 {
+        let length = paid.length;
+        // One over the mass that bounces, and the square of its frequency: neither asks for the state, so the
+        // divisions and the root of several stages go side by side.
+        let shared = 1.0 / (self.bouncing_mass(length) * length);
+        let square = self.modulus * shared;
+        let damping = 2.0 * self.damping * libm::sqrt(square);
+        let pull = self.pull_at(length, paid.acceleration) * (shared * length);
+        if *stretch <= 0.0 {
+            return pull;
         }
+        pull - (square * stretch + damping * growth).max(0.0)
     }
 
-    fn spring(&self, y: &[f64; 4]) -> f64 {
-        let stiffness = self.stiffness(y[2]);
-        if y[0] <= 0.0 {
-            return 0.0;
-        }
-        let damping = 2.0 * self.damping * libm::sqrt(stiffness * self.bouncing_mass(y[2]));
-        (stiffness * y[0] + damping * y[1]).max(0.0)
-    }
-
-    fn rate(&self, y: &[f64; 4], acceleration: f64) -> [f64; 4] {
-        let pull = self.pull_at(y[2], acceleration) - self.spring(y);
-        [y[1], pull / self.bouncing_mass(y[2]), y[3], acceleration]
-    }
-
-    fn moment(&self, point: &Point<4>, acceleration: f64) -> Moment {
-        let y = &point.y;
-        let bounce = self.rate(y, acceleration)[1];
-        let line = self.line_mass * y[2];
-        let felt = (GRAVITY - acceleration - bounce).max(0.0);
-        let run = if self.runs { acceleration } else { 0.0 };
+    fn moment(&self, since: f64, paid: &Even, point: &Point<2>) -> Moment {
+        let [stretch, growth] = point.y;
+        let bounce = self.bounce(paid, &point.y);
+        let line = self.line_mass * paid.length;
+        let felt = (GRAVITY - paid.acceleration - bounce).max(0.0);
+        let run = if self.runs { paid.acceleration } else { 0.0 };
         Moment {
-            time: point.t,
-            length: y[2],
-            pay_speed: y[3],
-            depth: y[2] + y[0],
-            speed: y[3] + y[1],
+            time: since + point.t,
+            length: paid.length,
+            pay_speed: paid.speed,
+            depth: paid.length + stretch,
+            speed: paid.speed + growth,
             felt,
             head_tension: (self.load * felt + line * (GRAVITY - run - 0.5 * bounce)).max(0.0),
+        }
+    }
+}
+
+/// How the line is paid out within a piece.
+struct Paying {
+    length: f64,
+    speed: f64,
+    acceleration: f64,
+    slope: f64,
+}
+
+impl Paying {
+    fn at(&self, t: f64) -> Even {
+        Even {
+            length: self.length
+                + t * (self.speed + t * (0.5 * self.acceleration + t * self.slope / 6.0)),
+            speed: self.speed + t * (self.acceleration + 0.5 * t * self.slope),
+            acceleration: self.acceleration + t * self.slope,
         }
     }
 }

@@ -24,6 +24,7 @@ pub mod line_arrest;
 pub mod long_line;
 pub mod moving_floor;
 pub mod ode;
+pub mod peak;
 pub mod pedestrian;
 pub mod pendulum;
 pub mod pool_fire;

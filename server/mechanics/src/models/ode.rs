@@ -3,7 +3,9 @@
 //! Norsett and Wanner, Solving Ordinary Differential Equations I, section II.4).
 //!
 //! Small on purpose: fixed-size states, no allocation, an observer that may stop at an event. Events
-//! are found by taking shortened steps, not by interpolation, so they are as exact as the steps.
+//! are found by taking shortened steps, not by interpolation, so they are as exact as the steps. What
+//! is looked at within a step comes from the pair's own continuous extension, of the fourth order, at
+//! the price of no further rates (the same book, section II.6).
 
 use core::array::from_fn;
 
@@ -16,6 +18,8 @@ pub struct Accuracy {
     pub absolute: f64,
     /// Longest step, in the unit of the independent variable.
     pub longest_step: f64,
+    /// How often each step is observed, evenly, its end included. At least once.
+    pub looks: u32,
     /// Steps after which to give up, so that nothing can run for ever.
     pub most_steps: usize,
 }
@@ -25,6 +29,7 @@ pub const FINE: Accuracy = Accuracy {
     relative: 1e-10,
     absolute: 1e-12,
     longest_step: 0.1,
+    looks: 1,
     most_steps: 200_000,
 };
 
@@ -58,8 +63,8 @@ impl<const N: usize> End<N> {
     }
 }
 
-/// Integrates `rate` from `start` to `t_end`, calling `observe` at the start and after each accepted
-/// step, and stopping where `event` falls from above zero to zero or below.
+/// Integrates `rate` from `start` to `t_end`, calling `observe` at the start and at the looks of each
+/// accepted step, and stopping where `event` falls from above zero to zero or below.
 pub fn integrate<const N: usize>(
     rate: impl Fn(f64, &[f64; N]) -> [f64; N],
     start: Point<N>,
@@ -90,8 +95,8 @@ pub fn integrate<const N: usize>(
             }
             continue;
         }
-        // The usual controller: aim a little under the allowed error, change by at most fivefold.
-        let factor = (0.9 / nearly_fifth_root(error.max(1e-10))).clamp(0.2, 5.0);
+        // The usual controller: aim under the allowed error, change by at most fivefold.
+        let factor = (0.8 / nearly_fifth_root(error.max(1e-10))).clamp(0.2, 5.0);
         if error > 1.0 {
             step = taken * factor.min(1.0);
             if step < 1e-14 * (1.0 + now.t.abs()) {
@@ -105,15 +110,20 @@ pub fn integrate<const N: usize>(
         };
         let next_value = event(&next);
         if value > 0.0 && next_value <= 0.0 {
-            let found = locate(
-                &rate,
-                (&now, &slope),
-                (&next, &trial.last_slope),
-                (value, next_value),
-                &event,
-            );
+            let within = Within::new(&now, &slope, &trial, taken);
+            let hair = (1e-5 * accuracy.relative).max(1e-13) * taken;
+            let ends = (value, next_value);
+            let found = locate(&rate, &within, &next, ends, &event, hair);
+            within.look(accuracy.looks, |point| {
+                if point.t < found.t {
+                    observe(point);
+                }
+            });
             observe(&found);
             return End::Event(found);
+        }
+        if accuracy.looks > 1 {
+            Within::new(&now, &slope, &trial, taken).look(accuracy.looks, &mut observe);
         }
         now = next;
         slope = trial.last_slope;
@@ -130,36 +140,25 @@ fn nearly_fifth_root(error: f64) -> f64 {
     eighth * libm::sqrt(eighth)
 }
 
-/// The point within a step, known with its other end and the event's values at both, where the event falls to
-/// zero. The cubic through both ends says about where, since it costs no rates; from there on true shortened
-/// steps by secants, and by halving where those are slow.
+/// The point within a step, known with the event's values at both ends, where the event falls to zero. The
+/// continuous extension says nearly where, since it costs no rates; from there on true shortened steps by
+/// secants, and by halving where those are slow, until within a hair.
 fn locate<const N: usize>(
     rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
-    (from, slope): (&Point<N>, &[f64; N]),
-    (to, last_slope): (&Point<N>, &[f64; N]),
+    within: &Within<N>,
+    to: &Point<N>,
     (at_start, at_end): (f64, f64),
     event: &impl Fn(&Point<N>) -> f64,
+    hair: f64,
 ) -> Point<N> {
-    let step = to.t - from.t;
+    let (from, step) = (within.from, within.step);
     let at = |length: f64| Point {
         t: from.t + length,
-        y: dormand_prince(rate, from, slope, length).y,
+        y: dormand_prince(rate, from, within.slope, length).y,
     };
-    let on_cubic = |length: f64| {
-        let (s, r) = (length / step, 1.0 - length / step);
-        let y = from_fn(|i| {
-            (from.y[i] * (1.0 + 2.0 * s) + slope[i] * length) * r * r
-                + (to.y[i] * (1.0 + 2.0 * r) - last_slope[i] * (step - length)) * s * s
-        });
-        event(&Point {
-            t: from.t + length,
-            y,
-        })
-    };
+    let nearly = |length: f64| event(&within.at(length / step));
     let ends = ((0.0, at_start), (step, at_end));
-    let guess = near_root(&on_cubic, ends, 1e-7 * step);
-    // A hair of the step moves the state by less than the steps' own error.
-    let hair = 1e-13 * step;
+    let guess = near_root(&nearly, ends, 1e-7 * step);
     let (mut low, mut high) = ends;
     let mut found = *to;
     let (mut before, mut length) = (low, guess);
@@ -179,10 +178,10 @@ fn locate<const N: usize>(
             high = now;
             found = point;
         }
-        // From the first true value the end that it lies beside is far; the cubic's own slope is near.
+        // From the first true value the end that it lies beside is far; the extension's own slope is near.
         let moved = if tried == 0 {
             let aside = 1e-4 * step;
-            let fall = on_cubic(length + aside) - on_cubic(length - aside);
+            let fall = nearly(length + aside) - nearly(length - aside);
             -now.1 * 2.0 * aside / fall
         } else {
             -now.1 * (now.0 - before.0) / (now.1 - before.1)
@@ -252,6 +251,8 @@ struct Trial<const N: usize> {
     y: [f64; N],
     difference: [f64; N],
     last_slope: [f64; N],
+    /// What the continuous extension has over the cubic through both ends.
+    bend: [f64; N],
 }
 
 impl<const N: usize> Trial<N> {
@@ -267,6 +268,57 @@ impl<const N: usize> Trial<N> {
             worst = worst.max(share);
         }
         worst
+    }
+}
+
+/// The inside of an accepted step: the pair's continuous extension.
+struct Within<'a, const N: usize> {
+    from: &'a Point<N>,
+    slope: &'a [f64; N],
+    step: f64,
+    /// The coefficients after the start's value.
+    rise: [f64; N],
+    first: [f64; N],
+    last: [f64; N],
+    bend: &'a [f64; N],
+}
+
+impl<'a, const N: usize> Within<'a, N> {
+    fn new(
+        from: &'a Point<N>,
+        slope: &'a [f64; N],
+        trial: &'a Trial<N>,
+        step: f64,
+    ) -> Within<'a, N> {
+        let rise = from_fn(|i| trial.y[i] - from.y[i]);
+        let first = from_fn(|i| step * slope[i] - rise[i]);
+        Within {
+            from,
+            slope,
+            step,
+            rise,
+            first,
+            last: from_fn(|i| rise[i] - step * trial.last_slope[i] - first[i]),
+            bend: &trial.bend,
+        }
+    }
+
+    /// The solution at a share of the step.
+    fn at(&self, s: f64) -> Point<N> {
+        let r = 1.0 - s;
+        let within =
+            |i: usize| self.rise[i] + r * (self.first[i] + s * (self.last[i] + r * self.bend[i]));
+        Point {
+            t: self.from.t + s * self.step,
+            y: from_fn(|i| self.from.y[i] + s * within(i)),
+        }
+    }
+
+    /// Shows the solution at all looks but the last, which is the step's end.
+    fn look(&self, looks: u32, mut observe: impl FnMut(&Point<N>)) {
+        for look in 1..looks {
+            observe(&self.at(f64::from(look) / f64::from(looks)));
+        }
     }
 }
 
@@ -324,9 +376,18 @@ fn dormand_prince<const N: usize>(
             + 22.0 / 525.0 * k6[i]
             - 1.0 / 40.0 * k7[i])
     });
+    let bend = from_fn(|i| {
+        h * (-12_715_105_075.0 / 11_282_082_432.0 * k1[i]
+            + 87_487_479_700.0 / 32_700_410_799.0 * k3[i]
+            - 10_690_763_975.0 / 1_880_347_072.0 * k4[i]
+            + 701_980_252_875.0 / 199_316_789_632.0 * k5[i]
+            - 1_453_857_185.0 / 822_651_844.0 * k6[i]
+            + 69_997_945.0 / 29_380_423.0 * k7[i])
+    });
     Trial {
         y: end,
         difference,
         last_slope: k7,
+        bend,
     }
 }

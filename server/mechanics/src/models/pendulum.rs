@@ -63,6 +63,7 @@ impl Pendulum {
             relative: 1e-9,
             absolute: 1e-11,
             longest_step: self.small_period() / 60.0,
+            looks: 1,
             most_steps: 50_000,
         };
         ode::integrate(

@@ -94,9 +94,10 @@ const CREEP: f64 = 0.05;
 const STANDING: f64 = 0.1;
 
 const ACCURACY: Accuracy = Accuracy {
-    relative: 1e-5,
-    absolute: 1e-6,
+    relative: 1e-4,
+    absolute: 1e-5,
     longest_step: 0.5,
+    looks: 2,
     most_steps: 4000,
 };
 

@@ -7,6 +7,11 @@ pub fn normal_below(x: f64) -> f64 {
     0.5 * libm::erfc(-x * core::f64::consts::FRAC_1_SQRT_2)
 }
 
+/// Density of a standard normal variable at `x`.
+pub fn normal_density(x: f64) -> f64 {
+    ROOT_TAU_INVERSE * libm::exp(-0.5 * x * x)
+}
+
 /// Parts of one deviation between the points of the table, and where it begins and ends.
 const TABLE_PARTS: f64 = 32.0;
 const TABLE_ENDS: (f64, f64) = (-10.0, 8.5);
@@ -16,10 +21,7 @@ static TABLE: LazyLock<Vec<(f64, f64)>> = LazyLock::new(|| {
     (0..=((TABLE_ENDS.1 - TABLE_ENDS.0) * TABLE_PARTS) as usize)
         .map(|i| {
             let at = TABLE_ENDS.0 + i as f64 / TABLE_PARTS;
-            (
-                normal_below(at),
-                ROOT_TAU_INVERSE * libm::exp(-0.5 * at * at),
-            )
+            (normal_below(at), normal_density(at))
         })
         .collect()
 });

@@ -8,6 +8,7 @@
 use super::{
     GRAVITY,
     ode::{self, Accuracy, End, Point},
+    peak::Peak,
 };
 
 /// Speed, m/s, and time, s, after running `distance` from rest.
@@ -191,9 +192,10 @@ impl Tether {
     pub fn stop(&self, speed: f64, legs: Legs, mut observe: impl FnMut(Moment)) -> Option<Outcome> {
         let reach = self.reach()?;
         let accuracy = Accuracy {
-            relative: 1e-8,
-            absolute: 1e-9,
-            longest_step: (0.15 * libm::sqrt(self.mass / self.stiffness)).min(0.05),
+            relative: 1e-5,
+            absolute: 1e-7,
+            longest_step: (0.4 * libm::sqrt(self.mass / self.stiffness)).min(0.1),
+            looks: 3,
             most_steps: 20_000,
         };
         let mut now = Point {
@@ -209,11 +211,12 @@ impl Tether {
             Some(_) => Stage::Whole,
         };
         let damping = self.damping_rate();
-        let mut peak = 0.0_f64;
+        let mut peak = Peak::over(0.0);
         let mut still = None;
         let mut ended = false;
-        // Whole, tearing, spent, back: each comes at most once.
-        for _ in 0..4 {
+        let mut taut = true;
+        // Whole, tearing, spent, back, and slack on the way down: each comes at most once.
+        for _ in 0..5 {
             let event = |point: &Point<5>| {
                 let (stretch, rate, _) = self.line(reach, &point.y);
                 let change = match (stage, self.absorber) {
@@ -228,6 +231,8 @@ impl Tether {
                 match legs {
                     Legs::Carry if stage != Stage::Back => change.min(point.y[2]),
                     Legs::Carry => change,
+                    // The pull ends in a kink, which a step should not run over.
+                    Legs::Swept(height) if taut => change.min(height + point.y[1]).min(stretch),
                     Legs::Swept(height) => change.min(height + point.y[1]),
                 }
             };
@@ -239,7 +244,7 @@ impl Tether {
                 event,
                 |point| {
                     let moment = self.moment(reach, point, stage);
-                    peak = peak.max(moment.tension);
+                    peak.see(moment.time, moment.tension);
                     observe(moment);
                 },
             );
@@ -257,6 +262,8 @@ impl Tether {
             } else if landed || stage == Stage::Back {
                 ended = true;
                 break;
+            } else if taut && self.line(reach, &now.y).0 <= 1e-9 {
+                taut = false;
             } else {
                 stage = if stage == Stage::Whole {
                     Stage::Tearing
@@ -266,7 +273,7 @@ impl Tether {
             }
         }
         Some(Outcome {
-            peak,
+            peak: peak.most(),
             still,
             last: self.moment(reach, &now, stage),
             ended,

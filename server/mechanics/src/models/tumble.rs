@@ -119,6 +119,7 @@ const ACCURACY: Accuracy = Accuracy {
     relative: 1e-5,
     absolute: 1e-7,
     longest_step: 0.1,
+    looks: 1,
     most_steps: 2000,
 };
 

@@ -9,6 +9,7 @@
 use super::{
     GRAVITY,
     ode::{self, Accuracy, Point},
+    peak::Peak,
 };
 use core::f64::consts::PI;
 
@@ -131,7 +132,8 @@ impl Assist {
         let accuracy = Accuracy {
             relative: 1e-5,
             absolute: 1e-6,
-            longest_step: gait.step / 40.0,
+            longest_step: gait.step / 5.0,
+            looks: 5,
             most_steps: 5_000,
         };
         // Performer down, its speed, line run towards the performer at the counterweight, its speed. As a
@@ -140,14 +142,16 @@ impl Assist {
         let speed = 0.5 * fall * (gait.step - gait.contact);
         let stretched = self.falling_tension() / self.stiffness;
         let mut y = [stretched, speed, 0.0, speed];
-        let mut seen = Bounce {
-            most: 0.0,
-            least: f64::INFINITY,
-            height: 0.0,
-        };
-        let (mut lowest, mut highest) = (f64::INFINITY, f64::NEG_INFINITY);
+        let mut most = Peak::over(0.0);
+        // The least of each is the most of its negative.
+        let [mut least, mut lowest, mut highest] = [Peak::over(f64::NEG_INFINITY); 3];
         for step in 0..=SETTLING {
             let begun = y[0];
+            let last = step == SETTLING;
+            let accuracy = Accuracy {
+                looks: if last { accuracy.looks } else { 1 },
+                ..accuracy
+            };
             for (from, to, push) in [(0.0, gait.contact, peak), (gait.contact, gait.step, 0.0)] {
                 let ground = |t: f64| {
                     if push > 0.0 {
@@ -174,14 +178,14 @@ impl Assist {
                     accuracy,
                     |_| 1.0,
                     |at| {
-                        if step < SETTLING {
+                        if !last {
                             return;
                         }
                         let held = tension(&at.y);
-                        seen.most = seen.most.max(held);
-                        seen.least = seen.least.min(held);
-                        lowest = lowest.min(at.y[0]);
-                        highest = highest.max(at.y[0]);
+                        most.see(at.t, held);
+                        least.see(at.t, -held);
+                        lowest.see(at.t, -at.y[0]);
+                        highest.see(at.t, at.y[0]);
                         observe(Moment {
                             time: at.t,
                             tension: held,
@@ -194,15 +198,17 @@ impl Assist {
             }
             // Only speeds and the stretch matter, so the way drifted is let go. So is its speed: a runner
             // who is to rise no higher from step to step sets that right with the legs, here at each touch.
-            let drift = if step < SETTLING {
-                y[2] / gait.step
-            } else {
-                0.0
-            };
+            if last {
+                break;
+            }
+            let drift = y[2] / gait.step;
             y = [y[0] - y[2], y[1] - drift, 0.0, y[3] - drift];
         }
-        seen.height = highest - lowest;
-        Some(seen)
+        Some(Bounce {
+            most: most.most(),
+            least: -least.most(),
+            height: highest.most() + lowest.most(),
+        })
     }
 
     /// The performer drops until the counterweight meets its stop, and the line alone catches the rest.

@@ -4,7 +4,7 @@
 //! wind chill as the United States National Weather Service works them out; the Beaufort scale's lower
 //! bounds as the World Meteorological Organization prints them. Temperatures are in kelvin.
 
-use super::CELSIUS_ZERO;
+use super::{CELSIUS_ZERO, sound};
 
 /// Metres per second in a mile an hour.
 const MILE_PER_HOUR: f64 = 0.447_04;
@@ -133,14 +133,9 @@ pub fn beaufort(wind: f64) -> u8 {
     BEAUFORT.iter().map(|bound| u8::from(wind >= *bound)).sum()
 }
 
-/// Speed of sound in air, m/s (ideal gas, ratio of specific heats 1.4, 287.05 J/(kg K)).
-pub fn sound_speed(air: f64) -> f64 {
-    libm::sqrt(1.4 * 287.05 * air)
-}
-
 /// How far away lightning struck, m, by the seconds from flash to thunder.
 pub fn lightning_distance(flash_to_bang: f64, air: f64) -> f64 {
-    sound_speed(air) * flash_to_bang
+    sound::speed(air) * flash_to_bang
 }
 
 /// Thunder this soon after the flash sends everyone to shelter, s (30-30 rule).

@@ -2,8 +2,12 @@
 
 use crate::common::{GRAVITY, POUND_FORCE, close};
 use gagwright_mechanics::models::{
-    atmosphere, fall, head, line_arrest, pendulum::Pendulum, spread, stopping, tolerance,
-    tolerance::Axis, trajectory,
+    atmosphere, fall, head, line_arrest,
+    ode::{self, Accuracy, Point},
+    pendulum::Pendulum,
+    spread, stopping, tolerance,
+    tolerance::Axis,
+    trajectory,
 };
 
 const STANDARD_DENSITY: f64 = 1.225;
@@ -447,4 +451,41 @@ fn the_two_spinal_criteria_are_kept_apart() {
         tolerance::response(Axis::Headward).limits[1],
         tolerance::EJECTION_RESPONSE
     );
+}
+
+/// What is looked at within steps follows the motion as well as the steps' own ends: a swing with its closed form,
+/// cos t. The extension is of the fourth order, so an eighth of the step leaves well under a thousandth of the error.
+#[test]
+fn looks_within_steps_follow_the_motion() {
+    let furthest_off = |longest_step: f64| {
+        let accuracy = Accuracy {
+            relative: 1.0,
+            absolute: 1.0,
+            longest_step,
+            looks: 5,
+            most_steps: 10_000,
+        };
+        let start = Point {
+            t: 0.0,
+            y: [1.0, 0.0],
+        };
+        let (mut off, mut looks) = (0.0_f64, 0);
+        ode::integrate(
+            |_, y: &[f64; 2]| [y[1], -y[0]],
+            start,
+            6.0,
+            accuracy,
+            |_| 1.0,
+            |point| {
+                off = off.max((point.y[0] - point.t.cos()).abs());
+                looks += 1;
+            },
+        )
+        .point()
+        .unwrap();
+        (off, looks)
+    };
+    let ((coarse, few), (fine, many)) = (furthest_off(0.8), furthest_off(0.1));
+    assert!(many > 4 * few && few % 5 == 1 && many % 5 == 1);
+    assert!(coarse < 2e-3 && fine < 1e-3 * coarse, "{coarse} {fine}");
 }

@@ -249,16 +249,16 @@ fn closed_valve_keeps_p_v_n() {
 
 #[test]
 fn a_reservoir_that_empties() {
-    let reservoir = Reservoir {
-        volume: 0.02,
-        pressure: 7e5,
-        temperature: 293.15,
-        exponent: 1.4,
+    let valve = Valve {
+        conductance: 4.0e-8,
+        critical_ratio: 0.3,
     };
+    let reservoir = Reservoir::new(0.02, 7e5, 293.15, valve);
     // Ideal gas: 7 bar in 20 L at 293.15 K holds 166.4 g with R = 287.05 J/(kg K).
     close(reservoir.mass(), 0.16637, 1e-4);
     // Half the mass left is the same gas in twice the volume.
-    let (pressure, temperature) = reservoir.at(0.5);
+    let half = libm::pow(0.5, 0.2);
+    let (pressure, temperature) = (reservoir.pressure(half), reservoir.temperature(half));
     close(
         pressure,
         gas::polytropic_pressure(7e5, 0.02, 0.04, 1.4),
@@ -269,4 +269,16 @@ fn a_reservoir_that_empties() {
         gas::polytropic_temperature_ratio(pressure / 7e5, 1.4),
         1e-12,
     );
+    for behind in [1e5, 2e5] {
+        let out = reservoir.flow(half, 0.8, behind);
+        let expected = 0.8 * valve.mass_flow(pressure, temperature, behind);
+        close(out.flow, expected, 1e-12);
+        close(out.temperature, temperature, 1e-12);
+        // A root that falls at its rate empties the reservoir at the flow.
+        let left = |root: f64| libm::pow(root, 5.0);
+        let time = 1e-6;
+        let fall = 0.5 * time * out.root_rate;
+        let lost = (left(half - fall) - left(half + fall)) * reservoir.mass();
+        close(lost / time, expected, 1e-6);
+    }
 }

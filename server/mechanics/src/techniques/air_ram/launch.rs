@@ -12,6 +12,7 @@ use crate::{
         GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
         gas::{self, Reservoir, Valve},
         ode::{self, Accuracy, End, Point},
+        peak::Peak,
         trajectory::{self, Landing, Throw},
     },
     reading::Values,
@@ -25,9 +26,10 @@ const LONGEST: f64 = 1.5;
 const LYING_HEIGHT: f64 = 0.3;
 
 const ACCURACY: Accuracy = Accuracy {
-    relative: 1e-6,
-    absolute: 1e-8,
-    longest_step: 0.006,
+    relative: 3e-5,
+    absolute: 1e-6,
+    longest_step: 0.03,
+    looks: 3,
     most_steps: 12_000,
 };
 
@@ -161,12 +163,12 @@ impl Setup {
     }
 
     fn reservoir(&self) -> Reservoir {
-        Reservoir {
-            volume: self.reservoir_volume,
-            pressure: self.pressure,
-            temperature: self.temperature,
-            exponent: EXPONENT,
-        }
+        Reservoir::new(
+            self.reservoir_volume,
+            self.pressure,
+            self.temperature,
+            self.valve,
+        )
     }
 
     /// The flight of the body's centre after the launch, in a steady wind along.
@@ -266,25 +268,27 @@ impl Launch {
     }
 }
 
-/// The state: share of gas left, cylinder pressure over atmosphere, angle and its rate.
+/// The state while the arm is held: fifth root of the share of gas left, cylinder pressure over atmosphere.
+type Held = [f64; 2];
+
+/// The state while it turns: the same, its angle and its rate.
 type State = [f64; 4];
 
 /// Runs the launch. None when the solver failed.
 pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Launch> {
     let arm = &setup.arm;
     let reservoir = setup.reservoir();
-    let full = reservoir.mass();
     let inertia = arm.inertia() + setup.mass * setup.foot * setup.foot;
     let hanging = (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY;
-    let first_length = arm.cylinder(arm.start);
+    let first = arm.at(arm.start);
     // The moment of the push less that of the weight, N m.
-    let moment_left = |y: &State, place: &Place| {
-        let gauge = y[1] * STANDARD_ATMOSPHERE - STANDARD_ATMOSPHERE;
+    let moment_left = |pressure: f64, place: &Place| {
+        let gauge = pressure * STANDARD_ATMOSPHERE - STANDARD_ATMOSPHERE;
         let push = (gauge * setup.area - setup.friction).max(0.0);
         push * place.lever - hanging * place.cosine
     };
     let turning = |y: &State, place: &Place| {
-        let turn = moment_left(y, place);
+        let turn = moment_left(y[1], place);
         // At rest the frame holds the arm until the push lifts it.
         if turn < 0.0 && y[2] <= arm.start && y[3] <= 0.0 {
             0.0
@@ -292,26 +296,25 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
             turn / inertia
         }
     };
-    let rate = |t: f64, y: &State| -> State {
-        let (upstream, temperature) = reservoir.at(y[0].clamp(1e-6, 1.0));
-        let cylinder = (y[1] * STANDARD_ATMOSPHERE).max(1.0);
-        let open = (t / setup.opening).min(1.0);
-        let flow = open * setup.valve.mass_flow(upstream, temperature, cylinder);
-        let place = arm.at(y[2]);
-        let volume = setup.dead_volume + setup.area * (place.cylinder - first_length).max(0.0);
-        let growth = setup.area * place.lever * y[3];
+    // Rates of the gas while the cylinder has some volume and that grows.
+    let gas = |t: f64, root: f64, pressure: f64, volume: f64, growth: f64| {
+        let cylinder = (pressure * STANDARD_ATMOSPHERE).max(1.0);
+        let inflow = reservoir.flow(root, (t / setup.opening).min(1.0), cylinder);
+        let (flow, temperature) = (inflow.flow, inflow.temperature);
         let rise =
             gas::cylinder_pressure_rate(cylinder, volume, growth, flow, temperature, EXPONENT);
-        [
-            -flow / full,
-            rise / STANDARD_ATMOSPHERE,
-            y[3],
-            turning(y, &place),
-        ]
+        [inflow.root_rate, rise / STANDARD_ATMOSPHERE]
+    };
+    let held = |t: f64, y: &Held| gas(t, y[0], y[1], setup.dead_volume, 0.0);
+    let turned = |t: f64, y: &State| -> State {
+        let place = arm.at(y[2]);
+        let volume = setup.dead_volume + setup.area * (place.cylinder - first.cylinder).max(0.0);
+        let growth = setup.area * place.lever * y[3];
+        let [left, rise] = gas(t, y[0], y[1], volume, growth);
+        [left, rise, y[3], turning(y, &place)]
     };
     let lean = libm::sincos(setup.lean);
-    let moment = |point: &Point<4>| {
-        let y = &point.y;
+    let moment = |t: f64, y: &State| {
         let place = arm.at(y[2]);
         let (sine, cosine) = (place.sine, place.cosine);
         let (along_circle, to_hinge) = (setup.foot * turning(y, &place), setup.foot * y[3] * y[3]);
@@ -322,7 +325,7 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
         ];
         let felt = force[0] * lean.0 + force[1] * lean.1;
         Moment {
-            time: point.t,
+            time: t,
             angle: y[2],
             speed: setup.foot * y[3],
             felt: felt.max(0.0),
@@ -330,55 +333,66 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
             cylinder: y[1] * STANDARD_ATMOSPHERE,
         }
     };
-    let mut samples = Vec::new();
-    let (mut peak_felt, mut peak_push) = (0.0_f64, 0.0_f64);
-    let mut watch = |point: &Point<4>| {
-        let now = moment(point);
-        peak_felt = peak_felt.max(now.felt);
-        peak_push = peak_push.max(now.push);
-        samples.push((now.time, now.felt));
-        observe(now);
+    let at_rest = |t: f64, root: f64, pressure: f64, turning: f64| {
+        t > setup.opening + 0.1
+            && turning.abs() < 1e-3
+            && pressure * STANDARD_ATMOSPHERE > 0.995 * reservoir.pressure(root)
     };
+    // First the cylinder fills, until it lifts the arm or all rests. Until then the body only stands.
+    let standing = moment(0.0, &[1.0, 1.0, arm.start, 0.0]);
     let start = Point {
         t: 0.0,
-        y: [1.0, 1.0, arm.start, 0.0],
+        y: [1.0, 1.0],
     };
-    let at_rest = |point: &Point<4>| {
-        let (upstream, _) = reservoir.at(point.y[0].clamp(1e-6, 1.0));
-        point.t > setup.opening + 0.1
-            && point.y[3].abs() < 1e-3
-            && point.y[1] * STANDARD_ATMOSPHERE > 0.995 * upstream
-    };
-    // First the cylinder fills, until it lifts the arm or all rests.
-    let held = |point: &Point<4>| {
-        if at_rest(point) {
+    let lifts = |point: &Point<2>| {
+        let [root, pressure] = point.y;
+        if at_rest(point.t, root, pressure, 0.0) {
             0.0
         } else {
-            -moment_left(&point.y, &arm.at(point.y[2]))
+            -moment_left(pressure, &first)
         }
     };
-    let lifted = match ode::integrate(rate, start, LONGEST, ACCURACY, held, &mut watch) {
+    let filling = ode::integrate(held, start, LONGEST, ACCURACY, lifts, |point| {
+        observe(Moment {
+            time: point.t,
+            cylinder: point.y[1] * STANDARD_ATMOSPHERE,
+            ..standing
+        });
+    });
+    let lifted = match filling {
         End::Event(point) | End::Finished(point) => point,
         End::Failed => return None,
     };
+    let mut samples = vec![(0.0, standing.felt)];
+    let (mut felt, mut push) = (Peak::over(standing.felt), Peak::over(standing.push));
     // Over when the arm meets its stop, when the feet leave a plate that slows down, or when all rests.
+    let rests = |point: &Point<4>| at_rest(point.t, point.y[0], point.y[1], point.y[3]);
     let end = ode::integrate(
-        rate,
-        lifted,
+        turned,
+        Point {
+            t: lifted.t,
+            y: [lifted.y[0], lifted.y[1], arm.start, 0.0],
+        },
         LONGEST,
         ACCURACY,
         |point| {
-            if at_rest(point) {
+            if rests(point) {
                 return 0.0;
             }
             let place = arm.at(point.y[2]);
             let pressed = setup.foot * turning(&point.y, &place) + GRAVITY * place.cosine;
             (arm.end - point.y[2]).min(pressed / GRAVITY)
         },
-        &mut watch,
+        |point| {
+            let now = moment(point.t, &point.y);
+            felt.see(now.time, now.felt);
+            push.see(now.time, now.push);
+            samples.push((now.time, now.felt));
+            observe(now);
+        },
     );
     let (last, finished) = match end {
-        End::Event(point) => (point, !at_rest(&point) && point.y[3] > 0.0),
+        End::Event(point) => (point, !rests(&point) && point.y[3] > 0.0),
         End::Finished(point) => (point, false),
         End::Failed => return None,
     };
@@ -390,9 +404,9 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
         first_moved: lifted.t,
         angle: last.y[2],
         speed: setup.foot * last.y[3].max(0.0),
-        peak_felt,
-        peak_push,
-        pressure_left: reservoir.at(last.y[0].clamp(1e-6, 1.0)).0,
+        peak_felt: felt.most(),
+        peak_push: push.most(),
+        pressure_left: reservoir.pressure(last.y[0]),
         samples,
     })
 }

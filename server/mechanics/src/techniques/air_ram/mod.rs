@@ -11,6 +11,7 @@ mod presentation;
 mod tables;
 
 use core::cell::RefCell;
+use std::rc::Rc;
 
 use launch::{Launch, Setup};
 
@@ -69,7 +70,7 @@ impl Technique for AirRam {
 
     fn prepare(&self, stated: &Values) -> Computation {
         // Many tolerances touch only what the launch is held against, so runs are kept and used again.
-        let runs = RefCell::new(Vec::new());
+        let runs = Runs::default();
         let scatter = scatter(stated);
         let stated = stated.clone();
         Box::new(move |state| compute(&stated, state, scatter.as_ref(), &runs))
@@ -142,6 +143,16 @@ fn place(setup: &Setup, launch: &Launch, landing: &Landing) -> f64 {
     setup.carried(launch) + landing.distance
 }
 
+/// Where a launch of its own lands, with nothing that body or gear feels.
+fn range(setup: &Setup) -> Option<f64> {
+    landed(setup, &launch::run(setup, |_| {})?)
+}
+
+fn landed(setup: &Setup, launch: &Launch) -> Option<f64> {
+    let landing = launch.finished.then(|| setup.fly(launch, 0.0)).flatten()?;
+    Some(place(setup, launch, &landing))
+}
+
 /// Feet as near to the hinge and as far from it as they land.
 fn feet(values: &Values) -> Option<(f64, f64)> {
     let (mark, spread) = (
@@ -157,17 +168,12 @@ fn scatter(stated: &Values) -> Option<Scatter> {
     let wind = stated.number("wind_speed")?;
     let base = Setup::of(stated)?;
     let middle = flown(&base)?;
-    let land = |setup: &Setup| {
-        let launch = launch::run(setup, |_| {}).filter(|launch| launch.finished)?;
-        let landing = setup.fly(&launch, 0.0)?;
-        Some(place(setup, &launch, &landing))
-    };
     let along = place(&base, &middle.launch, middle.landing.as_ref()?);
     let mut sum = 0.0;
     let mut add = |low: Setup, high: Setup| {
         // Half the difference between the two ends is the shift for one tolerance, two deviations. An end
         // that throws nobody is a shift as far as the middle itself.
-        let ends = [low, high].map(|end| land(&end).unwrap_or(0.0));
+        let ends = [low, high].map(|end| range(&end).unwrap_or(0.0));
         let shift = 0.25 * (ends[1] - ends[0]);
         sum += shift * shift;
     };
@@ -213,33 +219,49 @@ fn scatter(stated: &Values) -> Option<Scatter> {
 fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Setup> {
     let planned = Setup::of(stated)?;
     // The ends of a state lie at tolerance and spread together, of which the tolerance is bias.
-    let bias = |name| {
+    let biased = |name, now: f64, planned: f64| {
         let off = moved.number(name)? - stated.number(name)?;
         let tolerance = stated.tolerance(name)?;
-        Some(off.clamp(-tolerance, tolerance))
+        let within = off.abs() <= tolerance;
+        Some(if within {
+            now
+        } else {
+            planned + off.clamp(-tolerance, tolerance)
+        })
     };
     Some(Setup {
-        foot: planned.foot + bias("foot_distance")?,
-        pressure: planned.pressure + bias("reservoir_pressure")?,
+        foot: biased("foot_distance", setup.foot, planned.foot)?,
+        pressure: biased("reservoir_pressure", setup.pressure, planned.pressure)?,
         run_in: planned.run_in,
         lean: planned.lean,
         ..*setup
     })
 }
 
-/// Launches already run in this assessment.
-type Runs = RefCell<Vec<(Setup, Option<Flown>)>>;
+/// Runs already made, and what they came to.
+type Kept<T> = RefCell<Vec<(Setup, Option<T>)>>;
 
-/// A launch, run unless it was.
-fn known(setup: &Setup, runs: &Runs) -> Option<Flown> {
-    let known = runs
+/// Launches and ranges already computed in this assessment.
+#[derive(Default)]
+struct Runs {
+    flown: Kept<Rc<Flown>>,
+    ranges: Kept<f64>,
+}
+
+/// What a setup comes to, computed unless it was.
+fn known<T: Clone>(
+    setup: &Setup,
+    kept: &Kept<T>,
+    compute: impl FnOnce(&Setup) -> Option<T>,
+) -> Option<T> {
+    let known = kept
         .borrow()
         .iter()
         .find(|(known, _)| known == setup)
-        .map(|(_, flown)| flown.clone());
+        .map(|(_, found)| found.clone());
     known.unwrap_or_else(|| {
-        let found = flown(setup);
-        keep(runs, (*setup, found.clone()));
+        let found = compute(setup);
+        keep(kept, (*setup, found.clone()));
         found
     })
 }
@@ -250,7 +272,7 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
     let Some(setup) = Setup::of(values) else {
         return out;
     };
-    let Some(found) = known(&setup, runs) else {
+    let Some(found) = known(&setup, &runs.flown, |setup| flown(setup).map(Rc::new)) else {
         return out;
     };
     let launch = &found.launch;
@@ -296,8 +318,17 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
         out.set("landing_half_width", NINETY_NINE * scatter.deviation_across);
         // Each figure is set as far as its own inputs are known.
         let about = middle(stated, values, &setup).and_then(|middle| {
-            let flown = known(&middle, runs)?;
-            let range = place(&middle, &flown.launch, flown.landing.as_ref()?);
+            // Neither the run-in nor the lean changes what the arm does.
+            let as_now = Setup {
+                run_in: setup.run_in,
+                lean: setup.lean,
+                ..middle
+            };
+            let range = if as_now == setup {
+                landed(&middle, launch)?
+            } else {
+                known(&middle, &runs.ranges, range)?
+            };
             Some(scatter.about(range, stated.number("launch_direction")?))
         });
         if let Some(scatter) = about {

@@ -6,6 +6,7 @@ use crate::{
     models::{
         GRAVITY,
         long_line::{Even, LongLine, Moment, Piece},
+        peak::Peak,
     },
     reading::Values,
 };
@@ -110,23 +111,26 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
         emergency_tension: 0.0,
     };
     // One run from start to stop: on a short drop the bounce of the start is still there in the brake.
-    let mut lowest = planned;
+    let mut lowest = Peak::over(planned);
+    let [mut most_felt, mut most_tension, mut most_power] = [Peak::over(0.0); 3];
+    let mut floating = Peak::over(f64::NEG_INFINITY);
     let mut before_brake = Vec::new();
     let brakes_at = profile.time() - brake.time();
     let done = line.follow(
         setup.at_start(),
         &pieces(setup, &profile, WATCHED),
         |moment| {
-            found.least_felt = found.least_felt.min(moment.felt);
-            found.most_felt = found.most_felt.max(moment.felt);
-            found.peak_tension = found.peak_tension.max(moment.head_tension);
+            let time = moment.time;
+            floating.see(time, -moment.felt);
+            most_felt.see(time, moment.felt);
+            most_tension.see(time, moment.head_tension);
             let braked = if line.runs {
                 moment.head_tension
             } else {
                 line.load * moment.felt
             };
-            found.peak_power = found.peak_power.max(braked * moment.pay_speed);
-            lowest = lowest.max(moment.depth);
+            most_power.see(time, braked * moment.pay_speed);
+            lowest.see(time, moment.depth);
             if moment.time <= brakes_at {
                 before_brake.push(moment);
             }
@@ -135,13 +139,19 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
     if !done {
         return None;
     }
+    found.least_felt = -floating.most();
+    found.most_felt = most_felt.most();
+    found.peak_tension = most_tension.most();
+    found.peak_power = most_power.most();
+    let lowest = lowest.most();
     found.bounce = lowest - at_rest;
     // An emergency stop softer than the brake, hit as the brake should begin, may end deeper.
-    let mut deepest = lowest.max(stopped + line.stretch(stopped) + late);
+    let mut deepest = Peak::over(lowest.max(stopped + line.stretch(stopped) + late));
+    let [mut hardest_felt, mut heaviest_tension] = [Peak::over(0.0); 2];
     let mut watch = |moment: Moment| {
-        found.emergency_felt = found.emergency_felt.max(moment.felt);
-        found.emergency_tension = found.emergency_tension.max(moment.head_tension);
-        deepest = deepest.max(moment.depth);
+        hardest_felt.see(moment.time, moment.felt);
+        heaviest_tension.see(moment.time, moment.head_tension);
+        deepest.see(moment.time, moment.depth);
     };
     // Without a bounce a stop is hardest where the line is shortest at full speed, and heaviest at the end.
     for length in [setup.start_length + profile.start_distance, braking] {
@@ -155,18 +165,19 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
         }
     }
     // Hit while the drop still speeds up, or on a bounce, it is harder: there the line carries less before.
-    let felt = |moment: &Moment| expected_felt(setup, moment);
-    let tension = |moment: &Moment| {
+    let (mut hardest, mut heaviest) = (None, None);
+    let (mut most_felt, mut most_tension) = (0.0, 0.0);
+    for moment in before_brake {
+        let felt = expected_felt(setup, &moment);
         let half = 0.5 * line.line_mass * moment.length;
-        felt(moment) * (line.load + half) + GRAVITY * half
-    };
-    let most = |of: &dyn Fn(&Moment) -> f64| {
-        before_brake
-            .iter()
-            .max_by(|a, b| of(a).total_cmp(&of(b)))
-            .copied()
-    };
-    let (hardest, heaviest) = (most(&felt), most(&tension));
+        let tension = felt * (line.load + half) + GRAVITY * half;
+        if felt >= most_felt {
+            (most_felt, hardest) = (felt, Some(moment));
+        }
+        if tension >= most_tension {
+            (most_tension, heaviest) = (tension, Some(moment));
+        }
+    }
     let other = heaviest.filter(|moment| Some(*moment) != hardest);
     for moment in hardest.into_iter().chain(other) {
         let stop = emergency(setup, moment.pay_speed, moment.length);
@@ -174,7 +185,9 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
             return None;
         }
     }
-    found.deepest = deepest;
+    found.emergency_felt = hardest_felt.most();
+    found.emergency_tension = heaviest_tension.most();
+    found.deepest = deepest.most();
     Some(found)
 }
 
@@ -207,7 +220,7 @@ fn expected_felt(setup: &Setup, moment: &Moment) -> f64 {
     } else {
         1.0
     };
-    GRAVITY + share * (setup.emergency + libm::hypot(off, rate))
+    GRAVITY + share * (setup.emergency + libm::sqrt(off * off + rate * rate))
 }
 
 /// The pieces of an emergency stop at a speed and length.

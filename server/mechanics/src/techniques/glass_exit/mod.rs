@@ -8,15 +8,13 @@ mod checks;
 mod presentation;
 mod tables;
 
-use std::sync::LazyLock;
-
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
     models::{
         GRAVITY, fall,
         glass::{self, Meeting},
-        head,
+        head_pulse,
         stopping::{self, Shape},
     },
     reading::Values,
@@ -112,38 +110,6 @@ fn dropped(after: f64) -> f64 {
 /// Longest window of the head injury criterion, s.
 const WINDOW: f64 = 0.015;
 
-/// A half-sine stop that decelerates by 1 m/s2 on average and takes 1 s: its criterion where nothing limits
-/// the window, and the shortest window that gives that.
-static UNIT_STOP: LazyLock<(f64, f64)> = LazyLock::new(|| {
-    let one = stopping::Stop {
-        mean: 1.0,
-        peak: Shape::HalfSine.peak_factor(),
-        time: 1.0,
-    };
-    let samples = stopping::samples(&one, Shape::HalfSine, 0.0, 81);
-    let whole = head::injury_criterion(&samples, 1.0);
-    let (mut low, mut high) = (0.0, 1.0);
-    for _ in 0..12 {
-        let middle = 0.5 * (low + high);
-        if head::injury_criterion(&samples, middle) < whole {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    (whole, high)
-});
-
-/// The criterion of a half-sine stop. Where the window does not limit it, it goes by the stop's scale alone:
-/// the mean to the power of 2.5 times the time.
-fn head_criterion(stop: &stopping::Stop) -> f64 {
-    let (whole, shortest) = *UNIT_STOP;
-    if stop.time * shortest <= WINDOW {
-        return whole * stop.mean * stop.mean * libm::sqrt(stop.mean) * stop.time;
-    }
-    head::injury_criterion(&stopping::samples(stop, Shape::HalfSine, 0.0, 81), WINDOW)
-}
-
 fn compute(values: &Values) -> Computed {
     let mut out = Computed::new();
     let number = |name| values.number(name);
@@ -164,7 +130,10 @@ fn compute(values: &Values) -> Computed {
         if let Some(give) = number("pane_give") {
             let stop = stopping::stop(speed, give, Shape::HalfSine);
             out.set("whole_pane_stop", stop.mean);
-            out.set("whole_pane_head", head_criterion(&stop));
+            out.set(
+                "whole_pane_head",
+                head_pulse::half_sine_criterion(&stop, WINDOW),
+            );
         }
         out.set_if(
             "contact_time",

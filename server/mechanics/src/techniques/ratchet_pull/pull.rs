@@ -6,6 +6,7 @@ use crate::{
         GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
         gas::{self, Reservoir, Valve},
         ode::{self, Accuracy, End, Point},
+        peak::Peak,
         trajectory::{self, Landing, Throw},
     },
     reading::Values,
@@ -17,13 +18,16 @@ const EXPONENT: f64 = 1.4;
 const LINE_DAMPING: f64 = 0.1;
 /// Longer than any pull; one that is not over by then has stalled.
 const LONGEST_PULL: f64 = 2.0;
+/// Speed at which a body is taken to have begun to move, m/s.
+const STARTED: f64 = 1e-3;
 /// The body's centre above what it lies on, m (common practice).
 const LYING_HEIGHT: f64 = 0.3;
 
 const ACCURACY: Accuracy = Accuracy {
-    relative: 1e-6,
-    absolute: 1e-8,
-    longest_step: 0.01,
+    relative: 3e-5,
+    absolute: 3e-6,
+    longest_step: 0.03,
+    looks: 3,
     most_steps: 12_000,
 };
 
@@ -80,12 +84,12 @@ impl Setup {
     }
 
     fn reservoir(&self) -> Reservoir {
-        Reservoir {
-            volume: self.reservoir_volume,
-            pressure: self.pressure,
-            temperature: self.temperature,
-            exponent: EXPONENT,
-        }
+        Reservoir::new(
+            self.reservoir_volume,
+            self.pressure,
+            self.temperature,
+            self.valve,
+        )
     }
 
     /// Damping of the line against the motion it couples: body on one end, piston seen through the
@@ -101,7 +105,7 @@ impl Setup {
     }
 }
 
-/// The state: share of gas left, cylinder pressure over atmosphere, piston place and speed, body place
+/// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, piston place and speed, body place
 /// and speed. Pressure is scaled so that every component is near 1.
 type State = [f64; 6];
 
@@ -178,14 +182,21 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
         }
     };
     let mut samples = Vec::new();
-    let mut peak = 0.0_f64;
+    let mut peak = Peak::over(0.0);
     let mut first_moved = None;
+    let mut before = (0.0, 0.0);
     let reservoir = setup.reservoir();
     let mut watch = |point: &Point<6>, moves: bool| {
         let pull = tension(&point.y, moves);
-        peak = peak.max(pull);
-        if first_moved.is_none() && point.y[5] > 1e-3 {
-            first_moved = Some(point.t);
+        peak.see(point.t, pull);
+        if first_moved.is_none() {
+            let (time, speed) = before;
+            if point.y[5] > STARTED {
+                // On the line between the two looks.
+                let share = (STARTED - speed) / (point.y[5] - speed);
+                first_moved = Some(time + share * (point.t - time));
+            }
+            before = (point.t, point.y[5]);
         }
         samples.push((point.t, pull / setup.mass));
         observe(Moment {
@@ -207,11 +218,8 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
     };
     // First the gas drives the piston, up to the end of its stroke.
     let driven = |t: f64, y: &State| -> State {
-        let share = y[0].clamp(1e-6, 1.0);
-        let (upstream, temperature) = reservoir.at(share);
         let cylinder = (y[1] * STANDARD_ATMOSPHERE).max(1.0);
-        let open = (t / setup.opening).min(1.0);
-        let flow = open * setup.valve.mass_flow(upstream, temperature, cylinder);
+        let inflow = reservoir.flow(y[0], (t / setup.opening).min(1.0), cylinder);
         let volume = setup.dead_volume + setup.area * y[2].max(0.0);
         let pull = tension(y, true);
         let push = (cylinder - STANDARD_ATMOSPHERE) * setup.area
@@ -228,12 +236,12 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
             cylinder,
             volume,
             setup.area * speed,
-            flow,
-            temperature,
+            inflow.flow,
+            inflow.temperature,
             EXPONENT,
         );
         [
-            -flow / reservoir.mass(),
+            inflow.root_rate,
             rate / STANDARD_ATMOSPHERE,
             speed,
             piston / setup.moving_mass,
@@ -248,11 +256,10 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
     // A pull is over at the end of the stroke, or when gas, piston and body have come to rest short
     // of it.
     let at_rest = |point: &Point<6>| {
-        let (upstream, _) = reservoir.at(point.y[0].clamp(1e-6, 1.0));
         point.t > setup.opening + 0.2
             && point.y[3].abs() < 1e-3
             && point.y[5].abs() < 1e-3
-            && point.y[1] * STANDARD_ATMOSPHERE > 0.995 * upstream
+            && point.y[1] * STANDARD_ATMOSPHERE > 0.995 * reservoir.pressure(point.y[0])
     };
     let end = ode::integrate(
         driven,
@@ -304,8 +311,8 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
         first_moved: first_moved.unwrap_or(last.t),
         speed: last.y[5].max(0.0),
         travel: last.y[4].max(0.0),
-        peak_tension: peak,
-        pressure_left: reservoir.at(last.y[0].clamp(1e-6, 1.0)).0,
+        peak_tension: peak.most(),
+        pressure_left: reservoir.pressure(last.y[0]),
         samples,
         landing,
     })

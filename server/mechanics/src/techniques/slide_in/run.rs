@@ -7,7 +7,7 @@ use crate::{
     evaluation::keep,
     models::{
         slide::{self, Moment, Slide},
-        spread::{normal_below, normal_below_near},
+        spread::{normal_below, normal_below_near, normal_density},
     },
     reading::Values,
 };
@@ -148,27 +148,46 @@ pub(super) struct Scatter {
     by_friction: Vec<Option<(f64, f64)>>,
 }
 
-/// Frictions to each side of the middle, how many deviations they reach, and the parts between two.
+/// Frictions to each side of the middle, and how many deviations they reach.
 const HALF_POINTS: i32 = 20;
 const REACH: f64 = 6.0;
-const PARTS: usize = 16;
 
-/// Chance of each part of a standard normal from one end to the other, the same for every scatter.
-static MASSES: LazyLock<Vec<f64>> = LazyLock::new(|| {
+/// Places between two frictions and their weights: Gauss and Legendre's rule of four points (Abramowitz and
+/// Stegun, Handbook of Mathematical Functions, table 25.4), on the way from 0 to 1.
+const PLACES: [(f64, f64); 4] = [
+    (0.069_431_844_202_973_71, 0.173_927_422_568_726_93),
+    (0.330_009_478_207_571_87, 0.326_072_577_431_273_07),
+    (0.669_990_521_792_428_1, 0.326_072_577_431_273_07),
+    (0.930_568_155_797_026_3, 0.173_927_422_568_726_93),
+];
+
+/// Places between two frictions with the rule laid over so many parts, and how likely the standard normal makes
+/// each, from one end of the frictions to the other: the same for every scatter.
+fn places(parts: u32) -> Vec<Vec<(f64, f64)>> {
     let step = REACH / f64::from(HALF_POINTS);
-    let place = |steps: i32, part: usize| step * (f64::from(steps) + part as f64 / PARTS as f64);
-    (-HALF_POINTS..HALF_POINTS)
-        .flat_map(|steps| (0..PARTS).map(move |part| (place(steps, part), place(steps, part + 1))))
-        .map(|(from, to)| {
-            // The lesser tail of the two, so that small chances keep their digits.
-            if from < 0.0 {
-                normal_below(to) - normal_below(from)
-            } else {
-                normal_below(-from) - normal_below(-to)
-            }
-        })
-        .collect()
-});
+    let of = |steps: i32| {
+        let of_part = |part: u32| {
+            PLACES.map(|(place, weight)| {
+                let at = (f64::from(part) + place) / f64::from(parts);
+                let density = normal_density(step * (f64::from(steps) + at));
+                (at, step * weight / f64::from(parts) * density)
+            })
+        };
+        (0..parts).flat_map(of_part).collect()
+    };
+    (-HALF_POINTS..HALF_POINTS).map(of).collect()
+}
+
+/// For what goes smoothly between two frictions, and for what goes steeply or jumps.
+static FEW: LazyLock<Vec<Vec<(f64, f64)>>> = LazyLock::new(|| places(1));
+static MANY: LazyLock<Vec<Vec<(f64, f64)>>> = LazyLock::new(|| places(4));
+
+/// Deviations between two frictions from which it goes steeply.
+const STEEP: f64 = 1.5;
+
+/// Deviations past which a normal variable is taken to be for certain: a chance of under 1e-12, a thousandth of
+/// the smallest that is claimed.
+const SURE: f64 = 7.2;
 
 impl Scatter {
     /// Chance that the car of that size reaches `limit`. The way goes with one over friction, so its far
@@ -184,24 +203,44 @@ impl Scatter {
         // Frictions lower than the lowest are counted as reaching.
         let mut chance = normal_below(-REACH);
         let mut from = self.by_friction.first().and_then(nose);
-        for (run, parts) in self.by_friction[1..].iter().zip(MASSES.chunks(PARTS)) {
+        let masses = (-HALF_POINTS..).zip(FEW.iter().zip(MANY.iter()));
+        for (run, (steps, (few, many))) in self.by_friction[1..].iter().zip(masses) {
             let to = nose(run);
             let ends = from.zip(to);
             from = to;
-            for (part, mass) in parts.iter().enumerate() {
-                let at = (part as f64 + 0.5) / PARTS as f64;
-                chance += mass
-                    * ends.map_or(1.0, |((a, rest_a), (b, rest_b))| {
-                        let over = limit - (a + (b - a) * at);
-                        let deviation = rest_a + (rest_b - rest_a) * at;
-                        if deviation > 0.0 {
-                            normal_below_near(-over / deviation)
-                        } else if over < 0.0 {
-                            1.0
-                        } else {
-                            0.0
-                        }
-                    });
+            let all = || few.iter().map(|(_, mass)| mass).sum::<f64>();
+            let Some(((a, rest_a), (b, rest_b))) = ends else {
+                chance += all();
+                continue;
+            };
+            // Between two frictions the deviations left to the limit go steadily from one end's to the other's.
+            let left = |over: f64, deviation: f64| {
+                if deviation > 0.0 {
+                    over / deviation
+                } else {
+                    f64::INFINITY.copysign(over)
+                }
+            };
+            let (near, far) = (left(limit - a, rest_a), left(limit - b, rest_b));
+            if near.min(far) > SURE {
+                continue;
+            }
+            if near.max(far) < -SURE {
+                chance += all();
+                continue;
+            }
+            if rest_a.max(rest_b) <= 0.0 {
+                // Nothing but friction varies: it reaches on one side of one friction.
+                let step = REACH / f64::from(HALF_POINTS);
+                let below = |at: f64| normal_below(step * (f64::from(steps) + at));
+                let meets = (a - limit) / (a - b);
+                chance += (below(meets) - below(if a > b { 0.0 } else { 1.0 })).abs();
+                continue;
+            }
+            let smooth = (near - far).abs() < STEEP;
+            for (at, mass) in if smooth { few } else { many } {
+                let over = limit - (a + (b - a) * at);
+                chance += mass * normal_below_near(-left(over, rest_a + (rest_b - rest_a) * at));
             }
         }
         chance.min(1.0)
