@@ -320,7 +320,7 @@ fn nobody_signs_the_day_under_a_hat_that_is_not_lent_to_them_and_consent_never_i
     };
     assert_eq!(
         refused(&mut scene, |one| one.delegation = None),
-        "you do not hold the role rigging on this production"
+        "Radmila Ilić does not hold the role Key rigger"
     );
     assert_eq!(
         refused(&mut scene, |one| one.delegation =
