@@ -7,9 +7,10 @@ import { at } from './api/address.ts';
 import { API, accessToken, getJson, serverNow } from './api/client.ts';
 import { Problem, Unreachable } from './api/problem.ts';
 import { ready as tokenReady } from './api/wire.ts';
+import { stillStanding } from './still-standing.ts';
 import { getSetting, setSetting } from './storage/database.ts';
 import { day } from './storage/day.svelte.ts';
-import { read, refreshOld, refreshReads } from './storage/reads.svelte.ts';
+import { refreshOld, refreshReads } from './storage/reads.svelte.ts';
 
 /** One change, as the stream and the feed tell it. */
 interface Change {
@@ -206,30 +207,18 @@ class Live {
     if (fresh.length === 0) return;
     this.#next = (fresh.at(-1)?.index ?? 0) + 1;
     const gags = new Set(fresh.map((one) => one.gag ?? ''));
-    await this.#incidents(fresh.filter((one) => one.kind === 'incident.reported'));
-    const raised = fresh.filter((one) => one.kind === 'hold.raised');
-    if (raised.length > 0) {
-      // A hold that came and went in the gap stops nobody now.
-      const today = read(at('/productions/{production}/today', { production: this.#production }));
-      await today.refresh();
-      for (const one of raised) {
-        const stands = today.unreachable || today.value?.held.some((held) => held.hold.id === one.hold);
-        if (stands) this.#raise(one);
-      }
-    }
+    await this.#raiseStanding(fresh);
     this.#keepPlace();
     readAgain(fresh.length > MANY || gags.has('') ? undefined : gags);
   }
 
-  /** Those that nobody has settled in the meantime. */
-  async #incidents(reported: Change[]): Promise<void> {
-    if (reported.length === 0) return;
-    const book = read(at('/productions/{production}/day', { production: this.#production }));
-    await book.refresh();
-    for (const one of reported) {
-      const known = book.value?.incidents.find((each) => each.incident.id === one.incident);
-      const settled = known && known.closers.length === 0 && known.untold.length === 0;
-      if (book.unreachable || !settled) this.#raise(one);
+  /** Of what was missed, what still stands: holds last, so that one is on top. */
+  async #raiseStanding(missed: Change[]): Promise<void> {
+    for (const what of ['incident', 'hold'] as const) {
+      const those = missed.filter((one) => alarmingIn(one)?.what === what);
+      if (those.length === 0) continue;
+      const stands = await stillStanding(what, this.#production);
+      for (const one of those) if (stands(alarmingIn(one)?.id ?? '')) this.#raise(one);
     }
   }
 }

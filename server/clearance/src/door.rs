@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use gagwright_casting::{GagId, PersonId, ProductionId, Slot};
+use gagwright_casting::{GagId, PersonId, ProductionId, Slot, SlotId};
 use gagwright_mechanics::Facet;
 use jiff::{SignedDuration, Timestamp};
 
@@ -86,7 +86,7 @@ pub fn accept_remembering(
     times(&statement, case, policy, now)?;
     let bench = Bench::new(case, now, hashed.facets.clone(), memory);
     witnessed(statement.ink.as_ref(), &bench)?;
-    let slot = place(&statement, &bench, policy)?;
+    let slot = place(statement.hat(), statement.slot, &bench)?;
     // Saying no must be easier than saying yes: a decline asks for the role and nothing more.
     if statement.decision != Decision::Decline {
         if bench.needs_certificates(statement.hat()) {
@@ -378,44 +378,38 @@ fn times(
     }
 }
 
-/// That the signer holds the role or, to consent, is cast in the slot they sign for.
-fn place<'a>(
-    statement: &Statement,
+/// That the signer holds the role, is lent it or, to consent, is cast in the slot they sign for: the same for the
+/// plan and for the day.
+pub(crate) fn place<'a>(
+    hat: Hat,
+    slot: Option<SlotId>,
     bench: &Bench<'a>,
-    policy: &RolePolicy,
 ) -> Result<Option<&'a Slot>, SignOffError> {
-    let name = bench.name(statement.signer);
-    if statement.role != Role::Performer {
-        if statement.slot.is_some() {
+    if hat.role != Role::Performer {
+        if slot.is_some() {
             return Err(SignOffError::BadStatement(
                 "only a performer signs for a slot; leave slot out".to_owned(),
             ));
         }
-        deputised(statement.hat(), bench, &policy.title)?;
+        deputised(hat, bench)?;
         return Ok(None);
     }
-    if statement.delegation.is_some() {
+    if hat.delegation.is_some() {
         return Err(not_allowed(
             "consent is one's own and is never delegated; leave delegation out".to_owned(),
         ));
     }
-    let Some(slot) = statement.slot else {
+    let Some(slot) = slot else {
         return Err(SignOffError::BadStatement(
             "a performer signs for a slot; give slot".to_owned(),
         ));
     };
-    let cast = bench
-        .case
-        .plan
-        .facets
-        .cast
-        .slots
-        .iter()
-        .find(|one| one.id == slot);
-    match cast {
-        Some(cast) if cast.person == Some(statement.signer) => Ok(Some(cast)),
+    let mut slots = bench.case.plan.facets.cast.slots.iter();
+    match slots.find(|one| one.id == slot) {
+        Some(cast) if cast.person == Some(hat.signer) => Ok(Some(cast)),
         Some(cast) => Err(not_allowed(format!(
-            "{name} is not cast as {}; consent is one's own",
+            "{} is not cast as {}; consent is one's own",
+            bench.name(hat.signer),
             cast.name
         ))),
         None => Err(mismatch(
@@ -426,8 +420,8 @@ fn place<'a>(
 }
 
 /// That the signer holds the role or, where they sign for somebody who does, may.
-pub(crate) fn deputised(hat: Hat, bench: &Bench<'_>, title: &str) -> Result<(), SignOffError> {
-    let name = bench.name(hat.signer);
+fn deputised(hat: Hat, bench: &Bench<'_>) -> Result<(), SignOffError> {
+    let (name, title) = (bench.name(hat.signer), bench.title(hat.role));
     let holds = bench.holds_role(hat.signer, hat.role);
     if hat.delegation.is_none() {
         let refused = || not_allowed(format!("{name} does not hold the role {title}"));

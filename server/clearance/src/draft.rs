@@ -99,7 +99,7 @@ pub(crate) fn hat_of(
 
 /// The slot a performer signs for: the one named, or the only one they are cast in. Nobody else has one,
 /// and they must hold the hat.
-pub(crate) fn place_of(
+fn place_of(
     case: &Case,
     role: Role,
     slot: Option<SlotId>,

@@ -152,7 +152,7 @@ pub fn receive(
 ) -> Result<Vec<Cosignature>, CommandError> {
     actor.require(Permission::ReadTrail)?;
     let production = actor.production;
-    let note = note_of(conn, production, new)?;
+    let Pasted { note, whole } = pasted(conn, production, new)?;
     let checkpoint = Checkpoint::parse_unverified(&note).map_err(malformed)?;
     let claims = claimed(&note).map_err(malformed)?;
     let there = current(conn, production)?;
@@ -164,7 +164,7 @@ pub fn receive(
         return Err(unknown(&claims, &there));
     }
     let kept = witnesses::cosignatures_of(conn, production, checkpoint.size)?;
-    let alone = new.size.is_none() && !is_whole(&new.cosigned);
+    let alone = new.size.is_none() && !whole;
     let mut taken = Vec::new();
     for (witness, key) in known {
         let cosignature = verified(&note, &claims, witness, key, checkpoint.size, now, alone)?;
@@ -205,24 +205,27 @@ fn malformed(error: impl ToString) -> CommandError {
     )
 }
 
-/// Whether this is a note with its own words in it, and not a witness's line alone.
-fn is_whole(cosigned: &str) -> bool {
-    cosigned.trim().replace("\r\n", "\n").contains("\n\n")
+/// What was pasted, read.
+struct Pasted {
+    /// The note that was cosigned: the checkpoint's words, and the lines under them.
+    note: String,
+    /// It came with its own words in it, and not as a witness's line alone.
+    whole: bool,
 }
 
-/// The note that was cosigned, which must be word for word what this server signs for that size.
-fn note_of(
+/// Reads what was pasted. The note must be word for word what this server signs for that size.
+fn pasted(
     conn: &mut Connection,
     production: ProductionId,
     new: &NewCosignature,
-) -> Result<String, CommandError> {
+) -> Result<Pasted, CommandError> {
     // What is pasted may have lost or gained line ends.
     let text = new.cosigned.replace("\r\n", "\n");
     let text = text.trim();
     if text.is_empty() {
         return Err(malformed("it is empty"));
     }
-    let whole = is_whole(text);
+    let whole = text.contains("\n\n");
     let size = if whole {
         let found = Checkpoint::parse_unverified(&format!("{text}\n")).map_err(malformed)?;
         if new.size.is_some_and(|size| size != found.size) {
@@ -251,7 +254,8 @@ fn note_of(
     }
     let ours = trail_file::checkpoint_at(conn, production, size)?;
     if !whole {
-        return Ok(format!("{ours}{text}\n"));
+        let note = format!("{ours}{text}\n");
+        return Ok(Pasted { note, whole });
     }
     let note = format!("{text}\n");
     let own_words = |note: &str| note.split_once("\n\n").map(|(words, _)| words.to_owned());
@@ -264,7 +268,7 @@ fn note_of(
     }
     let log = trail_file::verifying_key(conn, production)?;
     log.verify(&note).map_err(malformed)?;
-    Ok(note)
+    Ok(Pasted { note, whole })
 }
 
 fn unknown(claims: &[Claimed], there: &[(Witness, WitnessKey)]) -> CommandError {

@@ -8,7 +8,6 @@ use crate::{
     canonical::{facet_hashes, signed_content},
     case::Case,
     door::{self, mismatch},
-    draft::place_of,
     drawing,
     judge::{Bench, JudgeMemory},
     policy::Role,
@@ -47,34 +46,13 @@ pub fn accept(jws: &str, case: &Case, now: Timestamp) -> Result<DayStatement, Si
     let memory = JudgeMemory::default();
     let bench = Bench::new(case, now, hashes, &memory);
     door::witnessed(statement.ink.as_ref(), &bench)?;
-    place(&statement, &bench)?;
+    door::place(statement.hat(), statement.slot, &bench)?;
     // Saying no must be easier than saying yes: a decline asks for the hat and nothing more.
     if statement.decision != Decision::Decline {
         qualified(&statement, &bench)?;
         apart(&statement, case)?;
     }
     Ok(statement)
-}
-
-/// That the signer holds the hat, is lent it or, as a performer, is cast in the slot they sign for.
-fn place(statement: &DayStatement, bench: &Bench<'_>) -> Result<(), SignOffError> {
-    if statement.delegation.is_some() && statement.slot.is_none() {
-        let title = bench.title(statement.role);
-        return door::deputised(statement.hat(), bench, &title);
-    }
-    let (role, signer) = (statement.role, statement.signer);
-    let slot = place_of(bench.case, role, statement.slot, signer)?;
-    if slot != statement.slot {
-        return Err(SignOffError::BadStatement(
-            "a performer signs for a slot; give slot".to_owned(),
-        ));
-    }
-    match statement.delegation {
-        None => Ok(()),
-        Some(_) => Err(SignOffError::NotAllowed(
-            "consent is one's own and is never delegated; leave delegation out".to_owned(),
-        )),
-    }
 }
 
 /// That the signer does not perform, and has not signed this day, under a hat that the policy keeps apart

@@ -1,6 +1,8 @@
 //! What the door refuses of a mark for the day, and which day and place a case is about.
 
+use gagwright_casting::SlotId;
 use jiff::{SignedDuration, civil::date};
+use uuid::Uuid;
 
 use crate::{
     day_mark::{self, DayStatement, day_and_place, span},
@@ -45,6 +47,20 @@ fn nobody_signs_the_day_for_another() {
         error.to_string().contains("belongs to someone else"),
         "{error}"
     );
+}
+
+#[test]
+fn consent_to_the_day_is_for_the_slot_that_its_signer_is_cast_in() {
+    let told = |role: Role, slot: Option<SlotId>| {
+        let mut scene = Scene::morning();
+        let mut statement = scene.day_statement(role);
+        statement.slot = slot;
+        scene.hand_in_day(&statement).unwrap_err().to_string()
+    };
+    let nowhere = Some(SlotId(Uuid::from_u128(4_040)));
+    assert!(told(Role::Performer, None).contains("give slot"));
+    assert!(told(Role::Performer, nowhere).contains("the plan has no slot"));
+    assert!(told(Role::Medic, nowhere).contains("only a performer signs for a slot"));
 }
 
 #[test]

@@ -2,9 +2,9 @@
 // that the server has not heard of yet.
 
 import { at } from '../../api/address.ts';
-import { serverNow } from '../../api/client.ts';
 import type { Today } from '../../api/types.ts';
 import { core } from '../../core/core.svelte.ts';
+import { owedBy, owedForTheDay } from '../../core/owed.ts';
 import { session } from '../../session.svelte.ts';
 import { judged } from '../../storage/judged.svelte.ts';
 import { outbox } from '../../storage/outbox.svelte.ts';
@@ -24,13 +24,10 @@ export function toSign(today: Today): ToSign[] {
     const answer = gag ? judged(read(at('/gags/{gag}', { gag }))) : undefined;
     if (!gag || !answer) continue;
     const { id, code, title } = answer.page.gag;
-    const hats = core.hats(answer.page.case, me.person.id, me.roles, serverNow());
-    const asked = core.owed(answer.clearance, me.person.id, hats).filter((one) => one.asked);
+    const asked = owedBy(me, answer.page.case, answer.clearance).filter((one) => one.asked);
     const ofDay = today.to_sign.filter((one) => one.gag.id === gag && one.day);
     // Which days are marked now the server said; which of those marks are still wanted the core says here.
-    const wanted = core
-      .owed({ ...answer.clearance, roles: answer.clearance.day?.marks ?? [] }, me.person.id, hats)
-      .filter((one) => one.asked);
+    const wanted = owedForTheDay(me, answer.page.case, answer.clearance).filter((one) => one.asked);
     const still = (one: ToSign) =>
       wanted.some((each) => each.role === one.role && (each.slot ?? null) === one.slot);
     here.set(gag, [

@@ -73,20 +73,15 @@ pub async fn raise_hold_by_code(
     write
         .commit(&app, move |desk, Json(asked)| {
             let production = production_of(desk.conn, &code)?;
-            let wanted = asked.gag_code.unwrap_or_default();
-            let gag = gag_of(desk.conn, &production, wanted.trim())?;
+            let wanted = asked.gag_code.as_deref().unwrap_or_default().trim();
+            let gag = gag_of(desk.conn, &production, wanted)?;
             if asked.reason.trim().is_empty()
                 && let Some(held) = held_already(desk.conn, &production, gag.as_ref())?
             {
                 return Reply::ok(&held);
             }
             let reason = match &gag {
-                None if !wanted.trim().is_empty() => {
-                    let wanted = wanted.trim().chars().filter(|one| !one.is_control());
-                    let wanted: String = wanted.take(40).collect();
-                    let said: String = asked.reason.chars().take(LONG - 50).collect();
-                    format!("{said} (\"{wanted}\")")
-                }
+                None if !wanted.is_empty() => naming(wanted, &asked.reason),
                 _ => asked.reason,
             };
             let new = NewHold {
@@ -110,6 +105,15 @@ pub async fn raise_hold_by_code(
             })
         })
         .await
+}
+
+/// The reason with the code that no gag has, so that whoever comes to release everything knows which was meant.
+/// What is too long is cut, not refused: nothing stands in the way of a hold.
+fn naming(wanted: &str, reason: &str) -> String {
+    let wanted = wanted.chars().filter(|one| !one.is_control());
+    let wanted: String = wanted.take(40).collect();
+    let said: String = reason.chars().take(LONG - 50).collect();
+    format!("{said} (\"{wanted}\")")
 }
 
 /// The code as people copy it: any case, with the dashes and spaces that make it readable.

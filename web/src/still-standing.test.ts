@@ -1,0 +1,55 @@
+import { beforeEach, expect, it, vi } from 'vitest';
+import { adoptSession } from './api/client.ts';
+import { stillStanding } from './still-standing.ts';
+import { forgetReads, readsBelongTo } from './storage/reads.svelte.ts';
+
+const incident = (id: string, closers: string[], untold: string[]) => ({ incident: { id }, closers, untold });
+const pages: Record<string, unknown> = {
+  today: { held: [{ hold: { id: 'stands' } }] },
+  day: {
+    incidents: [
+      incident('stands', ['coordinator'], []),
+      incident('untold', [], ['the medic']),
+      incident('gone', [], []),
+    ],
+  },
+};
+let answer: (page: string) => Response | 'no signal';
+
+beforeEach(async () => {
+  await adoptSession({
+    access_token: 'token',
+    expires_at: new Date(Date.now() + 900_000).toISOString(),
+    account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
+    memberships: [],
+  });
+  await forgetReads();
+  readsBelongTo('ada');
+  answer = (page) => Response.json(pages[page]);
+  vi.stubGlobal('fetch', async (url: string) => {
+    const reply = answer(String(url).split('/').at(-1) ?? '');
+    if (reply === 'no signal') throw new TypeError('Failed to fetch');
+    return reply;
+  });
+});
+
+it('is a hold that is still held', async () => {
+  const stands = await stillStanding('hold', 'p');
+  expect(['stands', 'gone'].filter(stands)).toEqual(['stands']);
+});
+
+it('is an incident that somebody still has to close or be told of, and one the book does not know', async () => {
+  const stands = await stillStanding('incident', 'p');
+  expect(['stands', 'untold', 'gone', 'unknown'].filter(stands)).toEqual(['stands', 'untold', 'unknown']);
+});
+
+it('is whatever the server gives no answer about, whatever was known of it before', async () => {
+  for (const what of ['hold', 'incident'] as const) {
+    expect((await stillStanding(what, 'p'))('gone')).toBe(false);
+    answer = () => 'no signal';
+    expect((await stillStanding(what, 'p'))('gone')).toBe(true);
+    answer = () => Response.json({ title: 'Busy', code: 'unavailable' }, { status: 503 });
+    expect((await stillStanding(what, 'p'))('gone')).toBe(true);
+    answer = (page) => Response.json(pages[page]);
+  }
+});
