@@ -37,7 +37,7 @@ export default defineConfig({
   workers: 2,
   // Another try tells a machine that was busy from a fault; what needed one is listed as flaky.
   retries: 2,
-  timeout: 120_000,
+  timeout: 90_000,
   expect: { timeout: 20_000 },
   reporter: 'list',
   projects: [

@@ -1,13 +1,14 @@
 // Lighthouse on the screens that matter most on a phone: today, a gag, signing. Signed in, on a mobile phone as
 // Lighthouse imagines one, against a demo server of its own. Accessibility and best practices must be 100. The
-// performance score moves with how busy the machine is, so it is reported (the median of three) and not judged.
+// performance score moves with how busy the machine is, so it is reported (the median of as many runs as the first
+// argument says) and not judged.
 
 import { writeFile } from 'node:fs/promises';
 import lighthouse from 'lighthouse';
 import puppeteer from 'puppeteer-core';
 import { DemoServer } from '../browser/demo-server.mjs';
 
-const RUNS = 3;
+const RUNS = Number(process.argv[2] ?? 1);
 /** A look that Lighthouse lost (its own word for it is a runtime error) says nothing of the app and is taken again. */
 const LOOKS = 5;
 const WHOLE = ['accessibility', 'best-practices'];

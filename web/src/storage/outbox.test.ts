@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { adoptSession } from '../api/client.ts';
 import { database } from './database.ts';
 import { outbox, type Write } from './outbox.svelte.ts';
+import { readState, sendAll } from './sending.ts';
 
 interface Seen {
   path: string;
@@ -74,6 +75,20 @@ describe('without signal', () => {
     expect(outbox.waiting.map((one) => outbox.mayTakeBack(one))).toEqual([true]);
     await outbox.takeBack(outbox.waiting[0]?.id ?? '');
     expect(outbox.waiting).toEqual([]);
+  });
+
+  it('stays wholly here while the worker finds that an online phone reaches nothing', async () => {
+    answer = () => 'no signal';
+    const phone = Object.create(navigator, { onLine: { value: false, writable: true } });
+    vi.stubGlobal('navigator', phone);
+    await outbox.post(hold('here'));
+    phone.onLine = true;
+    expect(await sendAll('ada', () => {}, false)).toBe(false);
+    expect((await readState()).writes.map((one) => one.here_only)).toEqual([true]);
+    answer = () => ok({});
+    expect(await sendAll('ada', () => {}, false)).toBe(true);
+    expect(seen.map((one) => one.path)).toEqual(['/status', '/holds/here']);
+    vi.unstubAllGlobals();
   });
 
   it('is marked as begun before the request leaves', async () => {

@@ -70,9 +70,10 @@ export async function takeBack(key: string): Promise<SyncState> {
 }
 
 /** Whether a request has any way to go. A browser that says it is offline is asked to prove it with a question that
- *  changes nothing, so that entries written with no signal stay wholly on this phone and can be taken back. */
-async function mayReach(): Promise<boolean> {
-  if (navigator.onLine !== false) return true;
+ *  changes nothing, so that entries written with no signal stay wholly on this phone and can be taken back. Where
+ *  nobody waits for the answer, one that says it is online has to prove that too. */
+async function mayReach(waitedFor: boolean): Promise<boolean> {
+  if (waitedFor && navigator.onLine !== false) return true;
   try {
     await call('/status', {});
     return true;
@@ -83,7 +84,11 @@ async function mayReach(): Promise<boolean> {
 
 /** Sends everything that waits, in order, until there is nothing more that can be sent now. False when something
  *  still waits for the network. */
-export async function sendAll(account: string, tell: (told: Told) => void): Promise<boolean> {
+export async function sendAll(
+  account: string,
+  tell: (told: Told) => void,
+  waitedFor = true,
+): Promise<boolean> {
   return await navigator.locks.request(OUTBOX, async (): Promise<boolean> => {
     let state = await apply({ kind: 'aged', at: Date.now() });
     const tried = new Set<string>();
@@ -91,7 +96,7 @@ export async function sendAll(account: string, tell: (told: Told) => void): Prom
       const next = toSend(state, account).find((one) => !tried.has(one.key));
       if (!next) return toSend(state, account).length === 0;
       tried.add(next.key);
-      if (!(await mayReach())) return false;
+      if (!(await mayReach(waitedFor))) return false;
       state = await leaves(next.key, state);
       // Somebody took it back, or another tab settled it, in the meantime.
       if (!toSend(state, account).some((one) => one.key === next.key)) continue;
