@@ -2,19 +2,27 @@
 """Sign-offs committed each second, sent by 64 callers at once, beside single-statement SQLite commits of the same
 bytes on the same disk with the same durability (WAL, synchronous=FULL), as a ratio.
 
-    GAGWRIGHT_BIN=target/release/gagwright tests/bench/signoffs.py [--callers 64] [--gags 600]
+    GAGWRIGHT_BIN=target/release/gagwright tests/bench/signoffs.py [--callers 64] [--gags 600] [--slower-disk 5]
 
 Needs what tests/reference needs. Each sign-off is whole work: its signature is verified, the gag is judged before
 and after, and it is answered once its leaf is on disk. SQLite's own share is measured before and after, and the
 mean counts. Run it on a quiet machine: the callers run on it too.
+
+How much is gained by committing together depends on how long the disk takes to say that it has kept something. Disks
+of servers that keep what power they need for it say so in a tenth of a millisecond, a laptop's in some, one that turns
+in ten. `--slower-disk` lets every such wait take so many milliseconds longer, for the server and for plain SQLite
+alike; it needs a C compiler.
 """
 
 import argparse
 import asyncio
 import json
+import os
 import pathlib
 import sqlite3
 import statistics
+import subprocess
+import sys
 import tempfile
 import time
 
@@ -46,6 +54,42 @@ def requests(server, gags):
                     f"Content-Type: application/json\r\nContent-Length: {len(body)}\r\n\r\n")
             found.append((head + body).encode())
     return found
+
+
+# Waits a while before each of the two calls that wait for the disk.
+SLOWER = r"""
+#define _GNU_SOURCE
+#include <dlfcn.h>
+#include <stdlib.h>
+#include <time.h>
+static void wait_first(void) {
+    double wait = atof(getenv("SLOWER_DISK_MS")) / 1000.0;
+    struct timespec span = {(time_t)wait, (long)((wait - (time_t)wait) * 1e9)};
+    nanosleep(&span, NULL);
+}
+int fsync(int fd) {
+    wait_first();
+    return ((int (*)(int))dlsym(RTLD_NEXT, "fsync"))(fd);
+}
+int fdatasync(int fd) {
+    wait_first();
+    return ((int (*)(int))dlsym(RTLD_NEXT, "fdatasync"))(fd);
+}
+"""
+
+
+def on_a_slower_disk(milliseconds):
+    """Begins anew with the calls that wait for the disk made longer, here and in the server."""
+    if os.environ.get("SLOWER_DISK_MS"):
+        return
+    with tempfile.TemporaryDirectory() as folder:
+        source, library = pathlib.Path(folder) / "slower.c", pathlib.Path(folder) / "slower.so"
+        source.write_text(SLOWER)
+        subprocess.run(["cc", "-O1", "-shared", "-fPIC", "-o", library, source, "-ldl"], check=True)
+        again = subprocess.run(
+            [sys.executable, *sys.argv],
+            env={**os.environ, "LD_PRELOAD": str(library), "SLOWER_DISK_MS": str(milliseconds)})
+    raise SystemExit(again.returncode)
 
 
 async def send_all(port, waiting, callers):
@@ -90,8 +134,11 @@ def main():
     asked.add_argument("--callers", type=int, default=64)
     asked.add_argument("--gags", type=int, default=600)
     asked.add_argument("--folder", help="where to keep the databases; a folder of the disk to be measured")
+    asked.add_argument("--slower-disk", type=float, default=0.0, metavar="MS")
     asked = asked.parse_args()
-    print(machine())
+    if asked.slower_disk:
+        on_a_slower_disk(asked.slower_disk)
+    print(machine() + (f", a disk {asked.slower_disk:g} ms slower" if asked.slower_disk else ""))
     with tempfile.TemporaryDirectory(dir=asked.folder) as folder:
         server = Server(folder, arguments=())
         server.start()
