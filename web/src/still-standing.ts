@@ -10,7 +10,10 @@ async function askedOf<T>(
   page: Read<T>,
   over: (value: T, id: string) => boolean,
 ): Promise<(id: string) => boolean> {
+  const asked = Date.now();
   await page.refresh();
+  // A request that was under way before may have been answered without what was heard of since.
+  if (page.begunAt < asked && !page.unreachable && !page.problem) await page.refresh();
   const { value } = page;
   if (page.unreachable || page.problem || value === undefined) return () => true;
   return (id) => !over(value, id);
