@@ -12,17 +12,23 @@ pub struct Sprint {
     pub length: f64,
 }
 
+/// A rise shorter than this is none, s: times over it would soon be too great to write down.
+const SHORTEST_RISE: f64 = 1e-6;
+
 impl Sprint {
+    /// The rise time, where there is one to speak of.
+    fn rise(&self) -> Option<f64> {
+        (self.rise_time >= SHORTEST_RISE).then_some(self.rise_time)
+    }
+
     /// Distance from the start a time after setting off, m.
     pub fn place(&self, time: f64) -> f64 {
         if time <= 0.0 {
             return 0.0;
         }
-        let behind = if self.rise_time > 0.0 {
-            -self.rise_time * libm::expm1(-time / self.rise_time)
-        } else {
-            0.0
-        };
+        let behind = self
+            .rise()
+            .map_or(0.0, |rise| -rise * libm::expm1(-time / rise));
         (self.top_speed * (time - behind)).clamp(0.0, self.length)
     }
 
@@ -31,11 +37,8 @@ impl Sprint {
         if time <= 0.0 || self.place(time) >= self.length {
             return 0.0;
         }
-        if self.rise_time > 0.0 {
-            -self.top_speed * libm::expm1(-time / self.rise_time)
-        } else {
-            self.top_speed
-        }
+        let share = self.rise().map_or(1.0, |rise| -libm::expm1(-time / rise));
+        self.top_speed * share
     }
 
     /// Time after setting off at which a distance within the run is reached, s.
@@ -46,10 +49,9 @@ impl Sprint {
     /// The same after one already solved for a run much like it, which is near.
     pub fn passing(&self, place: f64, last: &mut Option<Passing>) -> f64 {
         let steady = place.clamp(0.0, self.length) / self.top_speed;
-        let rise = self.rise_time;
-        if rise <= 0.0 || steady <= 0.0 {
+        let Some(rise) = self.rise().filter(|_| steady > 0.0) else {
             return steady;
-        }
+        };
         let share = steady / rise;
         let guess = match last {
             Some(near) => near.moved(share),

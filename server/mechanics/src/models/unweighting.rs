@@ -78,6 +78,10 @@ pub struct Catch {
 
 /// Steps run before one is looked at, so that the start is forgotten.
 const SETTLING: usize = 7;
+/// Steps from then on that are held against each other.
+const HELD_TOGETHER: usize = 4;
+/// Looks at each of the solver's steps.
+const LOOKS: u32 = 5;
 
 impl Assist {
     /// Steady pull on the performer, N.
@@ -121,8 +125,60 @@ impl Assist {
         2.0 * PI * libm::sqrt(m * i / (m + i) / self.stiffness)
     }
 
-    /// Follows even steps and looks at the last of them. None when it cannot be followed.
+    /// Follows even steps and looks at one, once the start is forgotten. None when it cannot be followed.
     pub fn bounce(&self, gait: Gait, mut observe: impl FnMut(Moment)) -> Option<Bounce> {
+        let mut most = Peak::over(0.0);
+        // The least of each is the most of its negative.
+        let [mut least, mut lowest, mut highest] = [Peak::over(f64::NEG_INFINITY); 3];
+        self.step(gait, self.settled(gait)?, LOOKS, |at| {
+            most.see(at.time, at.tension);
+            least.see(at.time, -at.tension);
+            lowest.see(at.time, -at.height);
+            highest.see(at.time, at.height);
+            observe(at);
+        })?;
+        Some(Bounce {
+            most: most.most(),
+            least: -least.most(),
+            height: highest.most() + lowest.most(),
+        })
+    }
+
+    /// The highest tension, N, of the calmest and of the hardest of some steps on end: not the same where the line goes
+    /// slack and no step is like the one before. None when it cannot be followed.
+    pub fn from_step_to_step(&self, gait: Gait) -> Option<(f64, f64)> {
+        let mut start = self.settled(gait)?;
+        let (mut calmest, mut hardest) = (f64::INFINITY, 0.0_f64);
+        for _ in 0..HELD_TOGETHER {
+            let mut most = Peak::over(0.0);
+            let end = self.step(gait, start, LOOKS, |at| most.see(at.time, at.tension))?;
+            start = start_of_next(end, gait);
+            calmest = calmest.min(most.most());
+            hardest = hardest.max(most.most());
+        }
+        Some((calmest, hardest))
+    }
+
+    /// How a step begins after so many that the start is forgotten: performer down, its speed, line run towards the
+    /// performer at the counterweight, its speed. The first begins as a stiff line would have it, with half a flight's
+    /// fall.
+    fn settled(&self, gait: Gait) -> Option<[f64; 4]> {
+        let speed = 0.5 * self.fall() * (gait.step - gait.contact);
+        let mut start = [self.falling_tension() / self.stiffness, speed, 0.0, speed];
+        for _ in 0..SETTLING {
+            start = start_of_next(self.step(gait, start, 1, |_| {})?, gait);
+        }
+        Some(start)
+    }
+
+    /// One step from touch to touch.
+    fn step(
+        &self,
+        gait: Gait,
+        start: [f64; 4],
+        looks: u32,
+        mut observe: impl FnMut(Moment),
+    ) -> Option<[f64; 4]> {
         let (mass, inertia, pull) = (self.mass, self.inertia(), self.pull());
         let damping =
             2.0 * self.damping * libm::sqrt(self.stiffness * mass * inertia / (mass + inertia));
@@ -133,82 +189,47 @@ impl Assist {
             relative: 1e-5,
             absolute: 1e-6,
             longest_step: gait.step / 5.0,
-            looks: 5,
+            looks,
             most_steps: 5_000,
         };
-        // Performer down, its speed, line run towards the performer at the counterweight, its speed. As a
-        // stiff line would have it: half a flight's fall at the first touch.
-        let fall = self.fall();
-        let speed = 0.5 * fall * (gait.step - gait.contact);
-        let stretched = self.falling_tension() / self.stiffness;
-        let mut y = [stretched, speed, 0.0, speed];
-        let mut most = Peak::over(0.0);
-        // The least of each is the most of its negative.
-        let [mut least, mut lowest, mut highest] = [Peak::over(f64::NEG_INFINITY); 3];
-        for step in 0..=SETTLING {
-            let begun = y[0];
-            let last = step == SETTLING;
-            let accuracy = Accuracy {
-                looks: if last { accuracy.looks } else { 1 },
-                ..accuracy
+        let mut y = start;
+        for (from, to, push) in [(0.0, gait.contact, peak), (gait.contact, gait.step, 0.0)] {
+            let ground = |t: f64| {
+                if push > 0.0 {
+                    push * libm::sin(PI * (t / gait.contact).clamp(0.0, 1.0))
+                } else {
+                    0.0
+                }
             };
-            for (from, to, push) in [(0.0, gait.contact, peak), (gait.contact, gait.step, 0.0)] {
-                let ground = |t: f64| {
-                    if push > 0.0 {
-                        push * libm::sin(PI * (t / gait.contact).clamp(0.0, 1.0))
-                    } else {
-                        0.0
-                    }
-                };
-                let rate = |t: f64, y: &[f64; 4]| {
-                    let held = tension(y);
-                    // Rubbing turns over within a crawl of 1 cm/s, so that the solver is not torn at rest.
-                    let way = y[3] / libm::sqrt(y[3] * y[3] + 1e-4);
-                    [
-                        y[1],
-                        GRAVITY - (held + ground(t)) / mass,
-                        y[3],
-                        (held - pull * (1.0 + self.loss * way)) / inertia,
-                    ]
-                };
-                let end = ode::integrate(
-                    rate,
-                    Point { t: from, y },
-                    to,
-                    accuracy,
-                    |_| 1.0,
-                    |at| {
-                        if !last {
-                            return;
-                        }
-                        let held = tension(&at.y);
-                        most.see(at.t, held);
-                        least.see(at.t, -held);
-                        lowest.see(at.t, -at.y[0]);
-                        highest.see(at.t, at.y[0]);
-                        observe(Moment {
-                            time: at.t,
-                            tension: held,
-                            ground: ground(at.t),
-                            height: begun - at.y[0],
-                        });
-                    },
-                );
-                y = end.point()?.y;
-            }
-            // Only speeds and the stretch matter, so the way drifted is let go. So is its speed: a runner
-            // who is to rise no higher from step to step sets that right with the legs, here at each touch.
-            if last {
-                break;
-            }
-            let drift = y[2] / gait.step;
-            y = [y[0] - y[2], y[1] - drift, 0.0, y[3] - drift];
+            let rate = |t: f64, y: &[f64; 4]| {
+                let held = tension(y);
+                // Rubbing turns over within a crawl of 1 cm/s, so that the solver is not torn at rest.
+                let way = y[3] / libm::sqrt(y[3] * y[3] + 1e-4);
+                [
+                    y[1],
+                    GRAVITY - (held + ground(t)) / mass,
+                    y[3],
+                    (held - pull * (1.0 + self.loss * way)) / inertia,
+                ]
+            };
+            let end = ode::integrate(
+                rate,
+                Point { t: from, y },
+                to,
+                accuracy,
+                |_| 1.0,
+                |at| {
+                    observe(Moment {
+                        time: at.t,
+                        tension: tension(&at.y),
+                        ground: ground(at.t),
+                        height: start[0] - at.y[0],
+                    });
+                },
+            );
+            y = end.point()?.y;
         }
-        Some(Bounce {
-            most: most.most(),
-            least: -least.most(),
-            height: highest.most() + lowest.most(),
-        })
+        Some(y)
     }
 
     /// The performer drops until the counterweight meets its stop, and the line alone catches the rest.
@@ -223,4 +244,11 @@ impl Assist {
             force: self.pull() + self.stiffness * stretch,
         }
     }
+}
+
+/// Only speeds and the stretch matter, so the way drifted is let go. So is its speed: a runner who is to rise no
+/// higher from step to step sets that right with the legs, here at each touch.
+fn start_of_next(end: [f64; 4], gait: Gait) -> [f64; 4] {
+    let drift = end[2] / gait.step;
+    [end[0] - end[2], end[1] - drift, 0.0, end[3] - drift]
 }

@@ -56,6 +56,19 @@ fn the_run_is_kellers_and_scipys() {
     }
 }
 
+/// A rise of next to no time is none: its shares of a time would be too great to write down.
+#[test]
+fn a_run_that_starts_at_speed_is_followed_however_that_is_said() {
+    let run = |rise_time| {
+        let plan = assess(&[("rise_time", Exact(rise_time))]);
+        let times = plan.traces[0].x.values.clone();
+        assert!(times.iter().all(|time| time.is_finite()) && times.is_sorted());
+        times
+    };
+    assert_eq!(run(1.6e-308), run(0.0));
+    assert!(run(1e-3).last() > run(0.0).last());
+}
+
 #[test]
 fn the_run_begins_at_rest_and_stays_at_its_end() {
     let sprint = Sprint {

@@ -152,6 +152,45 @@ fn strides_agree_with_rk45() {
 }
 
 #[test]
+fn strides_that_never_repeat_are_told() {
+    let gait = Gait {
+        step: 0.34,
+        contact: 0.13,
+    };
+    let rig = |weight, stiffness, damping| Assist {
+        mass: 75.0,
+        weight,
+        ratio: 1.0,
+        pulleys: 2.0,
+        loss: 0.04,
+        stiffness,
+        damping,
+    };
+    // A light counterweight on a long stride leaves the line slack, and each catch is another one.
+    let (calmest, hardest) = rig(20.0, 8000.0, 0.1).from_step_to_step(gait).unwrap();
+    assert!(calmest < 0.8 * hardest, "{calmest} {hardest}");
+    // On a taut line every stride is the one that is looked at.
+    let gait = Gait {
+        contact: 0.3,
+        ..gait
+    };
+    let taut = rig(35.0, 30_000.0, 0.2);
+    let (calmest, hardest) = taut.from_step_to_step(gait).unwrap();
+    let looked_at = taut.bounce(gait, |_| {}).unwrap();
+    assert!(looked_at.least > 0.0);
+    close(calmest, looked_at.most, 1e-3);
+    close(hardest, looked_at.most, 1e-3);
+    let told = assisted(&[
+        ("counterweight_mass", Exact(20.0)),
+        ("counterweight_ratio", Exact(1.0)),
+        ("line_stiffness", Exact(8000.0)),
+        ("step_time", Exact(0.34)),
+    ]);
+    assert!(says(&told, "uneven"));
+    assert!(!says(&assisted(&[]), "uneven"));
+}
+
+#[test]
 fn inertia_is_less_with_purchase() {
     let plain = assisted(&[
         ("counterweight_ratio", Exact(1.0)),

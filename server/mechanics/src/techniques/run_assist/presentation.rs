@@ -8,6 +8,9 @@ use crate::{
     units::{Quantity, say},
 };
 
+/// Strides whose highest pulls differ by more than this share are not alike.
+const UNEVEN: f64 = 0.95;
+
 pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     let values = &evaluation.values;
     let (Some(assist), Some(gait)) = (assist(values), gait(values).filter(is_run)) else {
@@ -109,6 +112,19 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             format!(
                 "The counterweight cannot follow the stride: the line goes slack and snatches at {}.",
                 force(evaluation.value("stride_peak").unwrap_or(0.0))
+            ),
+        );
+    }
+    if let Some((calmest, hardest)) = assist.from_step_to_step(gait)
+        && calmest < UNEVEN * hardest
+    {
+        say_so(
+            "uneven",
+            format!(
+                "No stride is like the one before: the highest pull goes from {} to {}, and in a longer run may go \
+                 further. A line that stays taut steadies it.",
+                force(calmest),
+                force(hardest)
             ),
         );
     }
