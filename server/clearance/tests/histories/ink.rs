@@ -137,7 +137,7 @@ impl Signing<'_> {
             facets: self.covered(mark),
             role: mark.role,
             slot: mark.slot.map(slot),
-            delegation: None,
+            delegation: mark.deputy.map(crate::world::record),
             decision: mark.decision(),
             attestation: self.words(mark),
             day: clock::date(day),

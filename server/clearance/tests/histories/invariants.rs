@@ -14,6 +14,7 @@ use crate::{
 
 /// Cleared means that nothing is missing; the answers in a word follow from their lists.
 pub fn hold(story: &[Happening], contents: &[Content], now: i64, judged: &Clearance) {
+    whoever_was_signed_for_is_named(story, judged);
     let cleared = judged.state == ClearanceState::Cleared;
     assert_eq!(cleared, judged.blocks.is_empty());
     assert_eq!(judged.day.stands, judged.day.blocks.is_empty());
@@ -69,6 +70,27 @@ pub fn hold(story: &[Happening], contents: &[Content], now: i64, judged: &Cleara
             .iter()
             .filter(|one| matches!(one.what, What::Run { rung, good: true, .. } if rung == *name));
         assert!(good.count() >= *wanted as usize, "a missing rung");
+    }
+}
+
+/// A mark of the day that stands says in whose stead it was signed, exactly when it was.
+fn whoever_was_signed_for_is_named(story: &[Happening], judged: &Clearance) {
+    for standing in &judged.day.marks {
+        if standing.state != RoleState::Standing {
+            continue;
+        }
+        let mut marks = story.iter().filter_map(|one| match &one.what {
+            What::SignDay(mark) => Some(mark),
+            _ => None,
+        });
+        let signed = marks.find(|mark| standing.signoff == Some(crate::ink::mark_id(mark)));
+        let lent = signed.and_then(|mark| mark.deputy);
+        let from = lent.and_then(|place| match story[place].what {
+            What::Depute { from, .. } => Some(crate::people::person(from)),
+            _ => None,
+        });
+        assert!(signed.is_some(), "{} never signed", standing.role.name());
+        assert_eq!(standing.signed_for, from, "{}", standing.role.name());
     }
 }
 

@@ -21,7 +21,7 @@ mod test_fall;
 mod world;
 
 use std::{
-    collections::BTreeMap,
+    collections::{BTreeMap, BTreeSet},
     sync::{
         Mutex, RwLock,
         atomic::{AtomicUsize, Ordering},
@@ -34,7 +34,7 @@ use crate::{
     chance::Chance,
     contents::Content,
     ink::Signing,
-    reference::{Answer, Asked, Reference},
+    reference::{Answer, Asked, Became, Reference},
     telling::Telling,
     world::World,
 };
@@ -59,6 +59,8 @@ struct Seen {
     may_go: AtomicUsize,
     go_stands: AtomicUsize,
     go_lapsed: AtomicUsize,
+    /// In how many histories something became of a mark for the day signed in somebody's stead.
+    deputised: Mutex<BTreeMap<Became, usize>>,
 }
 
 /// The built-in policy, for the one technique there is here.
@@ -71,6 +73,9 @@ fn policy() -> Policy {
         ..Default::default()
     };
     policy.techniques.insert("test-fall".to_owned(), technique);
+    // Built in, every role that may be lent asks for its certificates; here one does not.
+    let medic = policy.delegation.get_mut(&gagwright_clearance::Role::Medic);
+    medic.expect("a medic may be signed for").certificates = false;
     assert_eq!(policy.problems(), Vec::<String>::new());
     policy
 }
@@ -108,6 +113,7 @@ fn tell(number: usize, stage: &Stage<'_>, seen: &Seen) -> Result<(), String> {
     }
     let mut world = stage.bare.clone();
     let mut heard = 0;
+    let mut deputised = BTreeSet::new();
     let steps = 6 + chance.below(7);
     for step in 0..steps {
         telling.go_on(&mut chance);
@@ -131,6 +137,7 @@ fn tell(number: usize, stage: &Stage<'_>, seen: &Seen) -> Result<(), String> {
         if ours != theirs {
             return Err(difference(number, &telling, (&ours, &theirs), &judged));
         }
+        deputised.extend(reference.deputised_days());
         invariants::hold(&telling.story, stage.contents, telling.now, &judged);
         if number.is_multiple_of(16) && step + 1 == steps {
             invariants::order_changes_nothing(
@@ -156,6 +163,10 @@ fn tell(number: usize, stage: &Stage<'_>, seen: &Seen) -> Result<(), String> {
         count(&seen.may_go, ours.may_go);
         count(&seen.go_stands, ours.open_go == Some(true));
         count(&seen.go_lapsed, ours.open_go == Some(false));
+    }
+    let mut all = seen.deputised.lock().unwrap();
+    for became in deputised {
+        *all.entry(became).or_default() += 1;
     }
     Ok(())
 }
@@ -280,5 +291,11 @@ fn the_judge_and_the_reference_agree_on_every_history() {
             read(counter) * 200 > read(&seen.asked),
             "too few of one kind of answer"
         );
+    }
+    let deputised = seen.deputised.into_inner().unwrap();
+    println!("of days signed in somebody's stead: {deputised:?}");
+    for became in Became::ALL {
+        let histories = deputised.get(&became).copied().unwrap_or_default();
+        assert!(histories * 1000 >= all, "{became:?}: {histories}");
     }
 }

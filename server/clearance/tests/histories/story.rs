@@ -100,6 +100,7 @@ pub enum What {
         from: Who,
         to: Who,
         role: Role,
+        gags: Scope,
         starts: i64,
         until: i64,
     },
@@ -170,7 +171,7 @@ pub enum What {
     },
 }
 
-/// What a hold or an incident is about.
+/// What a hold, an incident or something lent is about.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Scope {
     This,

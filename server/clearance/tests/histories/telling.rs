@@ -1,5 +1,6 @@
 //! Tells a history at random: here what sensible people do.
 
+mod deputies;
 mod whatever;
 
 use gagwright_clearance::{Policy, Role, case::Fitness, plan::Hazard};

@@ -224,6 +224,7 @@ impl World {
                 from,
                 to,
                 role,
+                gags,
                 starts,
                 until,
             } => case.delegations.push(Delegation {
@@ -231,7 +232,7 @@ impl World {
                 from: person(*from),
                 to: person(*to),
                 role: *role,
-                gags: Vec::new(),
+                gags: Vec::from_iter(gag_of(*gags)),
                 starts: clock::moment(*starts),
                 until: clock::moment(*until),
                 limits: String::new(),

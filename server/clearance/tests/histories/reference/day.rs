@@ -265,7 +265,7 @@ impl Reference<'_> {
     }
 
     /// Marks of the day whose signature holds, oldest first; one delivered twice counts once.
-    fn said_of_the_day(&self, asked: Asked) -> Vec<(Place, &Mark)> {
+    pub fn said_of_the_day(&self, asked: Asked) -> Vec<(Place, &Mark)> {
         let mut said: Vec<(Place, &Mark)> = Vec::new();
         for (place, one) in self.story.iter().enumerate() {
             if let What::SignDay(mark) = &one.what
@@ -286,15 +286,11 @@ impl Reference<'_> {
             return RoleState::Missing;
         };
         let (today, _) = self.here();
-        let of_today = |mark: &Mark| mark.day.is_some_and(|(day, _)| day == today);
-        let mut no = last.no && of_today(last);
+        let mut no = last.no && last.day.is_some_and(|(day, _)| day == today);
         // Nobody lifts a no for somebody else.
         for (at, mark) in &said {
-            let mut own_last = of_today(mark);
-            for (later, other) in &said {
-                own_last &= !(later > at && other.by == mark.by && of_today(other));
-            }
-            let counts = asked.0 == Role::Performer || self.holds(mark.by, asked.0);
+            let own_last = self.own_last_today(&said, (*at, mark));
+            let counts = asked.0 == Role::Performer || self.entitled(*at, mark);
             no |= mark.no && own_last && counts;
         }
         if no {
@@ -306,11 +302,31 @@ impl Reference<'_> {
         }
     }
 
+    /// Whether a mark is of today, and the last that its signer said of today.
+    pub fn own_last_today(&self, said: &[(Place, &Mark)], (place, mark): (Place, &Mark)) -> bool {
+        let (today, _) = self.here();
+        let of_today = |mark: &Mark| mark.day.is_some_and(|(day, _)| day == today);
+        let mut own_last = of_today(mark);
+        for (later, other) in said {
+            own_last &= !(*later > place && other.by == mark.by && of_today(other));
+        }
+        own_last
+    }
+
     fn day_fell(&self, place: Place, mark: &Mark) -> bool {
+        let (today, _) = self.here();
+        self.day_moved_on(place, mark)
+            || self.revoked_before(mark.by, self.story[place].at)
+            || (mark.role != Role::Performer && !self.entitled(place, mark))
+            || (table::NO_PERFORMER.contains(&mark.role) && self.is_cast(mark.by))
+            || !self.papers(mark, Some(today))
+    }
+
+    /// Whether something is no longer as a mark of the day has it, whoever signed it.
+    pub fn day_moved_on(&self, place: Place, mark: &Mark) -> bool {
         let (today, here) = self.here();
         let (day, where_) = mark.day.unwrap_or((i64::MIN, 0));
-        let arrived = self.story[place].at;
-        let made = mark.signed_at.min(arrived);
+        let made = mark.signed_at.min(self.story[place].at);
         let until = mark.good_until.unwrap_or(mark.signed_at + HOURS * 60);
         let until = until.min(made + HOURS * 60).min((day + 1) * DAY + 18 * 60);
         let signed = &self.contents[mark.content];
@@ -331,9 +347,5 @@ impl Reference<'_> {
             || (swapped && table::SWAP_DAY.contains(&mark.role))
             || (table::SHOCK_DAY.contains(&mark.role) && self.shocked_since(made))
             || (table::HEAD.contains(&mark.role) && self.struck_since(made, own))
-            || self.revoked_before(mark.by, arrived)
-            || (mark.role != Role::Performer && !self.holds(mark.by, mark.role))
-            || (table::NO_PERFORMER.contains(&mark.role) && self.is_cast(mark.by))
-            || !self.certified(mark.by, mark.role, Some(today))
     }
 }

@@ -35,39 +35,6 @@ impl Reference<'_> {
             || (self.plan().slots).contains(&(mark.slot.unwrap_or(0), Some(mark.by)))
     }
 
-    /// Whether somebody's word under a role counts now: their own hat, or that of whom they deputise for.
-    fn entitled(&self, place: Place, mark: &Mark) -> bool {
-        let Some(named) = mark.deputy else {
-            return self.holds(mark.by, mark.role);
-        };
-        let What::Depute {
-            from,
-            to,
-            role,
-            starts,
-            until,
-        } = self.story[named].what
-        else {
-            return false;
-        };
-        let never = matches!(role, Role::Performer | Role::Guardian | Role::Animals);
-        let Some(rule) = self.policy.delegation.get(&role) else {
-            return false;
-        };
-        let mut ended = false;
-        for one in self.story {
-            ended |= matches!(one.what, What::EndDeputy(which) if which == named);
-        }
-        let longest = starts + i64::from(rule.longest_days) * 24 * 60;
-        (to, role) == (mark.by, mark.role)
-            && !never
-            && !ended
-            && self.holds(from, role)
-            && self.story[place].at >= starts
-            && self.now < until.min(longest)
-            && !self.is_cast(to) // nobody deputises on a gag they perform in
-    }
-
     fn resolved(&self, place: Place, mark: &Mark) -> bool {
         let Some(settling) = self.policy.settling.get(&mark.role) else {
             return false;
@@ -189,7 +156,7 @@ impl Reference<'_> {
             || ran_out
             || self.revoked_before(mark.by, arrived)
             || (mark.role != Role::Performer && !self.entitled(place, mark))
-            || !self.certified(mark.by, mark.role, self.plan().day)
+            || !self.papers(mark, self.plan().day)
             || (table::SHOCK_PLAN.contains(&mark.role) && self.shocked_since(made))
             || (table::HEAD.contains(&mark.role) && self.struck_since(made, own))
     }

@@ -3,6 +3,7 @@
 //! of the judge and shares nothing with it but the names of its answers.
 
 mod day;
+mod deputies;
 mod facts;
 mod go;
 mod holds;
@@ -10,6 +11,7 @@ mod marks;
 mod plan;
 mod table;
 
+pub use deputies::Became;
 pub use holds::INCIDENT;
 
 use std::collections::{BTreeMap, BTreeSet};

@@ -28,7 +28,7 @@ impl Telling<'_> {
     /// One thing more, whatever it is.
     pub fn go_on(&mut self, chance: &mut Chance) {
         self.now += chance.of(&[0, 5]);
-        match chance.below(36) {
+        match chance.below(38) {
             0..=3 => {
                 let content = chance.below(self.contents.len());
                 self.revise(content);
@@ -127,6 +127,7 @@ impl Telling<'_> {
             29 => self.incident(chance),
             30..=33 => self.take(chance),
             34 => self.now += 20,
+            35 | 36 => self.deputy_for_the_day(chance),
             // To few moments, so that few marks have to be made.
             _ => {
                 let wait = chance.of(&[12 * 60, DAY, 8 * DAY]);
@@ -180,14 +181,7 @@ impl Telling<'_> {
         let (role, slot, by) = chance.of(&desks);
         let mark = self.mark(role, slot, by);
         let mut mark = self.odd(mark, chance);
-        let deputies = self.latest(|what| matches!(what, What::Depute { .. }));
-        if let Some(place) = deputies.first()
-            && let What::Depute { to, role, .. } = self.story[*place].what
-            && role != Role::Performer
-            && !chance.one_in(3)
-        {
-            (mark.by, mark.role, mark.slot, mark.deputy) = (to, role, None, Some(*place));
-        }
+        self.in_somebodys_stead(&mut mark, chance);
         mark.conditional = !mark.no && chance.one_in(4);
         self.put(What::Sign(mark));
     }
@@ -199,6 +193,7 @@ impl Telling<'_> {
         let (day, place) = self.here();
         let mark = self.mark(role, slot, by);
         let mut mark = self.odd(mark, chance);
+        self.in_somebodys_stead(&mut mark, chance);
         let day = day + chance.of(&[0, 0, 0, 1, -1]);
         mark.day = Some((day, if chance.one_in(5) { 1 - place } else { place }));
         self.put(What::SignDay(mark));
@@ -272,40 +267,6 @@ impl Telling<'_> {
                 said: !chance.one_in(6),
             });
         }
-    }
-
-    fn deputy(&mut self, chance: &mut Chance) {
-        let made = self.latest(|what| matches!(what, What::Depute { .. }));
-        if let Some(which) = made.first()
-            && chance.one_in(2)
-        {
-            return self.put(What::EndDeputy(*which));
-        }
-        let role = chance.of(&[
-            Role::Rigging,
-            Role::Rigging,
-            Role::Coordinator,
-            Role::FirstAd,
-            Role::Guardian,
-            Role::Medic,
-        ]);
-        let to = chance.of(&[SPARE, SPARE, 7]);
-        let starts = self.now + chance.of(&[-60, -60, 30]);
-        let until = starts + chance.of(&[90, DAY, 30 * DAY]);
-        let from = holder(role);
-        self.put(What::Depute {
-            from,
-            to,
-            role,
-            starts,
-            until,
-        });
-        let place = self.story.len() - 1;
-        let mark = self.mark(role, None, to);
-        self.put(What::Sign(Mark {
-            deputy: Some(place),
-            ..mark
-        }));
     }
 
     fn stand_down(&mut self, chance: &mut Chance) {
