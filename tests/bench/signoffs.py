@@ -8,10 +8,9 @@ Needs what tests/reference needs. Each sign-off is whole work: its signature is 
 and after, and it is answered once its leaf is on disk. SQLite's own share is measured before and after, and the
 mean counts. Run it on a quiet machine: the callers run on it too.
 
-How much is gained by committing together depends on how long the disk takes to say that it has kept something. Disks
-of servers that keep what power they need for it say so in a tenth of a millisecond, a laptop's in some, one that turns
-in ten. `--slower-disk` lets every such wait take so many milliseconds longer, for the server and for plain SQLite
-alike; it needs a C compiler.
+How much is gained by committing together depends on how long the disk takes to say that it has kept something: a
+server's with a battery a tenth of a millisecond, a laptop's a few, a turning one ten. `--slower-disk` lets every such
+wait take so many milliseconds longer, for the server and for plain SQLite alike; it needs a C compiler.
 """
 
 import argparse
@@ -80,7 +79,8 @@ int fdatasync(int fd) {
 
 def on_a_slower_disk(milliseconds):
     """Begins anew with the calls that wait for the disk made longer, here and in the server."""
-    if os.environ.get("SLOWER_DISK_MS"):
+    before = os.environ.get("LD_PRELOAD", "")
+    if "slower.so" in before:
         return
     with tempfile.TemporaryDirectory() as folder:
         source, library = pathlib.Path(folder) / "slower.c", pathlib.Path(folder) / "slower.so"
@@ -88,7 +88,7 @@ def on_a_slower_disk(milliseconds):
         subprocess.run(["cc", "-O1", "-shared", "-fPIC", "-o", library, source, "-ldl"], check=True)
         again = subprocess.run(
             [sys.executable, *sys.argv],
-            env={**os.environ, "LD_PRELOAD": str(library), "SLOWER_DISK_MS": str(milliseconds)})
+            env={**os.environ, "LD_PRELOAD": f"{library} {before}".strip(), "SLOWER_DISK_MS": str(milliseconds)})
     raise SystemExit(again.returncode)
 
 

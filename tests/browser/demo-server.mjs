@@ -17,7 +17,7 @@ import { extname, join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const program =
-  process.env.GAGWRIGHT_BIN ?? fileURLToPath(new URL('../../target/release/gagwright', import.meta.url));
+  process.env.GAGWRIGHT_BIN ?? fileURLToPath(new URL('../../target/debug/gagwright', import.meta.url));
 
 /** @returns {Promise<number>} a port nobody listens on */
 export async function freePort() {

@@ -131,7 +131,7 @@ class SessionState {
     await remember('session', kept);
     await rememberName(kept.account);
     await this.#adopt(kept);
-    if (known) void outbox.flush();
+    if (known) void outbox.flush('itself');
   }
 
   async #adopt(kept: Kept): Promise<void> {

@@ -77,7 +77,7 @@ class Outbox {
 
   /** Watches every moment at which the network may be back; the `online` event alone is not enough. */
   watch(): void {
-    const flush = () => void this.flush();
+    const flush = () => void this.flush('itself');
     window.addEventListener('online', flush);
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') flush();
@@ -96,7 +96,7 @@ class Outbox {
   async belongTo(account: string): Promise<void> {
     this.#account = account;
     await this.#load();
-    if (account) void this.flush();
+    if (account) void this.flush('itself');
   }
 
   async #hear(told: Told): Promise<void> {
@@ -242,9 +242,9 @@ class Outbox {
   }
 
   /** Sends what waits. Where the browser can, it goes on doing so when the app is closed. */
-  async flush(): Promise<void> {
+  async flush(by: 'hand' | 'itself' = 'hand'): Promise<void> {
     if (!this.#account) return;
-    const all = await sendAll(this.#account, (told) => this.#tell(told));
+    const all = await sendAll(this.#account, (told) => this.#tell(told), by);
     await this.#load();
     if (!all) await askForBackground();
   }

@@ -69,13 +69,11 @@ export async function takeBack(key: string): Promise<SyncState> {
   return leftUnwritten.has(key) ? readState() : apply({ kind: 'taken_back', key });
 }
 
-/** Whether a request has any way to go. A browser that says it is offline is asked to prove it with a question that
- *  changes nothing, so that entries written with no signal stay wholly on this phone and can be taken back. Where
- *  nobody waits for the answer, one that says it is online has to prove that too. */
-async function mayReach(waitedFor: boolean): Promise<boolean> {
-  if (waitedFor && navigator.onLine !== false) return true;
+/** Whether a request has any way to go, by a question that changes nothing. */
+async function mayReach(): Promise<boolean> {
   try {
-    await call('/status', {});
+    // The page of a network that wants a sign-in of its own is no answer.
+    await (await call('/status', {})).json();
     return true;
   } catch {
     return false;
@@ -83,20 +81,24 @@ async function mayReach(waitedFor: boolean): Promise<boolean> {
 }
 
 /** Sends everything that waits, in order, until there is nothing more that can be sent now. False when something
- *  still waits for the network. */
+ *  still waits for the network. Where nobody waits for it, or the browser says that it is offline, it is asked first
+ *  whether the server can be reached at all, so that entries written with no signal stay wholly on this phone and can
+ *  be taken back. */
 export async function sendAll(
   account: string,
   tell: (told: Told) => void,
-  waitedFor = true,
+  by: 'hand' | 'itself',
 ): Promise<boolean> {
   return await navigator.locks.request(OUTBOX, async (): Promise<boolean> => {
     let state = await apply({ kind: 'aged', at: Date.now() });
     const tried = new Set<string>();
+    let reached = by === 'hand' && navigator.onLine !== false;
     for (;;) {
       const next = toSend(state, account).find((one) => !tried.has(one.key));
       if (!next) return toSend(state, account).length === 0;
       tried.add(next.key);
-      if (!(await mayReach(waitedFor))) return false;
+      reached ||= await mayReach();
+      if (!reached) return false;
       state = await leaves(next.key, state);
       // Somebody took it back, or another tab settled it, in the meantime.
       if (!toSend(state, account).some((one) => one.key === next.key)) continue;

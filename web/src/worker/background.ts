@@ -30,7 +30,7 @@ export async function sendInBackground(): Promise<void> {
   await resumeToken(account);
   const channel = new BroadcastChannel(OUTBOX);
   try {
-    const all = await sendAll(account, (told: Told) => channel.postMessage(told), false);
+    const all = await sendAll(account, (told: Told) => channel.postMessage(told), 'itself');
     if (!all && !over) throw new Error('no answer yet');
   } finally {
     channel.close();

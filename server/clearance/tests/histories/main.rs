@@ -296,6 +296,8 @@ fn the_judge_and_the_reference_agree_on_every_history() {
     println!("of days signed in somebody's stead: {deputised:?}");
     for became in Became::ALL {
         let histories = deputised.get(&became).copied().unwrap_or_default();
-        assert!(histories * 1000 >= all, "{became:?}: {histories}");
+        // Of a few histories nobody can ask that much.
+        let enough = histories * 1000 >= all || all < 1000;
+        assert!(enough, "{became:?}: {histories}");
     }
 }

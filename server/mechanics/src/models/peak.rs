@@ -28,8 +28,8 @@ impl Peak {
         if let (Some((t0, v0)), Some((t1, v1))) = (first, middle)
             && v1 > v0
             && v1 > value
-            && v1 * (1.0 + FURTHEST) > self.most
-            && time > t1
+            && v1 + FURTHEST * v1.abs() > self.most
+            && are_neighbours(t1 - t0, time - t1)
         {
             let (up, down) = ((v1 - v0) / (t1 - t0), (value - v1) / (time - t1));
             let bend = (down - up) / (time - t0);
@@ -47,6 +47,14 @@ impl Peak {
     }
 }
 
+/// Whether two looks on either side of one belong to one motion: a longer gap, or none, lies between two.
+fn are_neighbours(before: f64, after: f64) -> bool {
+    after > 0.0 && after < UNLIKE * before && before < UNLIKE * after
+}
+
+/// Steps grow at most fivefold.
+const UNLIKE: f64 = 6.0;
+
 #[cfg(test)]
 mod tests {
     use super::Peak;
@@ -61,6 +69,27 @@ mod tests {
             }
             assert!((peak.most() - 2.0).abs() < 2e-4, "{}", peak.most());
         }
+    }
+
+    #[test]
+    fn the_bottom_is_the_top_of_the_negative() {
+        for shift in 0..40 {
+            let mut trough = Peak::over(f64::NEG_INFINITY);
+            for look in 0..60 {
+                let time = f64::from(look) / 24.0 + f64::from(shift) / 960.0;
+                trough.see(time, -(3.0 + libm::sin(core::f64::consts::TAU * time)));
+            }
+            assert!((trough.most() + 2.0).abs() < 2e-4, "{}", trough.most());
+        }
+    }
+
+    #[test]
+    fn two_motions_are_not_drawn_as_one() {
+        let mut peak = Peak::over(0.0);
+        for (time, value) in [(0.0, 1.0), (0.1, 2.0), (5.0, 1.0)] {
+            peak.see(time, value);
+        }
+        assert_eq!(peak.most(), 2.0);
     }
 
     #[test]

@@ -78,8 +78,12 @@ pub struct Catch {
 
 /// Steps run before one is looked at, so that the start is forgotten.
 const SETTLING: usize = 7;
-/// Steps from then on that are held against each other.
+/// Most steps that are run until two begin alike, where it is asked whether they ever do.
+const MOST_SETTLING: usize = 60;
+/// Steps from then on that are held against each other where none did.
 const HELD_TOGETHER: usize = 4;
+/// Steps begin alike when stretch and speeds are within this share of their size.
+const ALIKE: f64 = 1e-3;
 /// Looks at each of the solver's steps.
 const LOOKS: u32 = 5;
 
@@ -144,10 +148,20 @@ impl Assist {
         })
     }
 
-    /// The highest tension, N, of the calmest and of the hardest of some steps on end: not the same where the line goes
-    /// slack and no step is like the one before. None when it cannot be followed.
-    pub fn from_step_to_step(&self, gait: Gait) -> Option<(f64, f64)> {
+    /// The highest tension, N, of the calmest and of the hardest of some steps on end, where the steps never come to
+    /// be alike: on a line that goes slack they may come in turns, or never repeat. None where they settle.
+    pub fn unsettled(&self, gait: Gait) -> Option<(f64, f64)> {
+        let change = self.fall() * gait.step;
+        let stretched = self.falling_tension() / self.stiffness;
         let mut start = self.settled(gait)?;
+        for _ in SETTLING..MOST_SETTLING {
+            let next = start_of_next(self.step(gait, start, 1, |_| {})?, gait);
+            let alike = |i: usize, size: f64| (next[i] - start[i]).abs() <= ALIKE * size;
+            if alike(0, stretched) && alike(1, change) && alike(3, change) {
+                return None;
+            }
+            start = next;
+        }
         let (mut calmest, mut hardest) = (f64::INFINITY, 0.0_f64);
         for _ in 0..HELD_TOGETHER {
             let mut most = Peak::over(0.0);

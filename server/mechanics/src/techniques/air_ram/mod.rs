@@ -170,36 +170,28 @@ fn scatter(stated: &Values) -> Option<Scatter> {
     let middle = flown(&base)?;
     let along = place(&base, &middle.launch, middle.landing.as_ref()?);
     let mut sum = 0.0;
-    let mut add = |low: Setup, high: Setup| {
+    let mut add = |ends: [Option<f64>; 2]| {
         // Half the difference between the two ends is the shift for one tolerance, two deviations. An end
         // that throws nobody is a shift as far as the middle itself.
-        let ends = [low, high].map(|end| range(&end).unwrap_or(0.0));
-        let shift = 0.25 * (ends[1] - ends[0]);
+        let [low, high] = ends.map(|end| end.unwrap_or(0.0));
+        let shift = 0.25 * (high - low);
         sum += shift * shift;
     };
-    let ends = |name| stated.ends_of(name);
+    let both = |name| stated.ends_of(name).map(|(low, high)| [low, high]);
     let spread = stated.number("pressure_spread")?;
-    let pressed = |more: f64| Setup {
-        // A spread wider than the pressure itself leaves an empty reservoir.
-        pressure: (base.pressure + more).max(STANDARD_ATMOSPHERE),
-        ..base
-    };
-    add(pressed(-spread), pressed(spread));
+    // A spread wider than the pressure itself leaves an empty reservoir.
+    let pressed = |more: f64| (base.pressure + more).max(STANDARD_ATMOSPHERE);
+    add([-spread, spread].map(|more| {
+        range(&Setup {
+            pressure: pressed(more),
+            ..base
+        })
+    }));
     let (near, far) = feet(stated)?;
-    add(Setup { foot: near, ..base }, Setup { foot: far, ..base });
-    let (low, high) = ends("run_in_speed")?;
-    add(
-        Setup {
-            run_in: low,
-            ..base
-        },
-        Setup {
-            run_in: high,
-            ..base
-        },
-    );
-    let (low, high) = ends("body_lean")?;
-    add(Setup { lean: low, ..base }, Setup { lean: high, ..base });
+    add([near, far].map(|foot| range(&Setup { foot, ..base })));
+    // Neither the run-in nor the lean changes what the arm does.
+    add(both("run_in_speed")?.map(|run_in| landed(&Setup { run_in, ..base }, &middle.launch)));
+    add(both("body_lean")?.map(|lean| landed(&Setup { lean, ..base }, &middle.launch)));
     let blown = |wind| {
         base.fly(&middle.launch, wind)
             .map(|landing| landing.distance)

@@ -166,16 +166,16 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
     }
     // Hit while the drop still speeds up, or on a bounce, it is harder: there the line carries less before.
     let (mut hardest, mut heaviest) = (None, None);
-    let (mut most_felt, mut most_tension) = (0.0, 0.0);
+    let (mut felt_there, mut tension_there) = (0.0, 0.0);
     for moment in before_brake {
         let felt = expected_felt(setup, &moment);
         let half = 0.5 * line.line_mass * moment.length;
         let tension = felt * (line.load + half) + GRAVITY * half;
-        if felt >= most_felt {
-            (most_felt, hardest) = (felt, Some(moment));
+        if felt >= felt_there {
+            (felt_there, hardest) = (felt, Some(moment));
         }
-        if tension >= most_tension {
-            (most_tension, heaviest) = (tension, Some(moment));
+        if tension >= tension_there {
+            (tension_there, heaviest) = (tension, Some(moment));
         }
     }
     let other = heaviest.filter(|moment| Some(*moment) != hardest);

@@ -8,8 +8,8 @@ use crate::{
     units::{Quantity, say},
 };
 
-/// Strides whose highest pulls differ by more than this share are not alike.
-const UNEVEN: f64 = 0.95;
+/// Strides whose highest pulls differ by less than this share of the hardest are as good as alike.
+const AS_GOOD_AS_ALIKE: f64 = 0.05;
 
 pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     let values = &evaluation.values;
@@ -115,14 +115,16 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             ),
         );
     }
-    if let Some((calmest, hardest)) = assist.from_step_to_step(gait)
-        && calmest < UNEVEN * hardest
+    if let Some((calmest, hardest)) = assist
+        .unsettled(gait)
+        .filter(|(calmest, hardest)| hardest - calmest > AS_GOOD_AS_ALIKE * hardest)
     {
         say_so(
             "uneven",
             format!(
-                "No stride is like the one before: the highest pull goes from {} to {}, and in a longer run may go \
-                 further. A line that stays taut steadies it.",
+                "The strides never settle: the highest pull goes from {} to {} from one to the next, and in a \
+                 longer run may go further, while one stride is what line and structure are held against. A line \
+                 that stays taut steadies it.",
                 force(calmest),
                 force(hardest)
             ),

@@ -170,8 +170,8 @@ export const runAssist: Record<string, string> = {
     'El pie está apoyado {contact} en un paso de {step}: esto es andar, y no se calcula el rebote de una carrera.',
   'The counterweight cannot follow the stride: the line goes slack and snatches at {peak}.':
     'El contrapeso no puede seguir la zancada: el cable se afloja y da un tirón de {peak}.',
-  'No stride is like the one before: the highest pull goes from {low} to {high}, and in a longer run may go further. A line that stays taut steadies it.':
-    'Ninguna zancada es como la anterior: el tiro más alto va de {low} a {high}, y en una carrera más larga puede llegar más lejos. Un cable que se mantiene tenso lo calma.',
+  'The strides never settle: the highest pull goes from {low} to {high} from one to the next, and in a longer run may go further, while one stride is what line and structure are held against. A line that stays taut steadies it.':
+    'Las zancadas no se asientan nunca: el tiro más alto va de {low} a {high} de una a otra, y en una carrera más larga puede llegar más lejos, mientras que cable y estructura se comparan con una sola zancada. Un cable que se mantiene tenso lo calma.',
   "Performer and counterweight swing on the line in {period} and a step takes {step}: each step feeds the swing, so change the line's stiffness or the purchase.":
     'Especialista y contrapeso oscilan en el cable en {period} y un paso dura {step}: cada paso alimenta el vaivén, así que cambie la rigidez del cable o la desmultiplicación.',
   'At every rise and fall the counterweight counts as {mass} more to lift, so the body comes down at {fall} and not as its lighter weight alone would.':
