@@ -215,10 +215,13 @@ class Live {
   /** Of what was missed, what still stands: holds last, so that one is on top. */
   async #raiseStanding(missed: Change[]): Promise<void> {
     for (const what of ['incident', 'hold'] as const) {
-      const those = missed.filter((one) => alarmingIn(one)?.what === what);
+      const those = missed.flatMap((change) => {
+        const alarming = alarmingIn(change);
+        return alarming?.what === what ? [{ id: alarming.id, change }] : [];
+      });
       if (those.length === 0) continue;
       const stands = await stillStanding(what, this.#production);
-      for (const one of those) if (stands(alarmingIn(one)?.id ?? '')) this.#raise(one);
+      for (const { id, change } of those) if (stands(id)) this.#raise(change);
     }
   }
 }

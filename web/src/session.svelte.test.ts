@@ -2,13 +2,9 @@ import { beforeEach, expect, it, vi } from 'vitest';
 import { accessToken, adoptSession } from './api/client.ts';
 import { session } from './session.svelte.ts';
 import { getSetting } from './storage/database.ts';
+import { adasSession } from './testing/signed-in.ts';
 
-const ada = {
-  access_token: 'token',
-  expires_at: new Date(Date.now() + 900_000).toISOString(),
-  account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
-  memberships: [],
-};
+const ada = adasSession();
 
 let calls: string[];
 let signal: boolean;

@@ -1,7 +1,7 @@
 import { beforeEach, expect, it, vi } from 'vitest';
-import { adoptSession } from './api/client.ts';
 import { stillStanding } from './still-standing.ts';
 import { forgetReads, read, readsBelongTo } from './storage/reads.svelte.ts';
+import { adaSignedIn } from './testing/signed-in.ts';
 
 const incident = (id: string, closers: string[], untold: string[]) => ({ incident: { id }, closers, untold });
 const pages: Record<string, unknown> = {
@@ -17,12 +17,7 @@ const pages: Record<string, unknown> = {
 let answer: (page: string) => Response | 'no signal';
 
 beforeEach(async () => {
-  await adoptSession({
-    access_token: 'token',
-    expires_at: new Date(Date.now() + 900_000).toISOString(),
-    account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
-    memberships: [],
-  });
+  await adaSignedIn();
   await forgetReads();
   readsBelongTo('ada');
   answer = (page) => Response.json(pages[page]);

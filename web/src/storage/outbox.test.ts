@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { adoptSession } from '../api/client.ts';
+import { adaSignedIn } from '../testing/signed-in.ts';
 import { database } from './database.ts';
 import { outbox, type Write } from './outbox.svelte.ts';
 import { readState, sendAll } from './sending.ts';
@@ -35,12 +35,7 @@ beforeEach(async () => {
     return reply;
   });
   await (await database()).clear('outbox');
-  await adoptSession({
-    access_token: 'token',
-    expires_at: new Date(Date.now() + 900_000).toISOString(),
-    account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
-    memberships: [],
-  });
+  await adaSignedIn();
   await outbox.belongTo('ada');
 });
 

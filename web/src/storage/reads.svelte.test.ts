@@ -1,6 +1,6 @@
 import { beforeEach, expect, it, vi } from 'vitest';
 import type { Address } from '../api/address.ts';
-import { adoptSession } from '../api/client.ts';
+import { adaSignedIn } from '../testing/signed-in.ts';
 import { database } from './database.ts';
 import { forgetReads, keepForLater, Read, read, readsBelongTo, refreshReads } from './reads.svelte.ts';
 
@@ -10,12 +10,7 @@ const readAt = (path: string): Read<unknown> => read(path as Address<'/status'>)
 let answer: () => Response | 'no signal';
 
 beforeEach(async () => {
-  await adoptSession({
-    access_token: 'token',
-    expires_at: new Date(Date.now() + 900_000).toISOString(),
-    account: { id: 'ada', name: 'Ada', email: 'ada@salt-meridian.example' },
-    memberships: [],
-  });
+  await adaSignedIn();
   await forgetReads();
   readsBelongTo('ada');
   answer = () => Response.json({ n: 1 });

@@ -70,10 +70,13 @@ pub fn polytropic_temperature_ratio(pressure_ratio: f64, exponent: f64) -> f64 {
     libm::pow(pressure_ratio, (exponent - 1.0) / exponent)
 }
 
+/// Polytropic exponent of air in what is over before heat can flow: adiabatic.
+pub const ADIABATIC: f64 = 1.4;
+
 /// The least root of what is left in a reservoir that is told apart from none: about a millionth of it.
 const LEAST_ROOT: f64 = 0.06;
 
-/// A reservoir of air that empties through a valve, faster than heat can flow: p V^n = constant with n = 7/5,
+/// A reservoir of air that empties through a valve, faster than heat can flow: p V^n = constant with n = 7/5 ([`ADIABATIC`]),
 /// so that pressure and temperature are whole powers of the fifth root of the mass left, and that root is what
 /// is followed.
 #[derive(Clone, Copy, Debug, PartialEq)]

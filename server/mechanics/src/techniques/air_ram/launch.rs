@@ -18,8 +18,6 @@ use crate::{
     reading::Values,
 };
 
-/// Polytropic exponent of air in a launch that is over before heat can flow: adiabatic.
-const EXPONENT: f64 = 1.4;
 /// Longer than any launch; one that is not over by then has stalled.
 const LONGEST: f64 = 1.5;
 /// The body's centre above what it lies on, m (common practice).
@@ -171,7 +169,7 @@ impl Setup {
         )
     }
 
-    /// The flight of the body's centre after the launch, in a steady wind along.
+    /// The flight of the body's centre after the launch, in a steady wind along; none where nobody was thrown.
     pub(super) fn fly(&self, launch: &Launch, wind: f64) -> Option<Landing> {
         self.fly_and_sample(launch, wind, |_| {})
     }
@@ -182,6 +180,9 @@ impl Setup {
         wind: f64,
         observe: impl FnMut(trajectory::Sample),
     ) -> Option<Landing> {
+        if !launch.finished {
+            return None;
+        }
         let height = self.hinge_height
             + self.foot * libm::sin(launch.angle)
             + self.centre * libm::cos(self.lean)
@@ -301,8 +302,14 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
         let cylinder = (pressure * STANDARD_ATMOSPHERE).max(1.0);
         let inflow = reservoir.flow(root, (t / setup.opening).min(1.0), cylinder);
         let (flow, temperature) = (inflow.flow, inflow.temperature);
-        let rise =
-            gas::cylinder_pressure_rate(cylinder, volume, growth, flow, temperature, EXPONENT);
+        let rise = gas::cylinder_pressure_rate(
+            cylinder,
+            volume,
+            growth,
+            flow,
+            temperature,
+            gas::ADIABATIC,
+        );
         [inflow.root_rate, rise / STANDARD_ATMOSPHERE]
     };
     let held = |t: f64, y: &Held| gas(t, y[0], y[1], setup.dead_volume, 0.0);

@@ -130,7 +130,7 @@ fn flown(setup: &Setup) -> Option<Flown> {
         .map(|(time, felt)| (*time, felt - GRAVITY))
         .collect();
     let response = GRAVITY * (1.0 + tolerance::dynamic_response(Axis::Headward, &shaken));
-    let landing = launch.finished.then(|| setup.fly(&launch, 0.0)).flatten();
+    let landing = setup.fly(&launch, 0.0);
     Some(Flown {
         launch,
         response,
@@ -149,8 +149,7 @@ fn range(setup: &Setup) -> Option<f64> {
 }
 
 fn landed(setup: &Setup, launch: &Launch) -> Option<f64> {
-    let landing = launch.finished.then(|| setup.fly(launch, 0.0)).flatten()?;
-    Some(place(setup, launch, &landing))
+    Some(place(setup, launch, &setup.fly(launch, 0.0)?))
 }
 
 /// Feet as near to the hinge and as far from it as they land.

@@ -190,12 +190,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
     }
     // Where a step short or long of the mark would land: the lever decides the speed.
     if let Some((near, far)) = super::feet(values) {
-        let at = |foot| {
-            let moved = Setup { foot, ..setup };
-            let launch = launch::run(&moved, |_| {}).filter(|launch| launch.finished)?;
-            let landing = moved.fly(&launch, 0.0)?;
-            Some(super::place(&moved, &launch, &landing))
-        };
+        let at = |foot| super::range(&Setup { foot, ..setup });
         if let (Some(near_place), Some(far_place)) = (at(near), at(far))
             && far > near
         {

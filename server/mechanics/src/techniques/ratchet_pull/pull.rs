@@ -12,8 +12,6 @@ use crate::{
     reading::Values,
 };
 
-/// Polytropic exponent of air in a pull that is over before heat can flow: adiabatic.
-const EXPONENT: f64 = 1.4;
 /// Share of critical damping in a loaded line (common practice; rope and cable are lightly damped).
 const LINE_DAMPING: f64 = 0.1;
 /// Longer than any pull; one that is not over by then has stalled.
@@ -238,7 +236,7 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull
             setup.area * speed,
             inflow.flow,
             inflow.temperature,
-            EXPONENT,
+            gas::ADIABATIC,
         );
         [
             inflow.root_rate,
