@@ -8,11 +8,11 @@ import { defineConfig } from '@playwright/test';
 // looked at in all three sizes.
 const atTheDesk = /(screens|sign|hold|edit)\.spec\.ts$/;
 
-// Budgets read the clock, so nothing runs beside them: tests/browser/run runs this project by itself.
-const alone = /(budgets|long-list)\.spec\.ts$/;
+// What reads the clock is no test: tests/bench/browser runs this project by itself.
+const pace = /pace\.bench\.ts$/;
 
-// Chromium without a window's machinery, where the system has it: the tests take a fifth less with it. Budgets are
-// read from the whole browser.
+// Chromium without a window's machinery, where the system has it: the tests take a fifth less with it. The pace is
+// taken in the whole browser.
 const WHOLE = '/usr/bin/chromium';
 const HEADLESS = '/usr/bin/chromium-headless-shell';
 const chromium = process.env.CHROMIUM ?? (existsSync(HEADLESS) ? HEADLESS : WHOLE);
@@ -43,12 +43,12 @@ export default defineConfig({
   projects: [
     {
       name: 'phone',
-      testIgnore: alone,
       use: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true },
     },
     {
-      name: 'budgets',
-      testMatch: alone,
+      name: 'pace',
+      testMatch: pace,
+      retries: 0,
       use: {
         viewport: { width: 360, height: 740 },
         hasTouch: true,

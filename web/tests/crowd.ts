@@ -1,6 +1,8 @@
 // A production as large as they come, all invented: names put together from syllables in several scripts, so that
 // lists meet long, short, accented and right-to-left ones.
 
+import type { Api } from './api.ts';
+
 const families = [
   {
     first: ['Ana', 'Béla', 'Çelik', 'Dágmar', 'Éowen', 'Fjóla', 'Gúðný'],
@@ -25,7 +27,7 @@ const occupations = [
 ];
 
 /** Rows of a people roster: X1 and onwards. */
-export function bigRoster(count: number): string {
+function bigRoster(count: number): string {
   const rows = Array.from({ length: count }, (_, n) => {
     const family = families[n % families.length] as (typeof families)[number];
     const name = `${family.first[n % family.first.length]} ${family.last[(n >> 3) % family.last.length]}`;
@@ -37,11 +39,21 @@ export function bigRoster(count: number): string {
 const techniques = ['high-fall', 'ratchet-pull', 'wire-flight', 'full-burn'];
 
 /** The body of a new gag: B1 and onwards. */
-export function gagNumber(n: number): Record<string, string> {
+function gagNumber(n: number): Record<string, string> {
   return {
     id: crypto.randomUUID(),
     code: `B${n + 1}`,
     title: `Background beat ${n + 1} along the ${n % 2 ? 'northern' : 'southern'} dyke`,
     technique: techniques[n % techniques.length] ?? 'high-fall',
   };
+}
+
+/** Adds as many gags and people to the demo's production. */
+export async function grow(api: Api, gags: number, people: number): Promise<void> {
+  const at = `/productions/${api.production}`;
+  await api.post(`${at}/roster/people`, bigRoster(people));
+  for (let n = 0; n < gags; n += 10) {
+    const ten = Array.from({ length: Math.min(10, gags - n) }, (_, i) => gagNumber(n + i));
+    await Promise.all(ten.map((gag) => api.post(`${at}/gags`, gag)));
+  }
 }

@@ -107,7 +107,12 @@ fn main() {
     let mut spreads = BTreeMap::new();
     for technique in techniques() {
         let inputs = common::plausible(technique.name());
-        let assess = || technique.assess(black_box(&inputs));
+        // Text in, text out, as the WebAssembly package has it.
+        let text = serde_json::to_string(&inputs).unwrap();
+        let assess = || {
+            let inputs = serde_json::from_str(black_box(&text)).unwrap();
+            serde_json::to_string(&technique.assess(&inputs).unwrap()).unwrap()
+        };
         assessments.insert(technique.name(), median(assess));
         let request = SpreadRequest {
             inputs: inputs.clone(),

@@ -59,6 +59,42 @@ impl Computed {
     pub fn get(&self, name: &str) -> Option<f64> {
         found(&self.figures, name)
     }
+
+    /// Each figure that was set, with its place among the descriptions. A technique sets its figures in the same
+    /// order nearly every time, so each is looked for after the one before.
+    pub(crate) fn placed(
+        &self,
+        descriptions: &[FigureDescription],
+    ) -> impl Iterator<Item = (usize, f64)> {
+        let mut next = 0;
+        self.figures.iter().filter_map(move |(name, value)| {
+            let is = |at: &usize| descriptions.get(*at).is_some_and(|one| one.name == *name);
+            let at = Some(next)
+                .filter(is)
+                .or_else(|| (0..descriptions.len()).find(is))?;
+            next = at + 1;
+            Some((at, *value))
+        })
+    }
+}
+
+/// One state's run, its figures in the order of the descriptions.
+struct State {
+    figures: Vec<Option<f64>>,
+    guides: Vec<(&'static str, f64)>,
+}
+
+impl State {
+    fn of(computed: Computed, descriptions: &[FigureDescription]) -> State {
+        let mut figures = vec![None; descriptions.len()];
+        for (at, value) in computed.placed(descriptions) {
+            figures[at] = Some(value);
+        }
+        State {
+            figures,
+            guides: computed.guides,
+        }
+    }
 }
 
 fn found(among: &[(&'static str, f64)], name: &str) -> Option<f64> {
@@ -135,11 +171,12 @@ pub fn over_tolerances_and(
     named: &[&Ends],
     compute: impl Fn(&Values) -> Computed,
 ) -> Result<Evaluation, AssessError> {
+    let compute = |values: &Values| State::of(compute(values), descriptions);
     let centre = compute(&values);
     let moving: Vec<(usize, f64, f64)> = (0..values.count())
         .filter_map(|index| values.ends(index).map(|(low, high)| (index, low, high)))
         .collect();
-    let single: Vec<[Computed; 2]> = moving
+    let single: Vec<[State; 2]> = moving
         .iter()
         .map(|&(index, low, high)| {
             [low, high].map(|end| {
@@ -160,12 +197,12 @@ pub fn over_tolerances_and(
         }
         compute(&moved)
     };
-    let is_new = |pattern: &Vec<i8>, corners: &[(Vec<i8>, Computed)]| {
+    let is_new = |pattern: &Vec<i8>, corners: &[(Vec<i8>, State)]| {
         // One input alone was seen already.
         pattern.iter().filter(|end| **end != 0).count() > 1
             && corners.iter().all(|(seen, _)| seen != pattern)
     };
-    let mut corners: Vec<(Vec<i8>, Computed)> = Vec::new();
+    let mut corners: Vec<(Vec<i8>, State)> = Vec::new();
     for ends in named {
         let pattern: Vec<i8> = moving
             .iter()
@@ -176,29 +213,28 @@ pub fn over_tolerances_and(
             })
             .collect();
         if is_new(&pattern, &corners) {
-            let computed = corner(&pattern);
-            corners.push((pattern, computed));
+            let state = corner(&pattern);
+            corners.push((pattern, state));
         }
     }
     let guides = guides(&centre, &single);
     for guide in &guides {
         for pattern in [guide.clone(), guide.iter().map(|end| -end).collect()] {
             if is_new(&pattern, &corners) {
-                let computed = corner(&pattern);
-                corners.push((pattern, computed));
+                let state = corner(&pattern);
+                corners.push((pattern, state));
             }
         }
     }
     let told = corners.len();
     let mut spans = Vec::new();
-    for description in descriptions {
-        let name = description.name;
-        let Some(value) = centre.get(name) else {
+    for (figure, description) in descriptions.iter().enumerate() {
+        let Some(value) = centre.figures[figure] else {
             continue;
         };
         if !value.is_finite() {
             return Err(AssessError::BadValue {
-                name: name.to_owned(),
+                name: description.name.to_owned(),
                 problem: "these inputs together give no finite value for this figure; check the \
                           largest and smallest of them"
                     .to_owned(),
@@ -209,10 +245,10 @@ pub fn over_tolerances_and(
             high: value,
             whole: true,
         };
-        let moved = |state: &Computed| state.get(name) != Some(value);
+        let moved = |state: &State| state.figures[figure] != Some(value);
         let guided = corners[..told].iter().any(|(_, state)| moved(state));
         for raise in [true, false] {
-            let (plain, told_apart) = pattern(name, value, &single, raise);
+            let (plain, told_apart) = pattern(figure, value, &single, raise);
             let mut patterns = Vec::new();
             for guide in guides.iter().filter(|_| guided) {
                 patterns.extend(turned(&plain, &told_apart, guide));
@@ -220,26 +256,26 @@ pub fn over_tolerances_and(
             patterns.push(plain);
             for pattern in patterns {
                 if is_new(&pattern, &corners) {
-                    let computed = corner(&pattern);
-                    corners.push((pattern, computed));
+                    let state = corner(&pattern);
+                    corners.push((pattern, state));
                 }
             }
         }
-        spans.push((description, value, span));
+        spans.push((figure, value, span));
     }
     let mut figures = Vec::new();
     let mut open = Vec::new();
-    for (description, value, mut span) in spans {
-        let name = description.name;
+    for (figure, value, mut span) in spans {
+        let description = &descriptions[figure];
         let states = single.iter().flatten();
-        for state in states.chain(corners.iter().map(|(_, computed)| computed)) {
-            span.take(state.get(name));
+        for state in states.chain(corners.iter().map(|(_, state)| state)) {
+            span.take(state.figures[figure]);
         }
         if !span.whole {
-            open.push(name);
+            open.push(description.name);
         }
         figures.push(Figure {
-            name: name.to_owned(),
+            name: description.name.to_owned(),
             title: description.title.to_owned(),
             quantity: description.quantity,
             value,
@@ -275,14 +311,14 @@ impl Span {
 
 /// Which end of each input raises (or lowers) a figure, -1 the low end, 1 the high end, 0 neither; and
 /// whether that tells the ends apart: not where neither moves it or both move it the same way.
-fn pattern(name: &str, value: f64, single: &[[Computed; 2]], raise: bool) -> (Vec<i8>, Vec<bool>) {
+fn pattern(figure: usize, value: f64, single: &[[State; 2]], raise: bool) -> (Vec<i8>, Vec<bool>) {
     // Moves below the rounding of the computation show nothing.
     let least = 1e-12 * value.abs();
     single
         .iter()
         .map(|pair| {
             let towards = |end: usize| {
-                let moved = pair[end].get(name).unwrap_or(value) - value;
+                let moved = pair[end].figures[figure].unwrap_or(value) - value;
                 if raise { moved } else { -moved }
             };
             let (low, high) = (towards(0), towards(1));
@@ -296,8 +332,8 @@ fn pattern(name: &str, value: f64, single: &[[Computed; 2]], raise: bool) -> (Ve
 }
 
 /// Which end of each input raises each guide.
-fn guides(centre: &Computed, single: &[[Computed; 2]]) -> Vec<Vec<i8>> {
-    let of = |state: &Computed, name: &str| found(&state.guides, name);
+fn guides(centre: &State, single: &[[State; 2]]) -> Vec<Vec<i8>> {
+    let of = |state: &State, name: &str| found(&state.guides, name);
     let guide = |&(name, value): &(&str, f64)| {
         let ends = single.iter().map(|pair| {
             let [low, high] = pair

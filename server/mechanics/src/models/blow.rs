@@ -8,7 +8,7 @@ pub const HEAD_SHARE: f64 = 0.0694;
 
 /// Speed of a strike that is slowed evenly to rest over `pulled`, met `early` before its end point, m/s.
 pub fn speed_when_met(speed: f64, pulled: f64, early: f64) -> f64 {
-    speed * libm::sqrt((early / pulled).clamp(0.0, 1.0))
+    speed * f64::sqrt((early / pulled).clamp(0.0, 1.0))
 }
 
 /// The mass that a stop between two free bodies counts with, kg.

@@ -87,7 +87,7 @@ impl Sight {
             let (near, far) = (corner(x, occluder.away.0), corner(x, occluder.away.1));
             let far_is_left = cross(near, far) > 0.0;
             let [x, y] = if far_is_left == left { far } else { near };
-            let length = libm::sqrt(x * x + y * y);
+            let length = f64::sqrt(x * x + y * y);
             [x / length, y / length]
         };
         Sight {
@@ -110,7 +110,7 @@ impl Sight {
         let to = [body.at[0] - eye[0], body.at[1] - eye[1]];
         if *front <= 1e-6 {
             // A camera beside or past the front sees round it.
-            return -libm::hypot(to[0], to[1]).max(1e-6);
+            return -super::hypot(to[0], to[1]).max(1e-6);
         }
         let behind = body.at[1] - body.radius - occluder.away.0;
         let sides = (-cross(self.left, to)).min(cross(self.right, to)) - body.radius;
@@ -178,7 +178,7 @@ pub fn looks(times: &[f64], step: f64) -> Vec<f64> {
         if span <= 0.0 {
             continue;
         }
-        let pieces = libm::ceil(span / step).clamp(2.0, 400.0);
+        let pieces = f64::ceil(span / step).clamp(2.0, 400.0);
         for i in 0..=pieces as usize {
             let at = pair[0] + span * i as f64 / pieces;
             if looks.last().is_none_or(|last| at > *last) {

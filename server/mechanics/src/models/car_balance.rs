@@ -34,7 +34,7 @@ pub fn roll_radius(one: Part, other: Part, own: f64) -> f64 {
     let mass = one.mass + other.mass;
     let apart = one.height - other.height;
     let share = one.mass * other.mass / (mass * mass);
-    libm::sqrt(one.mass / mass * own * own + share * apart * apart)
+    f64::sqrt(one.mass / mass * own * own + share * apart * apart)
 }
 
 /// Sideways pull, in g, that tips a car which leans on its springs: T / 2H for a rigid one, less because the
@@ -82,14 +82,14 @@ impl Lean {
     /// Natural frequency in roll, rad/s: what the springs hold beyond the weight's own pull, over the inertia.
     pub fn frequency(&self) -> f64 {
         let inertia = self.radius * self.radius + self.arm * self.arm;
-        libm::sqrt(GRAVITY * self.arm / (self.per_g * inertia))
+        f64::sqrt(GRAVITY * self.arm / (self.per_g * inertia))
     }
 
     /// Swerves aside and back: one whole sine of sideways pull over a time, and half a swing after it. Gives the
     /// largest share of load moved. The lean is a damped swing under a sine, which has an exact solution.
     pub fn swerve(&self, peak: f64, time: f64, mut observe: impl FnMut(Moment)) -> Option<f64> {
         let frequency = self.frequency();
-        let swing = frequency * libm::sqrt(1.0 - self.damping * self.damping);
+        let swing = frequency * f64::sqrt(1.0 - self.damping * self.damping);
         if !(swing > 0.0 && time > 0.0 && peak.is_finite()) {
             return None;
         }
@@ -124,7 +124,7 @@ impl Lean {
         let mut most = 0.0_f64;
         let mut phase = |motion: &Motion, from: f64, length: f64, peak: f64| {
             let step = (time.min(2.0 * PI / frequency) / LOOKS).max(time / 1000.0);
-            let looks = libm::ceil(length / step).clamp(2.0, 2000.0);
+            let looks = f64::ceil(length / step).clamp(2.0, 2000.0);
             let step = length / looks;
             let moved = |t: f64| share(motion.at(t), peak * libm::sin(turn * t));
             let mut walk = motion.walk(step);
@@ -296,7 +296,7 @@ pub fn hidden_ahead(eye: f64, edge: f64, distance: f64) -> Option<f64> {
 /// overturning on the loaded side (statics; the middle lies over the middle of the base).
 pub fn mount_load(mass: f64, pull: f64, height: f64, base: f64, mounts: f64) -> f64 {
     let upright = 2.0 * (pull * height / base + 0.5 * GRAVITY);
-    mass * libm::hypot(pull, upright) / mounts
+    mass * super::hypot(pull, upright) / mounts
 }
 
 /// The pull, m/s2, at which that load comes to a strength; nothing when the weight alone does.
@@ -309,5 +309,5 @@ pub fn mount_pull(mass: f64, strength: f64, height: f64, base: f64, mounts: f64)
     if room <= 0.0 {
         return 0.0;
     }
-    ((libm::sqrt(room) - half) / square).max(0.0)
+    ((f64::sqrt(room) - half) / square).max(0.0)
 }

@@ -38,19 +38,19 @@ impl Pull {
     pub fn peak(&self) -> f64 {
         let steady = self.steady();
         let slack = self.stiffness * self.mass * self.slack_speed * self.slack_speed;
-        steady + libm::sqrt(steady * steady + slack)
+        steady + f64::sqrt(steady * steady + slack)
     }
 
     /// Tension at a time after the slack is out, N; a line does not push.
     pub fn tension(&self, time: f64) -> f64 {
-        let w = libm::sqrt(self.stiffness / self.mass);
-        let speed = self.slack_speed * libm::sqrt(self.stiffness * self.mass);
+        let w = f64::sqrt(self.stiffness / self.mass);
+        let speed = self.slack_speed * f64::sqrt(self.stiffness * self.mass);
         (self.steady() * (1.0 - libm::cos(w * time)) + speed * libm::sin(w * time)).max(0.0)
     }
 
     /// Time in which the line stretches and comes back, s.
     pub fn period(&self) -> f64 {
-        2.0 * core::f64::consts::PI * libm::sqrt(self.mass / self.stiffness)
+        2.0 * core::f64::consts::PI * f64::sqrt(self.mass / self.stiffness)
     }
 }
 
@@ -61,5 +61,5 @@ pub fn slide(speed: f64, friction: f64) -> f64 {
 
 /// How much a steady flux warms the face of a thick solid, K.
 pub fn face_rise(flux: f64, time: f64, effusivity: f64) -> f64 {
-    2.0 * flux * libm::sqrt(time / core::f64::consts::PI) / effusivity
+    2.0 * flux * f64::sqrt(time / core::f64::consts::PI) / effusivity
 }

@@ -14,14 +14,14 @@ pub struct Fall {
 
 /// Speed at which drag balances weight, m/s. `drag_area` is drag coefficient times area, m2.
 pub fn terminal_speed(mass: f64, drag_area: f64, density: f64) -> f64 {
-    libm::sqrt(2.0 * mass * GRAVITY / (density * drag_area))
+    f64::sqrt(2.0 * mass * GRAVITY / (density * drag_area))
 }
 
 /// A fall with no air.
 pub fn in_vacuum(height: f64) -> Fall {
     Fall {
-        speed: libm::sqrt(2.0 * GRAVITY * height),
-        time: libm::sqrt(2.0 * height / GRAVITY),
+        speed: f64::sqrt(2.0 * GRAVITY * height),
+        time: f64::sqrt(2.0 * height / GRAVITY),
     }
 }
 
@@ -33,9 +33,9 @@ pub fn with_drag(height: f64, terminal_speed: f64) -> Fall {
     let rise = GRAVITY * height / square;
     // acosh(exp(rise)) = rise + ln(1 + sqrt(1 - exp(-2 rise))), which cannot overflow.
     let time =
-        terminal_speed / GRAVITY * (rise + libm::log1p(libm::sqrt(-libm::expm1(-2.0 * rise))));
+        terminal_speed / GRAVITY * (rise + libm::log1p(f64::sqrt(-libm::expm1(-2.0 * rise))));
     Fall {
-        speed: terminal_speed * libm::sqrt(share),
+        speed: terminal_speed * f64::sqrt(share),
         time,
     }
 }

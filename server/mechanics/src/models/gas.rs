@@ -34,7 +34,7 @@ impl Valve {
         self.conductance
             * REFERENCE_DENSITY
             * upstream
-            * libm::sqrt(REFERENCE_TEMPERATURE / temperature)
+            * f64::sqrt(REFERENCE_TEMPERATURE / temperature)
     }
 
     /// Share of it that flows at a ratio of the pressures behind and before, up to 1.
@@ -44,7 +44,7 @@ impl Valve {
         }
         let ellipse = |ratio: f64| {
             let past = (ratio - self.critical_ratio) / (1.0 - self.critical_ratio);
-            libm::sqrt((1.0 - past * past).max(0.0))
+            f64::sqrt((1.0 - past * past).max(0.0))
         };
         if ratio < NEARLY_EQUAL {
             ellipse(ratio)

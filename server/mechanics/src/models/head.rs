@@ -24,15 +24,15 @@ pub fn injury_criterion(samples: &[(f64, f64)], window: f64) -> f64 {
     }
     let step = span / (POINTS - 1) as f64;
     // The longest window seldom ends on the grid, so its end is taken between two points.
-    let whole = libm::floor(window / step).min(POINTS as f64) as usize;
+    let whole = f64::floor(window / step).min(POINTS as f64) as usize;
     let longest = Longest {
         window,
         whole,
         part: window / step - whole as f64,
     };
     match single_top(samples) {
-        Some(top) => libm::sqrt(Rise::new(samples, step).worst(top, &longest)),
-        None => libm::sqrt(of_every_window(samples, step, &longest)),
+        Some(top) => f64::sqrt(Rise::new(samples, step).worst(top, &longest)),
+        None => f64::sqrt(of_every_window(samples, step, &longest)),
     }
 }
 
@@ -199,7 +199,7 @@ impl Rise<'_> {
             part,
         } = *longest;
         let last = POINTS - 1;
-        let there = libm::floor((self.samples[top].0 - self.samples[0].0) / self.step) as usize;
+        let there = f64::floor((self.samples[top].0 - self.samples[0].0) / self.step) as usize;
         let (mut low, mut high) = (top, top);
         let mut steepest = (f64::NEG_INFINITY, 0);
         for point in there.saturating_sub(1)..=(there + 1).min(last - 1) {

@@ -17,5 +17,5 @@ pub fn half_sine_criterion(stop: &Stop, window: f64) -> f64 {
     }
     let share = (window / stop.time).min(WORST_SHARE);
     let mean = stop.mean / GRAVITY * libm::sin(core::f64::consts::FRAC_PI_2 * share) / share;
-    mean * mean * libm::sqrt(mean) * share * stop.time
+    mean * mean * f64::sqrt(mean) * share * stop.time
 }

@@ -87,7 +87,7 @@ impl Path {
     /// The level speed and its square, by the slope and its hyperbolic sine and cosine.
     fn level(&self, slope: f64, (sinh, cosh): (f64, f64)) -> (f64, f64) {
         let square = 1.0 / (self.base + self.drag * (sinh * cosh + slope));
-        (libm::sqrt(square), square)
+        (f64::sqrt(square), square)
     }
 
     /// The state where the slope has changed by so much, which is no more than a piece.

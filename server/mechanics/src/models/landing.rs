@@ -42,7 +42,7 @@ impl Scatter {
     pub fn turned(range: f64, direction: f64, deviation: f64, turn: f64, drift: f64) -> Scatter {
         let (sine, cosine) = libm::sincos(direction);
         let swung = range * libm::tan(turn);
-        let together = |a: f64, b: f64| libm::hypot(libm::hypot(a, b), drift);
+        let together = |a: f64, b: f64| super::hypot(super::hypot(a, b), drift);
         Scatter {
             along: range * cosine,
             aside: range * sine,

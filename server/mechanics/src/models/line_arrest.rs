@@ -10,7 +10,7 @@ use super::{
 /// of line; `modulus` is EA: force per unit strain, N.
 pub fn rope_equation(mass: f64, fall_factor: f64, modulus: f64) -> f64 {
     let weight = mass * GRAVITY;
-    weight + libm::sqrt(weight * weight + 2.0 * weight * fall_factor * modulus)
+    weight + f64::sqrt(weight * weight + 2.0 * weight * fall_factor * modulus)
 }
 
 /// The modulus EA, N, of a line whose peak is `peak` for that mass and fall factor.
@@ -33,9 +33,9 @@ pub struct Stop {
 /// A running body stopped by a taut elastic line along its way, no damping:
 /// F = v sqrt(k m), x = v sqrt(m / k), t = (pi / 2) sqrt(m / k).
 pub fn stop_running(mass: f64, speed: f64, stiffness: f64) -> Stop {
-    let period = libm::sqrt(mass / stiffness);
+    let period = f64::sqrt(mass / stiffness);
     Stop {
-        peak_tension: speed * libm::sqrt(stiffness * mass),
+        peak_tension: speed * f64::sqrt(stiffness * mass),
         stretch: speed * period,
         time: core::f64::consts::FRAC_PI_2 * period,
     }
@@ -50,10 +50,10 @@ pub fn stop_damped(
     damping_share: f64,
     steady_force: f64,
 ) -> Option<Stop> {
-    let damping = 2.0 * damping_share * libm::sqrt(stiffness * mass);
+    let damping = 2.0 * damping_share * f64::sqrt(stiffness * mass);
     // A line pulls and never pushes.
     let tension = |y: &[f64; 2]| (stiffness * y[0] + damping * y[1]).max(0.0);
-    let period = libm::sqrt(mass / stiffness);
+    let period = f64::sqrt(mass / stiffness);
     let accuracy = ode::Accuracy {
         longest_step: period * 0.02,
         ..FINE

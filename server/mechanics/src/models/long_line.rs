@@ -95,8 +95,7 @@ impl LongLine {
 
     /// Period of the bounce at a length, s.
     pub fn period(&self, length: f64) -> f64 {
-        2.0 * core::f64::consts::PI
-            * libm::sqrt(self.bouncing_mass(length) / self.stiffness(length))
+        2.0 * core::f64::consts::PI * f64::sqrt(self.bouncing_mass(length) / self.stiffness(length))
     }
 
     /// What the stretch must carry, N: load and half the line, against gravity less what is let go.
@@ -230,7 +229,7 @@ impl LongLine {
         // divisions and the root of several stages go side by side.
         let shared = 1.0 / (self.bouncing_mass(length) * length);
         let square = self.modulus * shared;
-        let damping = 2.0 * self.damping * libm::sqrt(square);
+        let damping = 2.0 * self.damping * f64::sqrt(square);
         let pull = self.pull_at(length, paid.acceleration) * (shared * length);
         if *stretch <= 0.0 {
             return pull;

@@ -1,7 +1,8 @@
 //! Shared physics: each model in its own file, with its equation's source.
 //!
 //! A model takes SI numbers and gives SI numbers. It knows no parameter, check or person. Elementary
-//! functions come from `libm`, so that native and WebAssembly builds give the same bytes.
+//! functions come from `libm`, so that native and WebAssembly builds give the same bytes; the square root and
+//! rounding are exact everywhere and a processor's own.
 
 pub mod atmosphere;
 pub mod blow;
@@ -58,3 +59,9 @@ pub const CELSIUS_ZERO: f64 = 273.15;
 
 /// Standard atmosphere, Pa (CGPM 1954).
 pub const STANDARD_ATMOSPHERE: f64 = 101_325.0;
+
+/// The long side of a right triangle. No side that a plan can have is so long or short that its square is lost, so that
+/// this is as near as `libm`'s careful form and a fraction of its cost.
+pub fn hypot(x: f64, y: f64) -> f64 {
+    f64::sqrt(x * x + y * y)
+}

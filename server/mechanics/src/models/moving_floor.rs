@@ -28,7 +28,7 @@ impl Change {
     /// Changes by `speed` with at most `acceleration`, which would take `ramp` to build up.
     pub fn of(speed: f64, acceleration: f64, ramp: f64) -> Change {
         let (peak, ramp) = if acceleration * ramp > speed {
-            let share = libm::sqrt(speed / (acceleration * ramp));
+            let share = f64::sqrt(speed / (acceleration * ramp));
             (acceleration * share, ramp * share)
         } else {
             (acceleration, ramp)
@@ -91,7 +91,7 @@ impl Change {
         if self.time <= 0.0 {
             return 0.0;
         }
-        let w = libm::sqrt(GRAVITY / height);
+        let w = f64::sqrt(GRAVITY / height);
         let plain = |time: f64| -libm::expm1(-w * time) / w;
         // The trapezium is a box of the peak smeared over the ramp, so its transform is their product.
         let smear = if self.ramp > 0.0 {

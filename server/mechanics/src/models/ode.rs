@@ -7,8 +7,6 @@
 //! is looked at within a step comes from the pair's own continuous extension, of the fourth order, at
 //! the price of no further rates (the same book, section II.6).
 
-use core::array::from_fn;
-
 /// How closely to follow the solution.
 #[derive(Clone, Copy, Debug)]
 pub struct Accuracy {
@@ -136,8 +134,8 @@ pub fn integrate<const N: usize>(
 
 /// error^(3/16), close enough to the fifth root for choosing a step, and a fraction of a power's cost.
 fn nearly_fifth_root(error: f64) -> f64 {
-    let eighth = libm::sqrt(libm::sqrt(libm::sqrt(error)));
-    eighth * libm::sqrt(eighth)
+    let eighth = f64::sqrt(f64::sqrt(f64::sqrt(error)));
+    eighth * f64::sqrt(eighth)
 }
 
 /// The point within a step, known with the event's values at both ends, where the event falls to zero. The
@@ -290,15 +288,15 @@ impl<'a, const N: usize> Within<'a, N> {
         trial: &'a Trial<N>,
         step: f64,
     ) -> Within<'a, N> {
-        let rise = from_fn(|i| trial.y[i] - from.y[i]);
-        let first = from_fn(|i| step * slope[i] - rise[i]);
+        let rise = each(|i| trial.y[i] - from.y[i]);
+        let first = each(|i| step * slope[i] - rise[i]);
         Within {
             from,
             slope,
             step,
             rise,
             first,
-            last: from_fn(|i| rise[i] - step * trial.last_slope[i] - first[i]),
+            last: each(|i| rise[i] - step * trial.last_slope[i] - first[i]),
             bend: &trial.bend,
         }
     }
@@ -310,7 +308,7 @@ impl<'a, const N: usize> Within<'a, N> {
             |i: usize| self.rise[i] + r * (self.first[i] + s * (self.last[i] + r * self.bend[i]));
         Point {
             t: self.from.t + s * self.step,
-            y: from_fn(|i| self.from.y[i] + s * within(i)),
+            y: each(|i| self.from.y[i] + s * within(i)),
         }
     }
 
@@ -322,6 +320,17 @@ impl<'a, const N: usize> Within<'a, N> {
     }
 }
 
+/// An array's components one by one. What builds small makes a call of each component of `from_fn`, and a plain loop
+/// of this.
+#[inline(always)]
+fn each<const N: usize>(component: impl Fn(usize) -> f64) -> [f64; N] {
+    let mut all = [0.0; N];
+    for (i, one) in all.iter_mut().enumerate() {
+        *one = component(i);
+    }
+    all
+}
+
 /// The tableau's single step. The last stage is the next step's first.
 fn dormand_prince<const N: usize>(
     rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
@@ -331,18 +340,18 @@ fn dormand_prince<const N: usize>(
 ) -> Trial<N> {
     let (t, y) = (from.t, &from.y);
     // Written out, and not looped over a table, so that the compiler takes components side by side.
-    let k2 = rate(t + h / 5.0, &from_fn(|i| y[i] + h * (1.0 / 5.0 * k1[i])));
+    let k2 = rate(t + h / 5.0, &each(|i| y[i] + h * (1.0 / 5.0 * k1[i])));
     let k3 = rate(
         t + h * 3.0 / 10.0,
-        &from_fn(|i| y[i] + h * (3.0 / 40.0 * k1[i] + 9.0 / 40.0 * k2[i])),
+        &each(|i| y[i] + h * (3.0 / 40.0 * k1[i] + 9.0 / 40.0 * k2[i])),
     );
     let k4 = rate(
         t + h * 4.0 / 5.0,
-        &from_fn(|i| y[i] + h * (44.0 / 45.0 * k1[i] + -56.0 / 15.0 * k2[i] + 32.0 / 9.0 * k3[i])),
+        &each(|i| y[i] + h * (44.0 / 45.0 * k1[i] + -56.0 / 15.0 * k2[i] + 32.0 / 9.0 * k3[i])),
     );
     let k5 = rate(
         t + h * 8.0 / 9.0,
-        &from_fn(|i| {
+        &each(|i| {
             y[i] + h
                 * (19372.0 / 6561.0 * k1[i]
                     + -25360.0 / 2187.0 * k2[i]
@@ -352,7 +361,7 @@ fn dormand_prince<const N: usize>(
     );
     let k6 = rate(
         t + h,
-        &from_fn(|i| {
+        &each(|i| {
             y[i] + h
                 * (9017.0 / 3168.0 * k1[i]
                     + -355.0 / 33.0 * k2[i]
@@ -361,7 +370,7 @@ fn dormand_prince<const N: usize>(
                     + -5103.0 / 18656.0 * k5[i])
         }),
     );
-    let end = from_fn(|i| {
+    let end = each(|i| {
         y[i] + h
             * (35.0 / 384.0 * k1[i]
                 + 500.0 / 1113.0 * k3[i]
@@ -370,13 +379,13 @@ fn dormand_prince<const N: usize>(
                 + 11.0 / 84.0 * k6[i])
     });
     let k7 = rate(t + h, &end);
-    let difference = from_fn(|i| {
+    let difference = each(|i| {
         h * (71.0 / 57600.0 * k1[i] - 71.0 / 16695.0 * k3[i] + 71.0 / 1920.0 * k4[i]
             - 17253.0 / 339_200.0 * k5[i]
             + 22.0 / 525.0 * k6[i]
             - 1.0 / 40.0 * k7[i])
     });
-    let bend = from_fn(|i| {
+    let bend = each(|i| {
         h * (-12_715_105_075.0 / 11_282_082_432.0 * k1[i]
             + 87_487_479_700.0 / 32_700_410_799.0 * k3[i]
             - 10_690_763_975.0 / 1_880_347_072.0 * k4[i]

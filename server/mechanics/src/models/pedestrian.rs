@@ -11,18 +11,18 @@ pub fn plastic(car_mass: f64, car_speed: f64, body_mass: f64) -> f64 {
 
 /// Speed of a throw that ends after a distance, for a known angle of projection, m/s.
 pub fn speed_at(friction: f64, distance: f64, angle: f64) -> f64 {
-    libm::sqrt(2.0 * friction * GRAVITY * distance)
+    f64::sqrt(2.0 * friction * GRAVITY * distance)
         / (libm::cos(angle) + friction * libm::sin(angle))
 }
 
 /// The least speed that throws a body so far, at its best angle, m/s.
 pub fn least_speed(friction: f64, distance: f64) -> f64 {
-    libm::sqrt(2.0 * friction * GRAVITY * distance / (1.0 + friction * friction))
+    f64::sqrt(2.0 * friction * GRAVITY * distance / (1.0 + friction * friction))
 }
 
 /// The speed at which a body that slides all the way goes so far, m/s.
 pub fn most_speed(friction: f64, distance: f64) -> f64 {
-    libm::sqrt(2.0 * friction * GRAVITY * distance)
+    f64::sqrt(2.0 * friction * GRAVITY * distance)
 }
 
 /// Distances that a throw of a speed may end at: sliding all the way, and at its best angle, m.

@@ -37,7 +37,7 @@ pub struct Moment {
 impl Pendulum {
     /// Period of small swings, s.
     pub fn small_period(&self) -> f64 {
-        2.0 * core::f64::consts::PI * libm::sqrt(self.length / GRAVITY)
+        2.0 * core::f64::consts::PI * f64::sqrt(self.length / GRAVITY)
     }
 
     /// What drag takes of the turning, over its square.
@@ -126,13 +126,13 @@ impl Pendulum {
             .flat_map(|(at, weight)| [(0.5 - 0.5 * at, weight), (0.5 + 0.5 * at, weight)])
             .map(|(root, weight)| {
                 let (square, ..) = turning(released - way * root * root);
-                weight * way * root / libm::sqrt(square)
+                weight * way * root / f64::sqrt(square)
             })
             .sum();
         Some(Moment {
             time,
             angle,
-            speed: -libm::sqrt(square) * self.length,
+            speed: -f64::sqrt(square) * self.length,
             felt: GRAVITY * cosine + square * self.length,
         })
     }

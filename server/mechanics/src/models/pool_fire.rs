@@ -39,7 +39,7 @@ pub const DIESEL: Fuel = Fuel {
 
 /// Width of a round pool of that area, m.
 pub fn width(area: f64) -> f64 {
-    libm::sqrt(4.0 * area / core::f64::consts::PI)
+    f64::sqrt(4.0 * area / core::f64::consts::PI)
 }
 
 fn burning(fuel: &Fuel, area: f64) -> f64 {
@@ -63,7 +63,7 @@ pub fn radiant_heat(heat: f64, share: f64, distance: f64) -> f64 {
 
 /// Distance from the pool's middle at which radiant heat falls to `flux`, m.
 pub fn distance_for(heat: f64, share: f64, flux: f64) -> f64 {
-    libm::sqrt(share * heat / (4.0 * core::f64::consts::PI * flux))
+    f64::sqrt(share * heat / (4.0 * core::f64::consts::PI * flux))
 }
 
 /// Time that a layer of fuel burns, s.

@@ -89,7 +89,7 @@ pub fn left_after_alignment(pairs: &[Pair]) -> f64 {
     for pair in pairs {
         let (w, z) = centred(pair);
         let left = [w[0] - (a * z[0] - b * z[1]), w[1] - (a * z[1] + b * z[0])];
-        worst = worst.max(libm::hypot(left[0], left[1]));
+        worst = worst.max(super::hypot(left[0], left[1]));
     }
     worst
 }

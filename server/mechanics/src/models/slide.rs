@@ -123,9 +123,8 @@ pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<R
         let (rx, ry) = (vx + turn * rear_arm * s, vy - turn * rear_arm * c);
         let across = fy * wc - fx * ws;
         let rolling = FULL_SLIP * (fx * wc + fy * ws);
-        let push =
-            -front * across / libm::sqrt(across * across + rolling * rolling + CREEP * CREEP);
-        let rub = -rear / libm::sqrt(rx * rx + ry * ry + CREEP * CREEP);
+        let push = -front * across / f64::sqrt(across * across + rolling * rolling + CREEP * CREEP);
+        let rub = -rear / f64::sqrt(rx * rx + ry * ry + CREEP * CREEP);
         let (front_x, front_y) = (-push * ws, push * wc);
         let (rear_x, rear_y) = (rub * rx, rub * ry);
         let turning =
@@ -151,7 +150,7 @@ pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<R
         ACCURACY,
         |point| {
             let [_, _, vx, vy, _, turn] = point.y;
-            libm::sqrt(vx * vx + vy * vy + inertia * turn * turn) - STANDING
+            f64::sqrt(vx * vx + vy * vy + inertia * turn * turn) - STANDING
         },
         |point| {
             turn_rate = turn_rate.max(point.y[5].abs());
@@ -159,7 +158,7 @@ pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<R
                 time: point.t,
                 along: point.y[0],
                 aside: point.y[1],
-                speed: libm::hypot(point.y[2], point.y[3]),
+                speed: super::hypot(point.y[2], point.y[3]),
                 heading: point.y[4],
             });
         },

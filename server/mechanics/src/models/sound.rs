@@ -22,7 +22,7 @@ pub fn level(pressure: f64) -> f64 {
 
 /// Speed of sound in air at a temperature in kelvin, m/s: 343.2 m/s at 20 degrees Celsius.
 pub fn speed(temperature: f64) -> f64 {
-    343.2 * libm::sqrt(temperature / 293.15)
+    343.2 * f64::sqrt(temperature / 293.15)
 }
 
 /// A day's exposure to a number of shots of one exposure level, dB.

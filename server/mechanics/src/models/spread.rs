@@ -113,7 +113,7 @@ pub fn two_sided_quantile(outside: f64) -> f64 {
     let wanted = libm::log(outside);
     // Newton on the logarithm, which is concave, from a bound that is past the root (erfc x <= exp -x^2):
     // each round comes nearer from that side. Chances too small for a double end at the bound.
-    let mut at = libm::sqrt(-2.0 * wanted).min(38.0);
+    let mut at = f64::sqrt(-2.0 * wanted).min(38.0);
     for _ in 0..40 {
         let tails = libm::erfc(at * core::f64::consts::FRAC_1_SQRT_2);
         let density = 2.0 * ROOT_TAU_INVERSE * libm::exp(-0.5 * at * at);

@@ -55,7 +55,7 @@ impl Sprint {
         let share = steady / rise;
         let guess = match last {
             Some(near) => near.moved(share),
-            None => share + libm::sqrt(2.0 * share).min(1.0),
+            None => share + f64::sqrt(2.0 * share).min(1.0),
         };
         let found = Passing::solve(share, guess);
         *last = Some(found);
@@ -132,7 +132,7 @@ impl Passing {
         if guess > 0.5 * self.time && guess < 2.0 * self.time {
             guess
         } else {
-            share + libm::sqrt(2.0 * share).min(1.0)
+            share + f64::sqrt(2.0 * share).min(1.0)
         }
     }
 }
@@ -144,7 +144,7 @@ pub fn chord(start: [f64; 2], direction: [f64; 2], radius: f64) -> Option<(f64, 
     let square = start[0] * start[0] + start[1] * start[1] - foot * foot;
     let half = radius * radius - square;
     (half > 0.0).then(|| {
-        let half = libm::sqrt(half);
+        let half = f64::sqrt(half);
         (foot - half, foot + half)
     })
 }

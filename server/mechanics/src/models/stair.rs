@@ -54,7 +54,7 @@ impl Tumble {
 
     /// Along the nosings from first to last edge and onto the landing, m.
     pub fn length(&self) -> f64 {
-        self.steps * libm::hypot(self.rise, self.going)
+        self.steps * super::hypot(self.rise, self.going)
     }
 
     /// Speeding up between contacts, m/s2; negative where friction wins.
@@ -79,14 +79,14 @@ impl Tumble {
     pub fn foot_speed(&self) -> Option<f64> {
         let square = self.square_before(self.contacts());
         if self.acceleration() >= 0.0 {
-            return (square > 0.0).then(|| libm::sqrt(square));
+            return (square > 0.0).then(|| f64::sqrt(square));
         }
         // Where friction wins a body stops or reaches the foot by what is left after its last contact, and is
         // never faster than at the top.
-        let whole = (libm::ceil(self.contacts() - NEARLY) - 1.0).max(0.0);
+        let whole = (f64::ceil(self.contacts() - NEARLY) - 1.0).max(0.0);
         let after = (1.0 - self.loss) * self.square_before(whole);
         let left = after + 2.0 * self.acceleration() * (self.length() - whole * self.spacing);
-        (left > 0.0).then(|| libm::sqrt(square).min(self.start_speed))
+        (left > 0.0).then(|| f64::sqrt(square).min(self.start_speed))
     }
 
     /// Square of the speed just before so many contacts, m2/s2; before none, the one that would leave the start.
@@ -101,7 +101,7 @@ impl Tumble {
     pub fn first_speed(&self) -> f64 {
         let way = self.spacing.min(self.length());
         let square = self.start_speed * self.start_speed + 2.0 * self.acceleration() * way;
-        libm::sqrt(square.max(0.0))
+        f64::sqrt(square.max(0.0))
     }
 
     /// Goes down contact by contact, giving each moment before and after one to `watch`; the time taken, or
@@ -121,7 +121,7 @@ impl Tumble {
             if square <= 0.0 {
                 return None;
             }
-            let speed = libm::sqrt(square);
+            let speed = f64::sqrt(square);
             now = Moment {
                 time: now.time + 2.0 * way / (now.speed + speed),
                 along: to,
@@ -131,7 +131,7 @@ impl Tumble {
             if to >= length {
                 return Some(now.time);
             }
-            now.speed *= libm::sqrt(1.0 - self.loss);
+            now.speed *= f64::sqrt(1.0 - self.loss);
             watch(now);
         }
         None

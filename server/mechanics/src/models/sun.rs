@@ -34,8 +34,8 @@ pub struct Sun {
 /// Julian day of the first of January of a year of the Gregorian calendar, at midnight.
 fn new_year(year: f64) -> f64 {
     let before = year - 1.0;
-    1_721_425.5 + 365.0 * before + libm::floor(before / 4.0) - libm::floor(before / 100.0)
-        + libm::floor(before / 400.0)
+    1_721_425.5 + 365.0 * before + f64::floor(before / 4.0) - f64::floor(before / 100.0)
+        + f64::floor(before / 400.0)
 }
 
 /// The sun's place.
@@ -68,7 +68,7 @@ pub fn position(moment: &Moment) -> Sun {
     let north = sin_dec * cos_lat - cos_dec * sin_lat * libm::cos(hour);
     let up = sin_lat * sin_dec + cos_lat * cos_dec * libm::cos(hour);
     let azimuth = libm::atan2(east, north);
-    let elevation = libm::atan2(up, libm::hypot(east, north));
+    let elevation = libm::atan2(up, super::hypot(east, north));
     Sun {
         azimuth: if azimuth < 0.0 {
             azimuth + turn

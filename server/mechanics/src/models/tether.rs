@@ -122,17 +122,17 @@ impl Tether {
     /// is too short to reach down (or up) to the body.
     pub fn reach(&self) -> Option<f64> {
         let square = self.length * self.length - self.rise * self.rise;
-        (square > 1e-6 * self.length * self.length).then(|| libm::sqrt(square))
+        (square > 1e-6 * self.length * self.length).then(|| f64::sqrt(square))
     }
 
     fn damping_rate(&self) -> f64 {
-        2.0 * self.damping * libm::sqrt(self.stiffness * self.mass)
+        2.0 * self.damping * f64::sqrt(self.stiffness * self.mass)
     }
 
     /// Stretch of the line, m, its rate without tearing, m/s, and the line's direction from the body.
     fn line(&self, reach: f64, y: &State) -> (f64, f64, [f64; 2]) {
         let (x, z) = (reach + y[0], y[1] - self.rise);
-        let far = libm::sqrt(x * x + z * z).max(1e-9);
+        let far = f64::sqrt(x * x + z * z).max(1e-9);
         let (x, z) = (x / far, z / far);
         let rate = x * y[2] + z * y[3];
         (far - self.length - y[4], rate, [-x, -z])
@@ -163,7 +163,7 @@ impl Tether {
         let torn = match (stage, self.absorber) {
             // Under the steady force the damped line goes on stretching to where it alone holds it.
             (Stage::Tearing, Some(absorber)) => {
-                let slow = damping.max(0.02 * libm::sqrt(self.stiffness * self.mass));
+                let slow = damping.max(0.02 * f64::sqrt(self.stiffness * self.mass));
                 (rate - (absorber.force - self.stiffness * stretch) / slow).max(0.0)
             }
             _ => 0.0,
@@ -194,7 +194,7 @@ impl Tether {
         let accuracy = Accuracy {
             relative: 1e-5,
             absolute: 1e-7,
-            longest_step: (0.4 * libm::sqrt(self.mass / self.stiffness)).min(0.1),
+            longest_step: (0.4 * f64::sqrt(self.mass / self.stiffness)).min(0.1),
             looks: 3,
             most_steps: 20_000,
         };

@@ -89,7 +89,7 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
         let pieces = if span <= longest {
             1.0
         } else {
-            libm::ceil(span / longest).min(20_000.0)
+            f64::ceil(span / longest).min(20_000.0)
         };
         let step = span / pieces;
         let near = |other: f64| (other - step).abs() <= 1e-12 * step;
@@ -151,7 +151,7 @@ fn turning_point(
 /// The furthest that the model swings from a state on under a steady acceleration, in its first two turns: all
 /// later ones are less.
 fn swings_out(w: f64, z: f64, [x, v]: [f64; 2], steady: f64) -> f64 {
-    let damped = w * libm::sqrt(1.0 - z * z);
+    let damped = w * f64::sqrt(1.0 - z * z);
     let rest = steady / (w * w);
     let x0 = x - rest;
     let b = (v + z * w * x0) / damped;
@@ -210,7 +210,7 @@ struct Advance {
 
 impl Advance {
     fn new(w: f64, z: f64, step: f64) -> Advance {
-        let damped = w * libm::sqrt(1.0 - z * z);
+        let damped = w * f64::sqrt(1.0 - z * z);
         Advance {
             w,
             z,
@@ -273,5 +273,5 @@ pub fn combined_risk(pairs: &[(f64, f64)]) -> f64 {
     for (value, limit) in pairs {
         sum += (value / limit) * (value / limit);
     }
-    libm::sqrt(sum)
+    f64::sqrt(sum)
 }

@@ -43,7 +43,7 @@ pub struct Landing {
 impl Landing {
     /// Speed at landing, m/s.
     pub fn speed(&self) -> f64 {
-        libm::hypot(self.along, self.down)
+        super::hypot(self.along, self.down)
     }
 }
 
@@ -143,7 +143,7 @@ fn fly_until(throw: &Throw, event: impl Fn(&State) -> f64, mut watch: Watch) -> 
                 time: state.time,
                 along: state.place[0],
                 height: state.place[1].max(0.0),
-                speed: libm::hypot(state.speed[0], state.speed[1]),
+                speed: super::hypot(state.speed[0], state.speed[1]),
             });
         }
     };

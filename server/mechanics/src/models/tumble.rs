@@ -150,13 +150,13 @@ impl Outline {
                 (best, low) = (index, z);
             }
         }
-        let whole = libm::round((angle / FRAC_PI_2 - f64::from(best) + 0.5) / 4.0);
+        let whole = f64::round((angle / FRAC_PI_2 - f64::from(best) + 0.5) / 4.0);
         (best + 4 * whole as i32, low)
     }
 
     /// The way once round its corners, m: what it covers in a turn that it rolls.
     pub fn around(&self) -> f64 {
-        let side = libm::hypot(0.5 * (self.track - self.roof_width), self.roof_height);
+        let side = super::hypot(0.5 * (self.track - self.roof_width), self.roof_height);
         self.track + self.roof_width + 2.0 * side
     }
 
@@ -183,7 +183,7 @@ impl Outline {
     pub fn over(&self, start: &State) -> f64 {
         let p = self.place(1, start.angle);
         let turning = 0.5 * self.about(p) * start.rate * start.rate;
-        let rise = GRAVITY * (libm::hypot(p.0, p.1) - start.height).max(0.0);
+        let rise = GRAVITY * (super::hypot(p.0, p.1) - start.height).max(0.0);
         // Past the balance nothing more is needed.
         if p.0 <= 0.0 || rise <= 1e-9 {
             1e3
@@ -266,10 +266,10 @@ impl Outline {
         let (from, to) = (self.corner(corner - 1), self.corner(corner));
         let level = libm::atan2(to.1 - from.1, to.0 - from.0);
         let whole = 4.0 * FRAC_PI_2;
-        let angle = level + whole * libm::round((now.angle - level) / whole);
+        let angle = level + whole * f64::round((now.angle - level) / whole);
         let p = self.place(corner, angle);
         let fallen = 2.0 * GRAVITY * (now.height + p.1).max(0.0) / self.about(p);
-        let rate = -libm::sqrt(now.rate * now.rate + fallen);
+        let rate = -f64::sqrt(now.rate * now.rate + fallen);
         let before = State {
             angle,
             rate,

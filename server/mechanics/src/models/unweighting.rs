@@ -126,7 +126,7 @@ impl Assist {
     /// Time of a swing of the two masses against each other on the line, s.
     pub fn line_period(&self) -> f64 {
         let (m, i) = (self.mass, self.inertia());
-        2.0 * PI * libm::sqrt(m * i / (m + i) / self.stiffness)
+        2.0 * PI * f64::sqrt(m * i / (m + i) / self.stiffness)
     }
 
     /// Follows even steps and looks at one, once the start is forgotten. None when it cannot be followed.
@@ -195,7 +195,7 @@ impl Assist {
     ) -> Option<[f64; 4]> {
         let (mass, inertia, pull) = (self.mass, self.inertia(), self.pull());
         let damping =
-            2.0 * self.damping * libm::sqrt(self.stiffness * mass * inertia / (mass + inertia));
+            2.0 * self.damping * f64::sqrt(self.stiffness * mass * inertia / (mass + inertia));
         let tension =
             |y: &[f64; 4]| (self.stiffness * (y[0] - y[2]) + damping * (y[1] - y[3])).max(0.0);
         let peak = self.ground_peak(gait);
@@ -218,7 +218,7 @@ impl Assist {
             let rate = |t: f64, y: &[f64; 4]| {
                 let held = tension(y);
                 // Rubbing turns over within a crawl of 1 cm/s, so that the solver is not torn at rest.
-                let way = y[3] / libm::sqrt(y[3] * y[3] + 1e-4);
+                let way = y[3] / f64::sqrt(y[3] * y[3] + 1e-4);
                 [
                     y[1],
                     GRAVITY - (held + ground(t)) / mass,
@@ -250,10 +250,10 @@ impl Assist {
     pub fn catch(&self, drop: f64) -> Catch {
         let squared = 2.0 * self.fall().max(0.0) * drop;
         let left = self.left().max(0.0);
-        let stretch = (left + libm::sqrt(left * left + self.stiffness * self.mass * squared))
-            / self.stiffness;
+        let stretch =
+            (left + f64::sqrt(left * left + self.stiffness * self.mass * squared)) / self.stiffness;
         Catch {
-            speed: libm::sqrt(squared),
+            speed: f64::sqrt(squared),
             stretch,
             force: self.pull() + self.stiffness * stretch,
         }

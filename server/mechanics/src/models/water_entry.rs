@@ -79,7 +79,7 @@ pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Opt
         let series = Series::new(&water, &now);
         let entered = series.entered(&water);
         let until = entered.unwrap_or(series.holds);
-        let looks = libm::ceil(until / look).clamp(LOOKS, 1000.0);
+        let looks = f64::ceil(until / look).clamp(LOOKS, 1000.0);
         let mut last = now;
         let mut before = [f64::NAN; 2];
         for i in 1..=looks as usize {
@@ -105,7 +105,7 @@ pub fn plunge(entry: &Entry, mut observe: impl FnMut(f64, f64, f64, f64)) -> Opt
         // What is felt changes soon or not at all.
         let soon = until.min(SOON);
         for (from, to, look) in [(0.0, soon, 0.02), (soon, until, 0.1)] {
-            let looks = libm::ceil((to - from) / look).min(400.0);
+            let looks = f64::ceil((to - from) / look).min(400.0);
             let begun = sinking.at(from);
             let step = Sinking::from(&water, begun).step((to - from) / looks.max(1.0));
             // The second part goes on where the first was last seen.
@@ -313,12 +313,12 @@ impl Sinking {
     /// Time until it turns; none for one that does not float.
     fn turns(&self) -> Option<f64> {
         let Sinking { from, a, b } = self;
-        (*a > 0.0).then(|| libm::atan(from.speed * libm::sqrt(b / a)) / libm::sqrt(a * b))
+        (*a > 0.0).then(|| libm::atan(from.speed * f64::sqrt(b / a)) / f64::sqrt(a * b))
     }
 
     fn step(&self, length: f64) -> Step {
         let Sinking { a, b, .. } = *self;
-        let root = libm::sqrt((a * b).abs());
+        let root = f64::sqrt((a * b).abs());
         let angle = root * length;
         let (tangent, cosine) = if angle < 1e-8 {
             (length, 0.0)

@@ -104,7 +104,7 @@ pub fn heat_index(air: f64, humidity: f64) -> f64 {
         + 8.528_2e-4 * t * r * r
         - 1.99e-6 * t * t * r * r;
     if r < 13.0 && (80.0..=112.0).contains(&t) {
-        index -= 0.25 * (13.0 - r) * libm::sqrt((17.0 - (t - 95.0).abs()).max(0.0) / 17.0);
+        index -= 0.25 * (13.0 - r) * f64::sqrt((17.0 - (t - 95.0).abs()).max(0.0) / 17.0);
     } else if r > 85.0 && (80.0..=87.0).contains(&t) {
         index += 0.1 * (r - 85.0) * 0.2 * (87.0 - t);
     }

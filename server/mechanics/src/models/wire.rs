@@ -82,7 +82,7 @@ pub fn termination_share(name: &str) -> Option<f64> {
 /// end has fewer than two.
 pub fn clips_needed(diameter: f64) -> f64 {
     // A hair less, so that a size that comes out whole is not rounded up by its last bit.
-    libm::ceil(3.0 * diameter / 0.0254 + 1.0 - 1e-9)
+    f64::ceil(3.0 * diameter / 0.0254 + 1.0 - 1e-9)
 }
 
 /// From one clip to the next, m: six diameters (the same manual).

@@ -388,7 +388,7 @@ impl Problem<'_> {
             .enumerate()
             .map(|(at, (_, parameter))| {
                 let unknown = self.unknowns[at];
-                let error = libm::sqrt(covariance[at][at]) * unknown.scale;
+                let error = f64::sqrt(covariance[at][at]) * unknown.scale;
                 Coefficient {
                     name: parameter.name.to_owned(),
                     title: parameter.title.to_owned(),
@@ -464,7 +464,7 @@ impl Problem<'_> {
                 }
             }
             let stray = 1.0 / (weights[place] * weights[place]);
-            let half = t * libm::sqrt(open + stray);
+            let half = t * f64::sqrt(open + stray);
             predictions.push(Prediction {
                 figure: figure.name.to_owned(),
                 title: figure.title.to_owned(),

@@ -31,7 +31,7 @@ impl Stream {
 
     /// Two independent draws of the standard normal distribution.
     pub fn normal_pair(&mut self) -> (f64, f64) {
-        let radius = libm::sqrt(-2.0 * libm::log(self.share()));
+        let radius = f64::sqrt(-2.0 * libm::log(self.share()));
         let (sine, cosine) = libm::sincos(core::f64::consts::TAU * self.share());
         (radius * cosine, radius * sine)
     }

@@ -198,8 +198,8 @@ fn never_given(search: &Search<'_>, moved: &Parameter, figure: &str) -> String {
 /// whole number of a count, as far as they are few.
 fn places(quantity: Quantity, from: f64, to: f64) -> Vec<f64> {
     if quantity == Quantity::Count {
-        let first = libm::ceil(from);
-        let count = (libm::floor(to) - first).clamp(0.0, 1000.0) as usize;
+        let first = f64::ceil(from);
+        let count = (f64::floor(to) - first).clamp(0.0, 1000.0) as usize;
         return (0..=count).map(|step| first + step as f64).collect();
     }
     let steps = PLACES as f64;

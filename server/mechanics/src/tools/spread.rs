@@ -206,16 +206,8 @@ fn compute_rows(
         for (index, column) in columns {
             state.set(*index, column[draw]);
         }
-        // A technique sets its figures in the same order nearly every time.
-        let mut next = 0;
-        for (name, value) in compute(&state).iter() {
-            let found = (next..descriptions.len())
-                .chain(0..next.min(descriptions.len()))
-                .find(|at| descriptions[*at].name == name);
-            if let Some(at) = found {
-                figures[at][place] = value;
-                next = at + 1;
-            }
+        for (figure, value) in compute(&state).placed(descriptions) {
+            figures[figure][place] = value;
         }
     }
     figures

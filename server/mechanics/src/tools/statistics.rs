@@ -34,7 +34,7 @@ pub(super) fn summary(column: &[f64]) -> Option<Summary> {
     Some(Summary {
         count,
         mean: shift + mean_shift,
-        deviation: libm::sqrt(squares / (count.max(2) - 1) as f64),
+        deviation: f64::sqrt(squares / (count.max(2) - 1) as f64),
         low,
         median,
         high,
@@ -45,7 +45,7 @@ pub(super) fn summary(column: &[f64]) -> Option<Summary> {
 /// American Statistician 50, 1996). Puts the numbers partly in order.
 fn quantile(given: &mut [f64], share: f64) -> f64 {
     let place = share * (given.len() - 1) as f64;
-    let below = libm::floor(place) as usize;
+    let below = f64::floor(place) as usize;
     let (_, low, above) = given.select_nth_unstable_by(below, f64::total_cmp);
     let low = *low;
     let high = above.iter().copied().min_by(f64::total_cmp).unwrap_or(low);

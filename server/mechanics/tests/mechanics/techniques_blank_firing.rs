@@ -364,7 +364,7 @@ fn cases_fly_as_thrown_things_do() {
     let level = assess(&[("ejection_rise", Exact(0.0)), ("port_height", Exact(1.4))]);
     close(
         value(&level, "case_range"),
-        5.0 * libm::sqrt(2.0 * 1.4 / GRAVITY),
+        5.0 * f64::sqrt(2.0 * 1.4 / GRAVITY),
         1e-12,
     );
     // The crew stands a metre to the right of the firer, in the cases' way; to the left they miss them.

@@ -78,7 +78,7 @@ fn a_fall_goes_as_far_as_a_throw() {
     // Thrown level from 1.9 m with no air: t = sqrt(2 h / g) = 0.6225 s, 3.735 m at 6 m/s, down at 6.105
     // m/s. Air takes under a fiftieth of each at these speeds.
     let fall = assess(&[]);
-    let time = libm::sqrt(2.0 * 1.9 / GRAVITY);
+    let time = f64::sqrt(2.0 * 1.9 / GRAVITY);
     close(figure(&fall, "landing_distance").value, 6.0 * time, 0.02);
     close(figure(&fall, "fall_speed").value, GRAVITY * time, 0.02);
     assert!(figure(&fall, "landing_distance").value < 6.0 * time);

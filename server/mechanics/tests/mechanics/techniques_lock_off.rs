@@ -90,7 +90,7 @@ fn shadows_are_what_triangles_say() {
     close(sun::shadow_length(&sun(45.0, 0.0)).unwrap(), 1.0, 1e-12);
     close(
         sun::shadow_length(&sun(30.0, 0.0)).unwrap(),
-        libm::sqrt(3.0),
+        f64::sqrt(3.0),
         1e-12,
     );
     assert_eq!(sun::shadow_length(&sun(-0.1, 0.0)), None);

@@ -57,7 +57,7 @@ fn thirty_metres_at_twenty_degrees() {
     // The window's slow end is the speed that lands at the margin: v^2 = g x / sin 2a.
     close(
         value(&bare, "speed_low"),
-        libm::sqrt(GRAVITY * 11.5 / libm::sin(40.0 * DEGREE)),
+        f64::sqrt(GRAVITY * 11.5 / libm::sin(40.0 * DEGREE)),
         1e-5,
     );
 }
@@ -85,7 +85,7 @@ fn the_face_of_the_landing_is_not_flown_through() {
     // at 3 m. A hair slower meets the face under the edge, however steeply the landing falls away behind it.
     let (x, a) = (18.0, 0.45_f64);
     let rise = 2.5 + x * libm::tan(a) - 3.0;
-    let clears = libm::sqrt(GRAVITY * x * x / (2.0 * libm::cos(a) * libm::cos(a) * rise));
+    let clears = f64::sqrt(GRAVITY * x * x / (2.0 * libm::cos(a) * libm::cos(a) * rise));
     for slope in [0.0, 0.42, 0.87] {
         let at = |speed: f64| {
             assess(&[
@@ -316,7 +316,7 @@ fn a_headwind_carries_it_further_aside() {
         let mut aside = 0.0;
         for _ in 0..(value(&run, "air_time") / step) as usize {
             let air = [v[0] - head, v[1], v[2] - 3.0];
-            let speed = libm::sqrt(air.iter().map(|part| part * part).sum());
+            let speed = f64::sqrt(air.iter().map(|part| part * part).sum());
             let areas = [0.7, 0.7, 1.2];
             let pull = [0, 1, 2].map(|i| -k * areas[i] * speed * air[i]);
             v = [

@@ -48,7 +48,7 @@ fn tipping_is_what_the_static_stability_factor_says() {
     close(value(&pod, "stability_factor"), 1.364, 1e-3);
     // One degree of lean a g takes 0.0175 (0.55 - 0.25) / 0.55 of it (Gillespie, equation 9-6).
     let lean = 1.0 + DEGREE * 0.3 / 0.55;
-    close(value(&pod, "tipping_speed"), 20.03 / libm::sqrt(lean), 1e-3);
+    close(value(&pod, "tipping_speed"), 20.03 / f64::sqrt(lean), 1e-3);
     close(value(&pod, "bend_pull"), 100.0 / 30.0, 1e-12);
     close(
         value(&pod, "rollover_margin"),
@@ -81,7 +81,7 @@ fn the_pod_raises_the_whole() {
     let spread = (1500.0 * 0.0625 + 300.0 * 1.5625) / 1800.0;
     close(
         car_balance::roll_radius(car, pod, 0.0),
-        libm::sqrt(spread),
+        f64::sqrt(spread),
         1e-12,
     );
 }

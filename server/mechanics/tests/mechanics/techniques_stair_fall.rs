@@ -47,7 +47,7 @@ fn energy_along_the_stairs() {
     // No friction and no loss: v^2 = 2 g h for h = 1.8 m, 5.942 m/s (elementary mechanics).
     close(
         BARE.foot_speed().unwrap(),
-        libm::sqrt(2.0 * GRAVITY * 1.8),
+        f64::sqrt(2.0 * GRAVITY * 1.8),
         1e-6,
     );
     close(BARE.foot_speed().unwrap(), 5.942, 1e-4);
@@ -59,7 +59,7 @@ fn energy_along_the_stairs() {
     };
     close(
         rubbed.foot_speed().unwrap(),
-        libm::sqrt(2.0 * GRAVITY * (1.8 - 0.4 * 2.4)),
+        f64::sqrt(2.0 * GRAVITY * (1.8 - 0.4 * 2.4)),
         1e-6,
     );
     // A hoop that rolls has half its energy in turning, so v^2 = g h (any text on mechanics).
@@ -67,7 +67,7 @@ fn energy_along_the_stairs() {
         turning: 1.0,
         ..BARE
     };
-    close(hoop.foot_speed().unwrap(), libm::sqrt(GRAVITY * 1.8), 1e-6);
+    close(hoop.foot_speed().unwrap(), f64::sqrt(GRAVITY * 1.8), 1e-6);
     // A slide with no hit to speak of down a slope of friction equal to its pitch keeps its speed.
     let even = Tumble {
         friction: 0.75,
@@ -90,7 +90,7 @@ fn energy_along_the_stairs() {
         steps: 60.0,
         ..BARE
     };
-    let settled = libm::sqrt(2.0 * GRAVITY * 0.6 * 0.3 / 0.3);
+    let settled = f64::sqrt(2.0 * GRAVITY * 0.6 * 0.3 / 0.3);
     close(long.foot_speed().unwrap(), settled, 1e-6);
 }
 
@@ -251,7 +251,7 @@ fn the_landing() {
         going: 0.3,
         ..BARE
     };
-    close(steep.landing_height(3.0 * libm::sqrt(2.0)), 0.459, 1e-3);
+    close(steep.landing_height(3.0 * f64::sqrt(2.0)), 0.459, 1e-3);
     // v^2 / 2 mu g of what the impulse leaves: 45 degrees, friction 0.5, 5 m/s leaves 1.7678 m/s, 0.3187 m
     // (elementary mechanics, Coulomb's impulse).
     close(steep.landing_speed(5.0, 0.5), 1.7678, 1e-4);

@@ -99,7 +99,7 @@ fn a_strike_keeps_the_turning_about_its_corner() {
     let needed = GRAVITY * (arm - start.height);
     close(CAR.over(&start), 0.5 * inertia * 4.0 / needed, 1e-9);
     // Just short of it, the car falls back; just over it, it lies on its side.
-    let rate = libm::sqrt(2.0 * needed / inertia);
+    let rate = f64::sqrt(2.0 * needed / inertia);
     for (share, quarters) in [(0.99, 0), (1.01, 1)] {
         let start = CAR.on_ramp(0.3, share * rate);
         let roll = CAR.roll(start, |_| {}, |_| {}).unwrap();

@@ -2,7 +2,7 @@
 
 use crate::common::{
     GRAVITY,
-    Given::{Exact, Number, Option},
+    Given::{Exact, Number, Option, Within},
     assess, assess_exactly, close, inputs, plausible, says, value,
 };
 use gagwright_mechanics::{
@@ -259,6 +259,33 @@ fn chances_follow_the_stopping_law_into_its_tail() {
 }
 
 #[test]
+fn a_car_that_slides_back_down_past_its_mark_is_answered() {
+    // Up 6 degrees with a friction of 0.17 its locked wheels do not hold it: it turns, slides back and comes to rest
+    // 13.8 m behind where the hand brake came on, lying across the slope.
+    let mut given: Inputs = plausible("slide-in");
+    let changes = [
+        ("approach_speed", Exact(8.0)),
+        ("slide_speed", Exact(8.0)),
+        ("reaction_time", Exact(0.0)),
+        ("steer_angle", Exact(40.0 * DEGREE)),
+        ("road_rise", Exact(6.0 * DEGREE)),
+        ("wheelbase", Exact(2.7)),
+        ("front_share", Exact(0.6)),
+        ("friction_dry", Within(0.17, 0.02)),
+        ("friction_wet", Within(0.17, 0.02)),
+    ];
+    given.0.extend(inputs(&changes).0);
+    let found = find("slide-in").unwrap().assess(&given).unwrap();
+    let stop = value(&found, "slide_distance");
+    assert!(stop < -13.0, "{stop}");
+    let zone = found.zones.iter().find(|zone| zone.name == "run_off");
+    let Shape::Rectangle { x1, .. } = zone.unwrap().shape else {
+        panic!("{zone:?}");
+    };
+    assert!(x1 > stop && x1 < 20.0, "{x1} m after {stop} m");
+}
+
+#[test]
 fn thrown_bodies_go_as_far_as_searle_says() {
     // Searle, SAE 831622: mu 0.66, 25 m from 15.01 to 17.99 m/s; mu 0.7, 20 m from 13.58 to 16.57 m/s, at
     // 20 degrees 14.05 m/s.
@@ -361,7 +388,7 @@ fn a_car_hit_keeps_its_marks() {
     assert!(value(&slipped, "registration") < 1e-9);
     // Braking 5 m early: v^2 - 2 mu g 5, and the time it takes.
     let early = assess("car-hit", &[("brake_before", Exact(5.0))]);
-    let speed = libm::sqrt(100.0 - 7.0 * GRAVITY);
+    let speed = f64::sqrt(100.0 - 7.0 * GRAVITY);
     close(value(&early, "contact_speed"), speed, 1e-12);
     close(
         value(&early, "contact_time"),

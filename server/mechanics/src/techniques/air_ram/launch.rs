@@ -9,7 +9,7 @@
 
 use crate::{
     models::{
-        GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
+        self, GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
         gas::{self, Reservoir, Valve},
         ode::{self, Accuracy, End, Point},
         peak::Peak,
@@ -48,7 +48,7 @@ pub(super) struct Arm {
 impl Arm {
     /// Length of the cylinder between its pins at an angle.
     pub(super) fn cylinder(&self, angle: f64) -> f64 {
-        libm::hypot(
+        models::hypot(
             self.back - self.pin * libm::cos(angle),
             self.pin * libm::sin(angle) + self.below,
         )
@@ -63,7 +63,7 @@ impl Arm {
     fn at(&self, angle: f64) -> Place {
         let (sine, cosine) = libm::sincos(angle);
         let (along, up) = (self.back - self.pin * cosine, self.pin * sine + self.below);
-        let cylinder = libm::sqrt(along * along + up * up);
+        let cylinder = f64::sqrt(along * along + up * up);
         Place {
             sine,
             cosine,
@@ -189,7 +189,7 @@ impl Setup {
             - self.landing;
         let (along, up) = launch.velocity(self);
         let throw = Throw {
-            speed: libm::hypot(along, up),
+            speed: models::hypot(along, up),
             angle: libm::atan2(up, along),
             height,
             mass: self.mass,

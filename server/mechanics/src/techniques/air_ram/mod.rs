@@ -19,7 +19,7 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation, keep, over_tolerances},
     models::{
-        GRAVITY, STANDARD_ATMOSPHERE,
+        self, GRAVITY, STANDARD_ATMOSPHERE,
         landing::{Catcher, NINETY_NINE, Scatter},
         stopping::{self, Shape},
         tolerance::{self, Axis},
@@ -199,7 +199,7 @@ fn scatter(stated: &Values) -> Option<Scatter> {
     Some(Scatter::turned(
         along,
         stated.number("launch_direction")?,
-        libm::sqrt(sum),
+        f64::sqrt(sum),
         0.5 * stated.tolerance("launch_direction")?,
         drift,
     ))
@@ -280,7 +280,7 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
         return out;
     }
     let (along, up) = launch.velocity(&setup);
-    out.set("launch_speed", libm::hypot(along, up));
+    out.set("launch_speed", models::hypot(along, up));
     out.set("launch_angle", libm::atan2(up, along));
     out.set("push_time", launch.time - launch.first_moved);
     out.set("trigger_time", launch.time);

@@ -105,7 +105,7 @@ fn case_range(values: &Values) -> Option<f64> {
     let speed = values.number("ejection_speed")?;
     let (sin, cos) = libm::sincos(values.number("ejection_rise")?);
     let up = speed * sin;
-    let time = (up + libm::sqrt(up * up + 2.0 * GRAVITY * values.number("port_height")?)) / GRAVITY;
+    let time = (up + f64::sqrt(up * up + 2.0 * GRAVITY * values.number("port_height")?)) / GRAVITY;
     Some(speed * cos * time)
 }
 
@@ -188,7 +188,7 @@ fn heard(out: &mut Computed, values: &Values, found: Option<&sweep::Found>) {
     };
     let shot = firer.max(performer).max(crew) - drop;
     let one = sound::dose(sound::daily_exposure(shot, 1.0), FULL_DOSE);
-    out.set("shots_allowed", libm::floor((1.0 / one).min(MANY_SHOTS)));
+    out.set("shots_allowed", f64::floor((1.0 / one).min(MANY_SHOTS)));
     if let (Some(rounds), Some(takes)) = (values.number("rounds_per_take"), values.number("takes"))
     {
         let daily = sound::daily_exposure(shot, rounds * takes);

@@ -1,7 +1,7 @@
 //! The sweep of the muzzle as geometry: where it points at sampled moments, and how near, how far off its line
 //! and how loud that is for each person. Knows no check and no limit.
 
-use crate::reading::Values;
+use crate::{models, reading::Values};
 
 /// Shown for the nearest person ahead when nobody ever is, m: further than any two places here.
 pub(super) const NOBODY: f64 = 300.0;
@@ -137,7 +137,7 @@ impl Sweep {
 
     fn sampled(&self) -> Vec<f64> {
         let turn = (self.aim.1 - self.aim.0).abs();
-        let longest = 1.0 / libm::ceil(turn / AIM_STEP).max(FEWEST as f64);
+        let longest = 1.0 / f64::ceil(turn / AIM_STEP).max(FEWEST as f64);
         let mut shares = Vec::with_capacity(2 * FEWEST);
         let mut share = 0.0;
         // Less than one, so that rounding adds no last sample.
@@ -146,7 +146,7 @@ impl Sweep {
             let muzzle = self.muzzle(share);
             let mut step = longest;
             for person in self.people.iter().flatten() {
-                let moved = libm::hypot(
+                let moved = models::hypot(
                     person.to[0] - person.from[0] - self.travel[0],
                     person.to[1] - person.from[1] - self.travel[1],
                 );
@@ -343,5 +343,5 @@ fn apart(from: Place, to: Place) -> (Place, f64) {
 
 /// These lengths neither overflow nor vanish squared.
 fn length(way: Place) -> f64 {
-    libm::sqrt(way[0] * way[0] + way[1] * way[1])
+    f64::sqrt(way[0] * way[0] + way[1] * way[1])
 }

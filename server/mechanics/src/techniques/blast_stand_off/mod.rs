@@ -13,7 +13,7 @@ use core::cell::RefCell;
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation, keep},
-    models::sound,
+    models::{self, sound},
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
@@ -104,7 +104,7 @@ fn from_debris(place: [f64; 2], drift: [f64; 2]) -> f64 {
     } else {
         0.0
     };
-    libm::hypot(place[0] - share * drift[0], place[1] - share * drift[1])
+    models::hypot(place[0] - share * drift[0], place[1] - share * drift[1])
 }
 
 /// Chances found already: most tolerances move nothing of the run, and a chance is a sum over many speeds.
@@ -165,7 +165,7 @@ fn compute(values: &Values, known: &Known) -> Computed {
     if let Some(speed) = values.number("air_temperature").map(sound::speed) {
         out.set_if(
             "sound_delay_crew",
-            crew.map(|crew| libm::hypot(crew[0], crew[1]) / speed),
+            crew.map(|crew| models::hypot(crew[0], crew[1]) / speed),
         );
         out.set_if(
             "sound_delay",

@@ -9,6 +9,7 @@ use super::{
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
+    models,
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -98,7 +99,7 @@ pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
             circle(0.0, 0.0, radius),
             "The licensed operator expects debris here; nobody without a shield but the runner.",
         );
-        if let Some([x, y]) = drift(values).filter(|[x, y]| libm::hypot(*x, *y) > 0.1) {
+        if let Some([x, y]) = drift(values).filter(|[x, y]| models::hypot(*x, *y) > 0.1) {
             zone(
                 "debris_downwind",
                 "Light debris, carried by the wind",
@@ -227,7 +228,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
             format!(
                 "This wind carries light debris {} and smoke {} before they are gone; look again at both when it \
                  turns or rises.",
-                length(libm::hypot(carried[0], carried[1])),
+                length(models::hypot(carried[0], carried[1])),
                 length(plume.reach)
             ),
         );

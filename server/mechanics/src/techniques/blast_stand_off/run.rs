@@ -5,6 +5,7 @@ use std::sync::LazyLock;
 
 use crate::{
     models::{
+        self,
         spread::{normal_inside, normal_inside_each},
         sprint::{Passing, Sprint, chord},
     },
@@ -74,7 +75,7 @@ impl Scene {
         let start = [number("start_along")?, number("start_across")?];
         let end = [number("end_along")?, number("end_across")?];
         let (along, across) = (end[0] - start[0], end[1] - start[1]);
-        let length = libm::hypot(along, across);
+        let length = models::hypot(along, across);
         let direction = if length > 0.0 {
             [along / length, across / length]
         } else {
@@ -130,14 +131,14 @@ impl Scene {
     /// How far the firing varies against the runner's setting off. A mark takes the runner's own reaction out.
     fn deviation(&self) -> f64 {
         match self.cue {
-            Cue::Clock(_) => libm::hypot(self.fire_deviation, self.reaction_deviation),
+            Cue::Clock(_) => models::hypot(self.fire_deviation, self.reaction_deviation),
             Cue::Mark(_) => self.fire_deviation,
         }
     }
 
     /// Distance from the effect at a place on the run.
     pub fn distance(&self, place: f64) -> f64 {
-        libm::hypot(
+        models::hypot(
             self.start[0] + self.direction[0] * place,
             self.start[1] + self.direction[1] * place,
         )
@@ -174,7 +175,7 @@ impl Scene {
             Some(sprint.place(self.fired(&sprint)?))
         };
         let speed = 0.5 * (at(1.0)? - at(-1.0)?);
-        Some(libm::hypot(timing, speed))
+        Some(models::hypot(timing, speed))
     }
 
     fn at_speed(&self, deviations: f64) -> Sprint {
@@ -267,7 +268,7 @@ impl Plume {
 
     /// From a place to the nearest smoke; 0 inside it.
     pub fn clearance(&self, place: [f64; 2]) -> f64 {
-        let far = libm::hypot(place[0], place[1]);
+        let far = models::hypot(place[0], place[1]);
         let (sin, cos) = libm::sincos(self.towards);
         let (along, across) = (
             place[0] * cos + place[1] * sin,
@@ -280,6 +281,6 @@ impl Plume {
         // To the wedge's edge, which is a straight piece as long as the reach.
         let along_edge = (far * libm::cos(off)).clamp(0.0, self.reach);
         let edge = [far * libm::cos(off) - along_edge, far * libm::sin(off)];
-        libm::hypot(edge[0], edge[1])
+        models::hypot(edge[0], edge[1])
     }
 }

@@ -10,7 +10,7 @@ mod tables;
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
-    models::{GRAVITY, gimbal::Rotor},
+    models::{self, GRAVITY, gimbal::Rotor},
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
@@ -159,7 +159,7 @@ fn compute(values: &Values) -> Computed {
         out.set("stop_angle", stop.angle);
         out.set(
             "head_stopping",
-            libm::hypot(setup.head_down(head), stop.hardest * head),
+            models::hypot(setup.head_down(head), stop.hardest * head),
         );
     }
     if let (Some(spin), Some(stop), Some(time), Some(borne)) =
@@ -173,7 +173,7 @@ fn compute(values: &Values) -> Computed {
     };
     // The offset's own inertia force, with the hardest change of rate that drive or brake can make.
     let change = (drive.max(brake) + rotor.friction + rotor.offset_torque()) / rotor.inertia;
-    let swing = rotor.unbalance * libm::hypot(square, change);
+    let swing = rotor.unbalance * models::hypot(square, change);
     if let Some(share) = number("prong_share") {
         let load = share * (setup.mass * GRAVITY + swing);
         out.set("prong_load", load);
@@ -185,7 +185,7 @@ fn compute(values: &Values) -> Computed {
         number("tipping_edge"),
     ) {
         // The torque reaches the stand through drive or brake; gravity on the offset is part of it.
-        let over = swing * libm::hypot(height, edge) + drive.max(brake);
+        let over = swing * models::hypot(height, edge) + drive.max(brake);
         out.set("overturning", over);
         out.set(
             "tipping_factor",

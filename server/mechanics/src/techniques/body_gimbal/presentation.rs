@@ -4,7 +4,7 @@ use super::{Setup, checks::NEEDED};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
-    models::GRAVITY,
+    models::{self, GRAVITY},
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -21,7 +21,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
         // Upright at 0, head down at half a turn: along the body, towards the feet's side.
         let along = square * head - GRAVITY * libm::cos(angle);
         let across = GRAVITY * libm::sin(angle);
-        turn.push(angle, [along, libm::hypot(along, across)]);
+        turn.push(angle, [along, models::hypot(along, across)]);
     }
     let mut traces = vec![turn.trace(
         "turn",

@@ -116,7 +116,7 @@ fn compute(values: &Values) -> Computed {
         let apart = (contact - moves) * rate;
         out.set("registration", (apart - slipped).abs());
         out.guide("apart", apart - slipped);
-        out.set("slip_needed", libm::round(apart));
+        out.set("slip_needed", f64::round(apart));
     }
     let speed = car.as_ref().and_then(Car::contact_speed);
     out.set_if("contact_speed", speed);

@@ -40,7 +40,7 @@ impl Car {
     pub fn contact_speed(&self) -> Option<f64> {
         let braked = (self.run_in - self.locks).max(0.0);
         let square = self.speed * self.speed - 2.0 * self.slowing * braked;
-        (square > 0.0).then(|| libm::sqrt(square))
+        (square > 0.0).then(|| f64::sqrt(square))
     }
 
     pub fn contact_time(&self) -> Option<f64> {

@@ -14,7 +14,7 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation, keep},
     models::{
-        GRAVITY,
+        self, GRAVITY,
         tether::{self, Absorber, Legs, Outcome, Tether},
         tolerance::{self, Axis},
     },
@@ -243,7 +243,7 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
         let last = swept.outcome.last;
         out.set("landing_place", last.along);
         out.set("landing_time", last.time);
-        out.set("landing_speed", libm::hypot(last.speed, last.fall_speed));
+        out.set("landing_speed", models::hypot(last.speed, last.fall_speed));
         if let Some((ahead, behind)) = values.number("pad_ahead").zip(values.number("pad_behind")) {
             out.set("pad_margin", (ahead - last.along).min(behind + last.along));
         }

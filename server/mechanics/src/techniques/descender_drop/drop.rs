@@ -220,7 +220,7 @@ fn expected_felt(setup: &Setup, moment: &Moment) -> f64 {
     } else {
         1.0
     };
-    GRAVITY + share * (setup.emergency + libm::sqrt(off * off + rate * rate))
+    GRAVITY + share * (setup.emergency + f64::sqrt(off * off + rate * rate))
 }
 
 /// The pieces of an emergency stop at a speed and length.

@@ -24,7 +24,7 @@ impl Change {
                 hold: speed / acceleration - ramp,
             }
         } else {
-            let ramp = libm::sqrt(speed * ramp / acceleration);
+            let ramp = f64::sqrt(speed * ramp / acceleration);
             Change {
                 acceleration: speed / ramp,
                 ramp,

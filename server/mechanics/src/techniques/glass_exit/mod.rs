@@ -12,7 +12,7 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
     models::{
-        GRAVITY, fall,
+        self, GRAVITY, fall,
         glass::{self, Meeting},
         head_pulse,
         stopping::{self, Shape},
@@ -84,7 +84,7 @@ fn meeting(values: &Values) -> Option<Meeting> {
         speed: values.number("run_speed")?,
         speed_deviation: values.number("speed_deviation")?,
         delay: values.number("reaction_time")? + values.number("firing_delay")?,
-        delay_deviation: libm::hypot(
+        delay_deviation: models::hypot(
             values.number("reaction_deviation")?,
             values.number("firing_deviation")?,
         ),
@@ -96,9 +96,9 @@ fn crack_distance(values: &Values) -> Option<f64> {
     let width = values.number("pane_width")?;
     let height = values.number("pane_height")?;
     Some(match values.choice("charge_place")? {
-        "corner" => libm::hypot(width, height),
-        "edge" => libm::hypot(0.5 * width, height),
-        _ => 0.5 * libm::hypot(width, height),
+        "corner" => models::hypot(width, height),
+        "edge" => models::hypot(0.5 * width, height),
+        _ => 0.5 * models::hypot(width, height),
     })
 }
 

@@ -7,6 +7,7 @@ use super::{
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
+    models,
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -32,9 +33,9 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     }
     let mut leads = Recorder::new();
     // Six deviations of the lead, to first order, to each side hold all of it that can be seen.
-    let rough = libm::hypot(
+    let rough = models::hypot(
         meeting.delay_deviation,
-        libm::hypot(
+        models::hypot(
             meeting.distance_deviation,
             contact * meeting.speed_deviation,
         ) / meeting.speed,

@@ -11,7 +11,7 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
     models::{
-        GRAVITY, atmosphere, head,
+        self, GRAVITY, atmosphere, head,
         landing::{Catcher, NINETY_NINE, Scatter},
         stopping::{self, Shape, Stop},
         tolerance::{self, Axis},
@@ -169,7 +169,7 @@ fn scatter(stated: &Values) -> Option<Scatter> {
     Some(Scatter::turned(
         middle.distance,
         stated.number("exit_direction")?,
-        libm::hypot(speed, angle),
+        models::hypot(speed, angle),
         0.5 * stated.tolerance("exit_direction")?,
         drift,
     ))

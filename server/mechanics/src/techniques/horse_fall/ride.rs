@@ -2,7 +2,7 @@
 
 use crate::{
     models::{
-        GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
+        self, GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
         dragging::{self, Pull},
         stopping::{self, Shape, Stop},
         tolerance::Axis,
@@ -59,7 +59,7 @@ impl Fall {
         let (horse_run, rest_gap) = if falls {
             let run = dragging::slide(speed, HORSE_FRICTION);
             let ahead = landing.distance + slide - run;
-            (run, libm::hypot(ahead, aside) - LYING)
+            (run, models::hypot(ahead, aside) - LYING)
         } else {
             let braking = n("horse_braking")?;
             let run = speed * n("horse_reaction")? + speed * speed / (2.0 * braking);
@@ -113,7 +113,7 @@ pub(super) fn scatter(stated: &Values, moved: &Values, landing: &Landing) -> Opt
     let speed = 0.5 * stated.tolerance("ride_speed")? * landing.time;
     let turn = landing.distance * libm::tan(0.5 * n("direction_scatter")?);
     let push = 0.5 * stated.tolerance("side_speed")? * landing.time;
-    Some([libm::hypot(cue, speed), libm::hypot(turn, push)])
+    Some([models::hypot(cue, speed), models::hypot(turn, push)])
 }
 
 /// A drag behind the horse.

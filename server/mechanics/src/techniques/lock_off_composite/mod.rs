@@ -12,7 +12,7 @@ mod tables;
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Ends, Evaluation, over_tolerances_and},
-    models::{registration::Change, sun},
+    models::{self, registration::Change, sun},
     reading::Values,
     technique::{AssessError, Computation, FigureDescription, Parameter, Technique},
 };
@@ -168,7 +168,7 @@ fn compute(values: &Values) -> Computed {
         );
         // Growing about the middle moves a corner by its own distance from there, near or far.
         let [x, y] = plates.half;
-        out.set("focal_part", libm::hypot(x, y) * change.zoom.abs());
+        out.set("focal_part", models::hypot(x, y) * change.zoom.abs());
     }
     if let Some(shadows) = Shadows::read(values) {
         out.set("sun_first", shadows.first.seen);

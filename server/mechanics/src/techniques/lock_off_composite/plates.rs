@@ -2,7 +2,7 @@
 
 use crate::{
     models::{
-        camera,
+        self, camera,
         registration::{self, Change, Pair},
         sun::{self, Moment, Sun},
     },
@@ -57,14 +57,14 @@ impl Plates {
 
     /// The furthest that any of those points moves, near or far.
     pub fn worst(&self, change: &Change) -> Option<f64> {
-        let far = |(from, to): &Pair| libm::hypot(to[0] - from[0], to[1] - from[1]);
+        let far = |(from, to): &Pair| models::hypot(to[0] - from[0], to[1] - from[1]);
         Some(self.pairs(change)?.iter().map(far).fold(0.0, f64::max))
     }
 
     /// The move of one point of the middle row, `across` from the middle.
     pub fn drift_at(&self, across: f64, depth: f64) -> Option<f64> {
         let to = registration::moved(&self.change, self.focal, [across, 0.0], depth)?;
-        Some(libm::hypot(to[0] - across, to[1]))
+        Some(models::hypot(to[0] - across, to[1]))
     }
 
     pub fn left_after_alignment(&self) -> Option<f64> {
@@ -76,7 +76,7 @@ impl Plates {
     /// How much further the nearest thing moves than the furthest, by the pupil's shift across and up.
     pub fn parallax(&self) -> f64 {
         let [x, y, _] = self.change.shift;
-        self.focal * libm::hypot(x, y) * (1.0 / self.near - 1.0 / self.far)
+        self.focal * models::hypot(x, y) * (1.0 / self.near - 1.0 / self.far)
     }
 }
 
@@ -142,7 +142,7 @@ impl Shadows {
     /// How far the tip of the shadow moves, m.
     pub fn tip(&self) -> Option<f64> {
         let (a, b) = (sun::shadow(&self.first)?, sun::shadow(&self.last)?);
-        Some(self.height * libm::hypot(b[0] - a[0], b[1] - a[1]))
+        Some(self.height * models::hypot(b[0] - a[0], b[1] - a[1]))
     }
 
     /// Change of direct sunlight, in stops.

@@ -2,7 +2,7 @@
 
 use crate::{
     models::{
-        GRAVITY, atmosphere,
+        self, GRAVITY, atmosphere,
         trajectory::{self, Landing, Throw, Watch},
     },
     reading::Values,
@@ -158,7 +158,7 @@ impl Jump {
             throw.speed = speed;
             self.height_over(&throw, along, target)
         };
-        let mut before = libm::sqrt(GRAVITY * along * along / room);
+        let mut before = f64::sqrt(GRAVITY * along * along / room);
         let mut at_before = over(before)?;
         // The first step by the slope without drag, the others by secants.
         let slope = GRAVITY * along * along / (c * c * before * before * before);
@@ -254,7 +254,7 @@ pub(super) fn scatter(stated: &Values) -> Option<Scatter> {
     }
     Some(Scatter {
         along,
-        deviation: libm::sqrt(sum),
+        deviation: f64::sqrt(sum),
     })
 }
 
@@ -263,7 +263,7 @@ pub(super) fn scatter(stated: &Values) -> Option<Scatter> {
 /// makes of it.
 pub(super) fn drift(throw: &Throw, side_area: f64, wind: f64, time: f64) -> f64 {
     let through = throw.speed * libm::cos(throw.angle) - throw.wind;
-    let speed = libm::hypot(throw.speed.max(through), wind);
+    let speed = models::hypot(throw.speed.max(through), wind);
     let rate = 0.5 * throw.density * side_area / throw.mass * speed;
     if rate * time < 1e-9 {
         return 0.0;

@@ -2,7 +2,10 @@
 //! the distance over a cue is a valley, and its bottom may lie in between.
 
 use super::scene::{Scene, Walk};
-use crate::{models::camera::Plan, reading::Values};
+use crate::{
+    models::{self, camera::Plan},
+    reading::Values,
+};
 
 /// The most time between two looks, s, and how often the best place is looked at again ten times closer.
 const LOOK: f64 = 0.05;
@@ -38,7 +41,7 @@ pub(super) fn least(values: &Values) -> Option<f64> {
     let end = ends("shot_length")?.1;
     let room = |time: f64| between(&actor, &double, time) - width;
     let (mut from, mut to) = (0.0, end);
-    let mut parts = libm::ceil(end / LOOK).max(1.0);
+    let mut parts = f64::ceil(end / LOOK).max(1.0);
     let mut least = f64::INFINITY;
     for _ in 0..=CLOSER {
         let step = (to - from) / parts;
@@ -156,7 +159,7 @@ fn between(a: &Loose, b: &Loose, time: f64) -> f64 {
     let distance = |(s, t): (f64, f64)| {
         let (s, t) = (a0 + (a1 - a0) * s, b0 + (b1 - b0) * t);
         let apart = minus(b.at(t), a.at(s));
-        let far = libm::hypot(apart[0], apart[1]);
+        let far = models::hypot(apart[0], apart[1]);
         if far <= 0.0 {
             return 0.0;
         }

@@ -4,7 +4,10 @@
 use core::cell::OnceCell;
 
 use crate::{
-    models::camera::{self, Body, Occluder, Plan, Sight},
+    models::{
+        self,
+        camera::{self, Body, Occluder, Plan, Sight},
+    },
     reading::Values,
 };
 
@@ -29,7 +32,7 @@ impl Walk {
             speed,
             cue,
             height,
-            length: libm::hypot(to[0] - from[0], to[1] - from[1]),
+            length: models::hypot(to[0] - from[0], to[1] - from[1]),
         }
     }
 
@@ -291,7 +294,7 @@ impl Scene {
                 0.0
             };
             let near = [a[0] + along[0] * share, a[1] + along[1] * share];
-            least = least.min(libm::hypot(near[0], near[1]));
+            least = least.min(models::hypot(near[0], near[1]));
         }
         least - 2.0 * self.radius
     }

@@ -146,7 +146,7 @@ fn tipping(values: &Values, rig: &Rig, out: &mut Computed) {
     };
     let tips = GRAVITY * car_balance::on_bank(level, fall);
     out.set("tipping_pull", tips);
-    out.set("tipping_speed", libm::sqrt((tips * radius).max(0.0)));
+    out.set("tipping_speed", f64::sqrt((tips * radius).max(0.0)));
     if let Some(speed) = values.number("bend_speed") {
         let pull = speed * speed / radius;
         out.set("bend_pull", pull);

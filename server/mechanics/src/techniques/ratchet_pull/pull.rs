@@ -94,7 +94,7 @@ impl Setup {
     /// purchase on the other, by their reduced mass.
     fn damping(&self) -> f64 {
         let reduced = 1.0 / (1.0 / self.mass + self.purchase * self.purchase / self.moving_mass);
-        2.0 * LINE_DAMPING * libm::sqrt(self.stiffness * reduced)
+        2.0 * LINE_DAMPING * f64::sqrt(self.stiffness * reduced)
     }
 
     /// What holds the body back along the line: the part of its weight against the pull.

@@ -11,7 +11,7 @@ mod tables;
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
-    models::slide,
+    models::{self, slide},
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
 };
@@ -143,7 +143,7 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
             // It swings out further than it rests; and however it lies, it reaches no further than half its
             // diagonal from its middle.
             size.map(|(length, width)| {
-                dry.furthest_aside.max(wet.furthest_aside) + 0.5 * libm::hypot(length, width)
+                dry.furthest_aside.max(wet.furthest_aside) + 0.5 * models::hypot(length, width)
             }),
         );
     }

@@ -7,6 +7,7 @@ use super::{
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
+    models,
     plotting::Recorder,
     reading::Values,
     units::{Quantity, say},
@@ -58,7 +59,7 @@ fn run_off(values: &Values) -> Option<(f64, bool)> {
         let scatter: Scatter = run::scatter(values, surface)?;
         let end = scatter.beyond_which(ONE_IN_A_MILLION, size);
         ends &= end.is_some();
-        most = most.max(end.unwrap_or_else(|| scatter.furthest() + libm::hypot(size.0, size.1)));
+        most = most.max(end.unwrap_or_else(|| scatter.furthest() + models::hypot(size.0, size.1)));
     }
     Some((most, ends))
 }

@@ -197,7 +197,7 @@ impl Scatter {
         let nose = |run: &Option<(f64, f64)>| {
             run.map(|(along, heading)| {
                 let ahead = slide::half_extent(length, width, heading);
-                (along + ahead, self.rest * along / self.along)
+                (along + ahead, self.rest * (along / self.along).abs())
             })
         };
         // Frictions lower than the lowest are counted as reaching.
@@ -249,14 +249,15 @@ impl Scatter {
     /// Where the car's nose comes in no more than that share of runs; none when more of them never stop.
     pub fn beyond_which(&self, share: f64, size: (f64, f64)) -> Option<f64> {
         let mut low = self.along;
-        let mut high = self.along + FIRST_LOOK;
-        while self.reaches(high, size) > share {
-            if high > FURTHEST_LOOK {
+        let mut look = FIRST_LOOK;
+        while self.reaches(self.along + look, size) > share {
+            if look > FURTHEST_LOOK {
                 return None;
             }
-            low = high;
-            high *= 2.0;
+            low = self.along + look;
+            look *= 2.0;
         }
+        let mut high = self.along + look;
         while high - low > 0.01 {
             let middle = 0.5 * (low + high);
             if self.reaches(middle, size) > share {
@@ -275,7 +276,8 @@ impl Scatter {
     }
 }
 
-/// Where the search for the end of the runs begins and where it gives up, m.
+/// How far past the stop the search for the end of the runs begins, and from where it gives up, m. A car may stop
+/// behind the brake mark, where it slid back down, so this is no place.
 const FIRST_LOOK: f64 = 10.0;
 const FURTHEST_LOOK: f64 = 5000.0;
 
@@ -332,8 +334,8 @@ pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
         .collect();
     Some(Scatter {
         along: middle.along,
-        deviation: libm::sqrt(sum),
-        rest: libm::sqrt(rest),
+        deviation: f64::sqrt(sum),
+        rest: f64::sqrt(rest),
         by_friction,
     })
 }

@@ -12,7 +12,7 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
     models::{
-        GRAVITY, head_pulse,
+        self, GRAVITY, head_pulse,
         stair::Tumble,
         stopping::{self, Shape, Stop},
     },
@@ -90,7 +90,7 @@ fn tumble(values: &Values) -> Option<Tumble> {
         let arm = n("gyration")? * 2.0 * core::f64::consts::PI / turn;
         (turn / n("hits_per_turn")?, arm * arm)
     } else {
-        (libm::hypot(rise, going), 0.0)
+        (models::hypot(rise, going), 0.0)
     };
     Some(Tumble {
         rise,
@@ -116,10 +116,7 @@ fn compute(values: &Values) -> Computed {
         let fastest = foot.max(tumble.start_speed).max(tumble.first_speed());
         out.set("foot_speed", foot);
         out.set("top_speed", fastest);
-        out.set(
-            "settled_speed",
-            libm::sqrt(tumble.settled_square().max(0.0)),
-        );
+        out.set("settled_speed", f64::sqrt(tumble.settled_square().max(0.0)));
         head(values, &tumble, fastest, &mut out);
         hits(values, &tumble, fastest, &mut out);
         out.set("hits", tumble.contacts());
@@ -159,7 +156,7 @@ fn head(values: &Values, tumble: &Tumble, fastest: f64, out: &mut Computed) {
         return;
     };
     let along = into * fastest;
-    let speed = libm::sqrt(along * along + 2.0 * GRAVITY * tumble.rise);
+    let speed = f64::sqrt(along * along + 2.0 * GRAVITY * tumble.rise);
     out.set("head_speed", speed);
     let stop = |padding: f64| -> Stop {
         stopping::stop(speed, give + usable * (worn + padding), Shape::HalfSine)

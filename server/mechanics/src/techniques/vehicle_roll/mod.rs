@@ -12,6 +12,7 @@ use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
     models::{
+        self,
         pool_fire::{self, DIESEL, ETHANOL, PETROL},
         stopping::{self, Shape},
     },
@@ -141,7 +142,7 @@ fn rolled(values: &Values, setup: &Setup, rolls: &Rolls, out: &mut Computed) {
             && let (Some(length), Some(veer)) = (number("car_length"), number("veer"))
         {
             // However it lies, it reaches no further than half its length and half its height.
-            let half = 0.5 * libm::hypot(length, setup.outline.roof_height);
+            let half = 0.5 * models::hypot(length, setup.outline.roof_height);
             // Its middle is up to half its length past the ramp's end as its last wheels leave it.
             out.set("rest_reach", along.rests + 0.5 * length + half);
             out.set(

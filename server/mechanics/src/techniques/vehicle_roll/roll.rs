@@ -5,7 +5,7 @@ use core::cell::RefCell;
 use crate::{
     evaluation::keep,
     models::{
-        GRAVITY,
+        self, GRAVITY,
         stopping::{self, Shape},
         tolerance::{self, Axis},
         tumble::{Outline, State, Tumble},
@@ -83,7 +83,7 @@ impl Setup {
             |strike| {
                 if strike.is_roof() {
                     let (side, head) = strike.change(0.0, 0.0);
-                    let change = libm::hypot(side, head);
+                    let change = models::hypot(side, head);
                     roof = Some(roof.map_or(change, |most| most.max(change)));
                 }
                 let Some((aside, above)) = self.seat else {
@@ -119,7 +119,7 @@ fn ramp(values: &Values, outline: &Outline, speed: f64) -> Option<(State, f64)> 
     if left <= 0.0 {
         return None;
     }
-    let speed = libm::sqrt(left / (1.0 + inertia * turn * turn));
+    let speed = f64::sqrt(left / (1.0 + inertia * turn * turn));
     Some((outline.on_ramp(angle, turn * speed), speed))
 }
 
@@ -136,7 +136,7 @@ const SAMPLES: usize = 17;
 
 impl Strike {
     pub fn change(&self) -> f64 {
-        libm::hypot(self.side, self.head)
+        models::hypot(self.side, self.head)
     }
 
     /// Mean across the seat, m/s2.

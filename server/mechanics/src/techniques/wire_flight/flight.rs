@@ -91,7 +91,7 @@ impl Ramp {
         let height = values.number("lift_height")?;
         let speed = values.number("lift_speed")?;
         let acceleration = values.number("lift_acceleration")?;
-        let reached = speed.min(libm::sqrt(height * acceleration));
+        let reached = speed.min(f64::sqrt(height * acceleration));
         let ramp = reached / acceleration;
         let cruise = if reached > 0.0 {
             ((height - reached * ramp) / reached).max(0.0)
@@ -129,7 +129,7 @@ pub(super) fn period(pendulum: &Pendulum) -> f64 {
     let (mut a, mut b) = (1.0, libm::cos(0.5 * pendulum.release_angle));
     // Each round doubles the digits; eight are more than a double holds.
     for _ in 0..8 {
-        (a, b) = (0.5 * (a + b), libm::sqrt(a * b));
+        (a, b) = (0.5 * (a + b), f64::sqrt(a * b));
     }
     pendulum.small_period() / a
 }

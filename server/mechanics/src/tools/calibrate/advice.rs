@@ -154,7 +154,7 @@ impl Problem<'_> {
 
 /// The same directions with every coefficient counting alike.
 fn correlated(normal: &Matrix) -> Matrix {
-    let size = |at: usize| libm::sqrt(normal[at][at]);
+    let size = |at: usize| f64::sqrt(normal[at][at]);
     let count = normal.len();
     (0..count)
         .map(|i| {

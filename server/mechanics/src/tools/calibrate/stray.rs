@@ -52,7 +52,7 @@ impl Problem<'_> {
             size = size.max(value);
             let whole = |scale: f64| {
                 let scaled = value * scale;
-                (scaled - libm::round(scaled)).abs() <= 1e-9 * scaled.max(1.0)
+                (scaled - f64::round(scaled)).abs() <= 1e-9 * scaled.max(1.0)
             };
             while digits < 6 && !whole(libm::pow(10.0, f64::from(digits))) {
                 digits += 1;
@@ -79,7 +79,7 @@ impl Problem<'_> {
             .map(|(one, weight)| {
                 let count = self.of(one.figure.name).count() as f64;
                 let moved = self.of(one.figure.name).map(|at| squares(&rows[at]));
-                let moved = libm::sqrt(moved.sum::<f64>() / count);
+                let moved = f64::sqrt(moved.sum::<f64>() / count);
                 let size = 1.0 / weight;
                 if moved > 1e-6 * size { moved } else { size }
             })
@@ -116,7 +116,7 @@ impl Problem<'_> {
         Ok(known
             .map(|((seen, own), size)| {
                 let leaned = (LEANING * together + seen * own) / (LEANING + seen);
-                1.0 / (size * libm::sqrt(own.max(leaned)))
+                1.0 / (size * f64::sqrt(own.max(leaned)))
             })
             .collect())
     }
@@ -128,7 +128,7 @@ impl Problem<'_> {
             .iter()
             .zip(&self.measured)
             .map(|(row, one)| {
-                let times = libm::sqrt(self.readings(one.shot) as f64);
+                let times = f64::sqrt(self.readings(one.shot) as f64);
                 // What a reading of one deviation more moves the coefficients by.
                 (0..count)
                     .map(|i| {
