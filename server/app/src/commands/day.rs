@@ -30,14 +30,13 @@ pub fn log_reading(
     let mut problems = Problems::default();
     let (least, most) = new.kind.range();
     problems.number("/value", new.value, least, most, new.kind.unit());
-    problems.not_in_future("/at", new.at, now);
     problems.text("/place", &new.place, SHORT);
     problems.finish()?;
     let reading = Reading {
         id: new.id,
         kind: new.kind,
         value: new.value,
-        at: new.at,
+        at: new.at.min(now),
         by: actor.person,
         place: new.place,
     };
@@ -47,7 +46,7 @@ pub fn log_reading(
         .fact("reading", json!(reading.id))
         .fact("kind", json!(reading.kind))
         .fact("value", json!(reading.value))
-        .fact("read_at", json!(reading.at))
+        .happened("read_at", new.at)
         .personal(json!({ "place": reading.place }), entropy)
         .append(conn)?;
     gagwright_store::readings::insert(conn, actor.production, Some(gag), &reading, leaf)?;
@@ -112,7 +111,7 @@ pub fn log_run(
         .fact("run", json!(run.id))
         .fact("rung", json!(run.rung))
         .fact("good", json!(run.good))
-        .fact("run_at", json!(run.at))
+        .happened("run_at", new.at)
         .fact("revision", json!(plan.revision))
         .fact("facets", json!(run.facets))
         .personal(json!({ "note": run.note }), entropy)

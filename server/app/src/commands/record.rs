@@ -20,6 +20,9 @@ impl From<StoreError> for CommandError {
 /// A leaf being made ready.
 pub(crate) struct Leaf(NewEntry);
 
+/// A clock ahead by less is as good as right, s.
+const CLOCK_SLACK_S: i64 = 60;
+
 impl Leaf {
     /// A leaf for the actor's production. Commands that may run without an actor use
     /// [`Leaf::for_production`].
@@ -60,6 +63,18 @@ impl Leaf {
     pub(crate) fn fact(mut self, name: &str, value: Value) -> Self {
         self.0.facts.insert(name.into(), value);
         self
+    }
+
+    /// When it happened by the device's clock, which may be wrong: taken as of its arrival at the latest, and how far
+    /// the clock was ahead is kept beside it.
+    pub(crate) fn happened(mut self, name: &str, told: Timestamp) -> Self {
+        let ahead = told.as_second() - self.0.at.as_second();
+        if ahead >= CLOCK_SLACK_S {
+            let ahead = json!(ahead);
+            self.0.facts.insert("clock_ahead_s".into(), ahead);
+        }
+        let at = told.min(self.0.at);
+        self.fact(name, json!(at))
     }
 
     /// What the actor said in their own words and what else may not stand in the clear, as the part

@@ -274,6 +274,74 @@ fn a_debrief_is_kept_once_and_says_what_was_used() {
 }
 
 #[test]
+fn what_a_clock_that_is_ahead_tells_is_taken_as_of_its_arrival() {
+    let world = World::new();
+    let (gag, performer) = scene(&world);
+    let begun = gagwright::clock::now();
+    let ahead = json!(begun + jiff::SignedDuration::from_hours(2));
+    let logged = [
+        (
+            "readings",
+            "at",
+            "read_at",
+            json!({ "kind": "wind", "value": 3.0, "place": "mast" }),
+        ),
+        (
+            "briefings",
+            "at",
+            "at",
+            json!({ "day": today(), "place": "Silo yard", "revision": 2, "attended": [performer] }),
+        ),
+        (
+            "debriefs",
+            "at",
+            "at",
+            json!({
+                "day": today(), "place": "Silo yard", "revision": 2, "led_by": performer,
+                "attended": [performer], "as_planned": "All of it", "used": [],
+            }),
+        ),
+    ];
+    for (path, field, fact, mut body) in logged {
+        body["id"] = json!(Uuid::now_v7());
+        body[field] = ahead.clone();
+        let path = format!("/gags/{gag}/{path}");
+        let kept = post(&world, &world.coordinator, &path, &body).expect(201);
+        let at: jiff::Timestamp = kept[field].as_str().unwrap().parse().unwrap();
+        assert!(begun <= at && at <= gagwright::clock::now(), "{path}: {at}");
+        // The trail has both: when it is taken to have been, and how wrong the clock was.
+        let trail = world
+            .call("GET", &world.at("/trail?limit=1"))
+            .send()
+            .expect(200);
+        let facts = &trail["items"][0]["entry"]["facts"];
+        assert_eq!(facts[fact], kept[field], "{path}");
+        let off = facts["clock_ahead_s"].as_i64().unwrap();
+        assert!((7190..=7200).contains(&off), "{path}: {off}");
+        // A clock that is right leaves no such note.
+        body["id"] = json!(Uuid::now_v7());
+        body[field] = json!(begun);
+        let kept = post(&world, &world.coordinator, &path, &body).expect(201);
+        assert_eq!(kept[field], json!(begun), "{path}");
+        let trail = world
+            .call("GET", &world.at("/trail?limit=1"))
+            .send()
+            .expect(200);
+        let facts = &trail["items"][0]["entry"]["facts"];
+        assert_eq!(facts.get("clock_ahead_s"), None, "{path}");
+    }
+    // Sent again it is still the same debrief.
+    let debrief = json!({
+        "id": Uuid::now_v7(), "day": today(), "place": "Silo yard", "revision": 2, "at": ahead,
+        "led_by": performer, "attended": [performer], "as_planned": "All of it", "used": [],
+    });
+    let path = format!("/gags/{gag}/debriefs");
+    let kept = post(&world, &world.coordinator, &path, &debrief).expect(201);
+    let again = post(&world, &world.coordinator, &path, &debrief).expect(200);
+    assert_eq!(again, kept);
+}
+
+#[test]
 fn a_mark_for_the_day_on_paper_is_witnessed_and_its_photograph_kept() {
     let world = World::new();
     let (gag, _) = scene(&world);

@@ -34,7 +34,6 @@ pub fn brief(
     let mut problems = Problems::default();
     problems.required("/place", &new.place, SHORT);
     problems.text("/points", &new.points, LONG);
-    problems.not_in_future("/at", new.at, now);
     let current = gagwright_store::plans::current(conn, gag)?.revision;
     if new.revision == 0 || new.revision > current {
         problems.add(
@@ -62,7 +61,7 @@ pub fn brief(
         place: new.place,
         revision: new.revision,
         facets,
-        at: new.at,
+        at: new.at.min(now),
         by: actor.person,
         attended: new.attended,
         points: new.points,
@@ -74,7 +73,7 @@ pub fn brief(
         .fact("day", json!(briefing.day))
         .fact("revision", json!(briefing.revision))
         .fact("facets", json!(briefing.facets))
-        .fact("at", json!(briefing.at))
+        .happened("at", new.at)
         .fact("attended", json!(briefing.attended))
         .part("place", None, json!(briefing.place), entropy)
         .personal(json!({ "points": briefing.points }), entropy)

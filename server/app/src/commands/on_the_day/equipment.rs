@@ -149,7 +149,7 @@ pub fn quarantine(
     Leaf::new("equipment.quarantined", now, Some(actor))
         .fact("item", json!(id))
         .fact("serial", json!(item.serial))
-        .fact("since", json!(since))
+        .happened("since", new.at)
         .personal(json!({ "reason": new.reason }), entropy)
         .append(conn)?;
     day_records::update(conn, Kind::Equipment, id, &item)?;
@@ -234,7 +234,7 @@ pub fn shock_load(
         .fact("item", json!(id))
         .fact("serial", json!(item.serial))
         .fact("shock_load", json!(new.id))
-        .fact("at", json!(at))
+        .happened("at", new.at)
         .personal(json!({ "what": new.what }), entropy)
         .append(conn)?;
     item.shocked(ShockLoad {

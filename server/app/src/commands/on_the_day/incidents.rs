@@ -50,7 +50,7 @@ pub fn report(
     };
     let leaf = leaf("incident.reported", conn, actor, now, &incident)?
         .fact("kind", json!(incident.kind))
-        .fact("at", json!(incident.at))
+        .happened("at", new.at)
         .personal(json!({ "what": incident.what }), entropy)
         .append(conn)?;
     let (production, gag) = (actor.production, incident.gag);
@@ -82,7 +82,6 @@ pub fn tell(
     let mut incident = open(conn, actor, id)?;
     let mut problems = Problems::default();
     problems.required("/who", &new.who, SHORT);
-    problems.not_in_future("/at", new.at, now);
     problems.finish()?;
     if incident.told.iter().any(|told| told.who == new.who) {
         return Err(CommandError::Conflict {
@@ -96,14 +95,14 @@ pub fn tell(
     let fact = named.then_some(&new.who);
     incident.told.push(Told {
         who: new.who.clone(),
-        at: new.at,
+        at: new.at.min(now),
         by: actor.person,
     });
     let hats = hats(conn, actor.production)?;
     settle(&policy, &hats, now, &mut incident);
     leaf("incident.told", conn, actor, now, &incident)?
         .fact("who", json!(fact))
-        .fact("at", json!(new.at))
+        .happened("at", new.at)
         .fact("closed", json!(incident.closed_at.is_some()))
         .personal(json!({ "who": new.who }), entropy)
         .append(conn)?;

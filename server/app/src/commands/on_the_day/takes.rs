@@ -115,7 +115,7 @@ pub fn go(
         .fact("code", json!(row.code))
         .fact("take", json!(take.id))
         .fact("number", json!(take.number))
-        .fact("called_at", json!(take.called_at))
+        .happened("called_at", new.at)
         .fact("revision", json!(take.revision))
         .fact("plan_digest", json!(take.plan_digest))
         .fact("day", json!(take.day))
@@ -172,7 +172,7 @@ pub fn end(
         .fact("take", json!(id))
         .fact("number", json!(take.number))
         .fact("result", json!(new.result))
-        .fact("at", json!(at))
+        .happened("at", new.at)
         .personal(json!({ "note": new.note }), entropy)
         .append(conn)?;
     take.outcome = Some(TakeOutcome {
@@ -228,7 +228,7 @@ pub fn look(
         .fact("take", json!(look.take))
         .fact("person", json!(look.person))
         .fact("day", json!(look.day))
-        .fact("at", json!(look.at))
+        .happened("at", new.at)
         // About the performer, not the medic: erasing the performer takes it away.
         .part(
             "look",
