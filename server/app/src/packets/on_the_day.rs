@@ -35,8 +35,13 @@ pub(super) struct Day<'a> {
 /// Every part of the day; none while nothing has been done on any day.
 pub(super) fn parts(day: &Day<'_>) -> Vec<Part> {
     let log = &day.case.day;
-    let begun = !log.briefings.is_empty() || !log.signoffs.is_empty() || !log.takes.is_empty();
-    if !begun {
+    let nothing = log.briefings.is_empty()
+        && log.signoffs.is_empty()
+        && log.takes.is_empty()
+        && log.debriefs.is_empty()
+        && log.stand_downs.is_empty()
+        && log.incidents.is_empty();
+    if nothing {
         return Vec::new();
     }
     let mut parts = vec![day.standing(), day.briefing()];

@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use crate::support::World;
+use crate::support::{World, text_of};
 
 #[test]
 fn a_plan_is_revised_from_the_revision_in_hand_and_never_merged() {
@@ -90,14 +90,6 @@ fn a_gag_is_listed_matched_and_printed() {
         );
         assert!(packet.body.starts_with(b"%PDF-"));
     }
-}
-
-/// All text of a PDF, without its blanks: a reader may put them anywhere.
-fn text_of(packet: &[u8]) -> String {
-    let pdf = lopdf::Document::load_mem(packet).unwrap();
-    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
-    let text = pdf.extract_text(&pages).unwrap();
-    text.chars().filter(|one| !one.is_whitespace()).collect()
 }
 
 #[test]

@@ -398,3 +398,11 @@ pub fn id_at(value: &Value, pointer: &str) -> Uuid {
         .parse()
         .unwrap()
 }
+
+/// All text of a PDF, without its blanks: a reader may put them anywhere.
+pub fn text_of(packet: &[u8]) -> String {
+    let pdf = lopdf::Document::load_mem(packet).unwrap();
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let text = pdf.extract_text(&pages).unwrap();
+    text.chars().filter(|one| !one.is_whitespace()).collect()
+}

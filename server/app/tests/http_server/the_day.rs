@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use crate::{
     signing::Phone,
-    support::{Got, World},
+    support::{Got, World, text_of},
 };
 
 fn now() -> Value {
@@ -271,6 +271,19 @@ fn a_debrief_is_kept_once_and_says_what_was_used() {
     let path = world.at(&format!("/gags/{gag}/at?leaf={leaf}"));
     let then = world.call("GET", &path).send().expect(200);
     assert_eq!(then["debriefs"], json!([kept]));
+
+    // The packet has it for whoever reads on paper.
+    let packet = world.call("GET", &format!("/gags/{gag}/packet")).send();
+    let text = text_of(&packet.body);
+    for printed in [
+        "Debriefs",
+        "onrevision2",
+        "IolanaKealoha",
+        "Thelandingwaslate",
+        "noskillthatwasaskedfor",
+    ] {
+        assert!(text.contains(printed), "{printed} is not in the packet");
+    }
 }
 
 #[test]
@@ -381,6 +394,27 @@ fn a_mark_for_the_day_on_paper_is_witnessed_and_its_photograph_kept() {
     let (_, camera) = world.member("P06", "Eun-ji Baek", "eun@example.test", &["camera"]);
     let other = world.server.call("GET", &place).token(&camera).send();
     other.refused(403, "forbidden");
+
+    // It shows their name and hand, so it goes when they are erased; the mark and the trail stay as they are.
+    let (_, producer) = world.member("C40", "Reza Tavana", "reza@example.test", &["production"]);
+    let entries = || {
+        let export = world.call("GET", &world.at("/trail/export")).send();
+        let leaves = gagwright_trail::export::read_leaves(export.text()).unwrap();
+        leaves
+            .into_iter()
+            .map(|leaf| leaf.entry)
+            .collect::<Vec<_>>()
+    };
+    let before = entries();
+    let path = world.at(&format!("/people/{signer}"));
+    let call = world.server.call("DELETE", &path).token(&producer).once();
+    call.send().expect(200);
+    world.call("GET", &place).send().refused(404, "unknown_id");
+    assert_eq!(entries()[..before.len()], before);
+    let marks = page(&world, gag)["case"]["day"]["signoffs"].clone();
+    assert_eq!(marks[0]["jws"], json!(jws));
+    // Nor is it taken in again.
+    assert_ne!(send(&photograph).status, 204);
 }
 
 #[test]
