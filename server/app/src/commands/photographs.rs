@@ -7,6 +7,7 @@ use gagwright_clearance::{
     case::DaySignOff,
     day_mark,
     ink::{LARGEST_PHOTOGRAPH, media_type},
+    replay::erased_person,
     signoff,
 };
 use gagwright_store::{Connection, day_records, day_records::Kind, photographs::Photograph};
@@ -20,7 +21,8 @@ use crate::permissions::Permission;
 /// Keeps a photograph. One that is kept already is taken again and changes nothing.
 ///
 /// # Errors
-/// When the sign-off was not made on paper, or the photograph is not the one its witness signed for.
+/// When the sign-off was not made on paper, when the photograph is not the one its witness signed for, or when
+/// somebody whom it shows was erased.
 pub fn keep(
     conn: &mut Connection,
     actor: &Actor,
@@ -56,6 +58,17 @@ pub fn keep(
     }
     if gagwright_store::photographs::is_kept(conn, id)? {
         return Ok(());
+    }
+    // A phone may send again what was kept and taken away since.
+    for shown in [paper.signer, paper.hand] {
+        if record::person(conn, actor.production, shown)?.person == erased_person(shown) {
+            return Err(CommandError::Conflict {
+                what: "photograph",
+                detail: "somebody whom it shows was erased from the record, so it is not kept; the sign-off \
+                         stands without it"
+                    .into(),
+            });
+        }
     }
     record::Leaf::new("photograph.kept", now, Some(actor))
         .about(paper.gag)

@@ -414,7 +414,11 @@ fn a_mark_for_the_day_on_paper_is_witnessed_and_its_photograph_kept() {
     let marks = page(&world, gag)["case"]["day"]["signoffs"].clone();
     assert_eq!(marks[0]["jws"], json!(jws));
     // Nor is it taken in again.
-    assert_ne!(send(&photograph).status, 204);
+    let problem = send(&photograph).refused(409, "conflict");
+    assert!(
+        problem["detail"].as_str().unwrap().contains("erased"),
+        "{problem}"
+    );
 }
 
 #[test]
