@@ -50,11 +50,6 @@ impl Computed {
         }
     }
 
-    /// The figures that were set, in the order they were.
-    pub fn iter(&self) -> impl Iterator<Item = (&'static str, f64)> {
-        self.figures.iter().copied()
-    }
-
     /// A figure's value.
     pub fn get(&self, name: &str) -> Option<f64> {
         found(&self.figures, name)

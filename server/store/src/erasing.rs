@@ -16,7 +16,7 @@ use crate::{
     Connection, StoreError,
     columns::{Id, Moment},
     day_records::{self, Kind},
-    documents, holds, productions,
+    documents, holds, idempotency, productions,
     schema::{
         accounts, day_records as day_rows, devices, drawn_marks, gags, invitations, members,
         photographs, plans, readings, runs, sessions, signoffs, test_shots,
@@ -54,6 +54,7 @@ pub fn erase(
     words(conn, production, person)?;
     photographs(conn, of, person)?;
     day(conn, production, person)?;
+    idempotency::forget_about(conn, person)?;
     let theirs = devices::table
         .filter(devices::production.eq(of))
         .filter(devices::person.eq(who));

@@ -2,6 +2,7 @@
 //! writes hours later and must be given the first answer again.
 
 use diesel::prelude::*;
+use gagwright_casting::PersonId;
 use jiff::Timestamp;
 use uuid::Uuid;
 
@@ -111,4 +112,36 @@ pub fn purge_before(conn: &mut Connection, moment: Timestamp) -> Result<usize, S
         diesel::delete(answers::table.filter(answers::created_at.lt(Moment::from(moment))))
             .execute(conn)?,
     )
+}
+
+/// How many answers are looked through at a time.
+const AT_ONCE: i64 = 500;
+
+/// Forgets answers that name somebody by their id, since an answer may tell of them what was erased.
+///
+/// # Errors
+/// When the database cannot be read or written.
+pub fn forget_about(conn: &mut Connection, person: PersonId) -> Result<(), StoreError> {
+    let name = person.to_string();
+    let mut naming: Vec<(String, Id)> = Vec::new();
+    for page in 0.. {
+        let some: Vec<(String, Id, Vec<u8>)> = answers::table
+            .order((answers::account_key, answers::key))
+            .offset(page * AT_ONCE)
+            .limit(AT_ONCE)
+            .select((answers::account_key, answers::key, answers::body))
+            .load(conn)?;
+        let last = some.is_empty();
+        let named = some
+            .into_iter()
+            .filter(|(_, _, body)| body.windows(name.len()).any(|part| part == name.as_bytes()));
+        naming.extend(named.map(|(account, key, _)| (account, key)));
+        if last {
+            break;
+        }
+    }
+    for (account, key) in naming {
+        diesel::delete(answers::table.find((account, key))).execute(conn)?;
+    }
+    Ok(())
 }

@@ -980,7 +980,8 @@ export interface paths {
         post?: never;
         /**
          * Erase a person
-         * @description Needs the role `production`. Takes away what the roster says of them, what they wrote, the marks they drew, their
+         * @description Needs the role `production`. Takes away what the roster says of them, what they wrote, the marks they drew,
+         *     photographs of paper with their ink or witnessed by them, what a medic found in them, the skills they used, their
          *     devices' names, their seat and, where it is no other production's, their account; with the salts of the trail's
          *     commitments to it, so that nobody can guess at it. Every leaf, proof and signature stays valid. Plans stay as they
          *     are.
@@ -1461,7 +1462,7 @@ export interface paths {
         /**
          * Keep the photograph of a sign-off on paper
          * @description Needs to be a member of the production: its witness signed for its SHA-256, so anyone on it may bring it.
-         *     A JPEG or PNG of at most 4 MiB.
+         *     A JPEG or PNG of at most 4 MiB. None is kept once its signer or its witness was erased.
          */
         put: operations["keep_photograph"];
         post?: never;
@@ -1835,7 +1836,8 @@ export interface components {
             inspected_until: string;
             /**
              * Format: date-time
-             * @description When it was inspected: what befell the piece after that is not settled by it.
+             * @description When it was inspected, at most five minutes ahead of the server's clock: what befell the piece after that is
+             *     not settled by it.
              */
             at: string;
         };
@@ -4291,7 +4293,7 @@ export interface components {
             revision: number;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
             /** @description Who was there, besides whoever records it. */
@@ -4334,7 +4336,7 @@ export interface components {
             revision: number;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
             /** @description Who led it. */
@@ -4407,7 +4409,7 @@ export interface components {
             number: number;
             /**
              * Format: date-time
-             * @description When it was called.
+             * @description When it was called, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
             /**
@@ -4443,7 +4445,7 @@ export interface components {
             gag?: components["schemas"]["GagId"] | null;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
             /** @description What happened, if there is time to say. */
@@ -4467,7 +4469,7 @@ export interface components {
             head_impact: boolean;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
         };
@@ -4479,7 +4481,7 @@ export interface components {
             note?: string;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
         };
@@ -4503,7 +4505,7 @@ export interface components {
             value: number;
             /**
              * Format: date-time
-             * @description When it was read.
+             * @description When it was read: at most five minutes ahead of the server's clock.
              */
             at: string;
             /** @description Where. */
@@ -4542,7 +4544,7 @@ export interface components {
             revision: number;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
         };
@@ -4554,7 +4556,7 @@ export interface components {
             what: string;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
         };
@@ -4566,7 +4568,7 @@ export interface components {
             person: components["schemas"]["PersonId"];
             /**
              * Format: date-time
-             * @description From when.
+             * @description From when, by the device's clock: taken as of its arrival at the latest.
              */
             from: string;
             /**
@@ -4593,7 +4595,7 @@ export interface components {
             note?: string;
             /**
              * Format: date-time
-             * @description When it was shot.
+             * @description When it was shot, by the device's clock: taken as of its arrival at the latest.
              */
             shot_at: string;
         };
@@ -4603,7 +4605,7 @@ export interface components {
             who: string;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
         };
@@ -5774,7 +5776,7 @@ export interface components {
             reason: string;
             /**
              * Format: date-time
-             * @description When.
+             * @description When, by the device's clock: taken as of its arrival at the latest.
              */
             at: string;
         };

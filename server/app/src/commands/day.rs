@@ -30,13 +30,14 @@ pub fn log_reading(
     let mut problems = Problems::default();
     let (least, most) = new.kind.range();
     problems.number("/value", new.value, least, most, new.kind.unit());
+    problems.not_in_future("/at", new.at, now);
     problems.text("/place", &new.place, SHORT);
     problems.finish()?;
     let reading = Reading {
         id: new.id,
         kind: new.kind,
         value: new.value,
-        at: new.at.min(now),
+        at: new.at,
         by: actor.person,
         place: new.place,
     };
@@ -46,7 +47,7 @@ pub fn log_reading(
         .fact("reading", json!(reading.id))
         .fact("kind", json!(reading.kind))
         .fact("value", json!(reading.value))
-        .happened("read_at", new.at)
+        .fact("read_at", json!(reading.at))
         .personal(json!({ "place": reading.place }), entropy)
         .append(conn)?;
     gagwright_store::readings::insert(conn, actor.production, Some(gag), &reading, leaf)?;

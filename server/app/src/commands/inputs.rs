@@ -74,7 +74,7 @@ pub struct NewReading {
     pub kind: ReadingKind,
     /// The value, SI.
     pub value: f64,
-    /// When it was read.
+    /// When it was read: at most five minutes ahead of the server's clock.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
     /// Where.
@@ -97,7 +97,7 @@ pub struct NewRun {
     pub note: String,
     /// The revision that was rehearsed.
     pub revision: u32,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }
@@ -119,7 +119,7 @@ pub struct NewTestShot {
     /// What was seen.
     #[serde(default)]
     pub note: String,
-    /// When it was shot.
+    /// When it was shot, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub shot_at: Timestamp,
 }

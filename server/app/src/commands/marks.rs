@@ -4,7 +4,7 @@
 use gagwright_clearance::{Drawing, Statement, signoff};
 use gagwright_store::Connection;
 
-use super::{Actor, CommandError};
+use super::{Actor, CommandError, record};
 use crate::permissions::Permission;
 
 /// Keeps a drawing with the sign-off it was handed in with, which is on record by now.
@@ -30,6 +30,10 @@ pub fn keep(
             "is not the drawing that was signed",
             "send the very drawing whose hash the statement has in its mark, or leave it out",
         ));
+    }
+    // One that follows its sign-off late stays away when the signer was erased meanwhile.
+    if record::is_erased(conn, actor.production, statement.signer)? {
+        return Ok(());
     }
     gagwright_store::drawn_marks::keep(conn, statement.id, drawing)?;
     Ok(())

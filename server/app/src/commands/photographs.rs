@@ -7,7 +7,6 @@ use gagwright_clearance::{
     case::DaySignOff,
     day_mark,
     ink::{LARGEST_PHOTOGRAPH, media_type},
-    replay::erased_person,
     signoff,
 };
 use gagwright_store::{Connection, day_records, day_records::Kind, photographs::Photograph};
@@ -61,14 +60,7 @@ pub fn keep(
     }
     // A phone may send again what was kept and taken away since.
     for shown in [paper.signer, paper.hand] {
-        if record::person(conn, actor.production, shown)?.person == erased_person(shown) {
-            return Err(CommandError::Conflict {
-                what: "photograph",
-                detail: "somebody whom it shows was erased from the record, so it is not kept; the sign-off \
-                         stands without it"
-                    .into(),
-            });
-        }
+        record::not_erased(conn, actor.production, shown, "photograph")?;
     }
     record::Leaf::new("photograph.kept", now, Some(actor))
         .about(paper.gag)

@@ -1,5 +1,7 @@
 //! Gathers everything wrong with an input before it is refused, so that people mend it in one go.
 
+use jiff::Timestamp;
+
 use super::{CommandError, FieldProblem};
 
 /// The longest short text: titles, names, codes.
@@ -67,6 +69,19 @@ impl Problems {
                 format!("give a number from {least} to {most} {unit}")
                     .trim_end()
                     .to_owned(),
+            );
+        }
+    }
+
+    /// A moment, by a device's clock, of what may let something go ahead: a reading, an inspection. By a clock that is
+    /// ahead it would stay fresh for too long and hide what came after it, so a little is all that is allowed. Whatever
+    /// else is told is taken as of its arrival at the latest, and never refused for a clock.
+    pub(crate) fn not_in_future(&mut self, pointer: &str, at: Timestamp, now: Timestamp) {
+        if at.as_second() > now.as_second() + 300 {
+            self.add(
+                pointer,
+                format!("is {at}, which is still to come"),
+                "check the clock of the device and give the moment it happened",
             );
         }
     }

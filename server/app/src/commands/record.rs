@@ -2,7 +2,9 @@
 //! see one production only. A thing of another production is answered exactly as one that never was.
 
 use gagwright_casting::{Person, PersonId, ProductionId};
-use gagwright_clearance::{Facets, GagId, Hold, HoldId, Policy, canonical, plan::FacetHashes};
+use gagwright_clearance::{
+    Facets, GagId, Hold, HoldId, Policy, canonical, plan::FacetHashes, replay::erased_person,
+};
 use gagwright_store::{
     Connection, StoreError, gags::GagRow, people::StoredPerson, trail::NewEntry, trail::Part,
 };
@@ -20,8 +22,8 @@ impl From<StoreError> for CommandError {
 /// A leaf being made ready.
 pub(crate) struct Leaf(NewEntry);
 
-/// A clock ahead by less is as good as right, s.
-const CLOCK_SLACK_S: i64 = 60;
+/// Told ahead of its arrival by less, a clock is as good as right, s.
+const WORTH_TELLING_S: i64 = 60;
 
 impl Leaf {
     /// A leaf for the actor's production. Commands that may run without an actor use
@@ -65,13 +67,13 @@ impl Leaf {
         self
     }
 
-    /// When it happened by the device's clock, which may be wrong: taken as of its arrival at the latest, and how far
-    /// the clock was ahead is kept beside it.
+    /// When it happened by the device's clock, which may be wrong: taken as of its arrival at the latest. By how much it
+    /// was told ahead of that, which is the least that the clock was ahead, is kept beside it.
     pub(crate) fn happened(mut self, name: &str, told: Timestamp) -> Self {
         let ahead = told.as_second() - self.0.at.as_second();
-        if ahead >= CLOCK_SLACK_S {
+        if ahead >= WORTH_TELLING_S {
             let ahead = json!(ahead);
-            self.0.facts.insert("clock_ahead_s".into(), ahead);
+            self.0.facts.insert("told_ahead_s".into(), ahead);
         }
         let at = told.min(self.0.at);
         self.fact(name, json!(at))
@@ -157,6 +159,33 @@ pub(crate) fn person(
 ) -> Result<StoredPerson, CommandError> {
     gagwright_store::people::get(conn, production, person)?
         .ok_or_else(|| not_found("person", person))
+}
+
+/// Whether somebody on the roster was erased from the record. What comes late about them is not taken in again.
+pub(crate) fn is_erased(
+    conn: &mut Connection,
+    production: ProductionId,
+    id: PersonId,
+) -> Result<bool, CommandError> {
+    let stored = gagwright_store::people::get(conn, production, id)?;
+    Ok(stored.is_some_and(|stored| stored.person == erased_person(id)))
+}
+
+/// Refuses what is about somebody who was erased.
+pub(crate) fn not_erased(
+    conn: &mut Connection,
+    production: ProductionId,
+    id: PersonId,
+    what: &'static str,
+) -> Result<(), CommandError> {
+    match is_erased(conn, production, id)? {
+        false => Ok(()),
+        true => Err(CommandError::Conflict {
+            what,
+            detail: "whom it is about was erased from the record, so it is not kept; leave it"
+                .to_owned(),
+        }),
+    }
 }
 
 /// A hold on this production.

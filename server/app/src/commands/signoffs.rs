@@ -159,6 +159,7 @@ pub fn submit(
         });
     }
     let statement = accept(jws, &openings, &case, now)?;
+    record::not_erased(conn, actor.production, statement.signer, "sign-off")?;
     let mut leaf = record::Leaf::new("signoff.made", now, Some(actor))
         .about(row.id)
         .fact("code", json!(row.code))

@@ -692,14 +692,19 @@ fn a_hold_is_released_by_the_coordinator_with_the_owner_of_the_hazard() {
 fn readings_and_runs_that_cannot_be_are_refused() {
     let scene = Scene::with("G02");
     let gag = scene.gag;
-    for value in [f64::NAN, f64::INFINITY, 500.0] {
+    for (value, at, pointer) in [
+        (f64::NAN, later(), "/value"),
+        (f64::INFINITY, later(), "/value"),
+        (500.0, later(), "/value"),
+        (3.0, later() + SignedDuration::from_hours(2), "/at"),
+    ] {
         let actor = scene.actor("C02");
         let error = scene.refused(move |conn| {
             let new = NewReading {
                 id: RecordId(Uuid::from_u128(3)),
                 kind: ReadingKind::Wind,
                 value,
-                at: later(),
+                at,
                 place: String::new(),
             };
             day::log_reading(conn, &actor, later(), gag, new, &mut no_entropy)
@@ -707,7 +712,7 @@ fn readings_and_runs_that_cannot_be_are_refused() {
         let CommandError::Invalid { problems } = error else {
             panic!("{error}")
         };
-        assert_eq!(problems[0].pointer, "/value");
+        assert_eq!(problems[0].pointer, pointer);
     }
     let actor = scene.actor("C02");
     let error = scene.refused(move |conn| {

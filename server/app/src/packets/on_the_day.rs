@@ -39,6 +39,7 @@ pub(super) fn parts(day: &Day<'_>) -> Vec<Part> {
         && log.signoffs.is_empty()
         && log.takes.is_empty()
         && log.debriefs.is_empty()
+        && log.looks.iter().all(|one| one.gag != day.case.plan.gag)
         && log.stand_downs.is_empty()
         && log.incidents.is_empty();
     if nothing {

@@ -84,6 +84,11 @@ fn equipment_is_registered_set_aside_and_taken_back() {
     let (early, back) = (back(json!("2026-01-01T08:00:00Z")), back(now()));
     post(&world, &world.coordinator, &at("release"), &back).refused(403, "forbidden");
     let (_, rigger) = world.member("C04", "Žofie Marková", "zofie@example.test", &["rigging"]);
+    // One told by a clock that is ahead might seem to have seen what came after it.
+    let mut ahead = back.clone();
+    ahead["at"] = json!(gagwright::clock::now() + jiff::SignedDuration::from_hours(2));
+    let problem = post(&world, &rigger, &at("release"), &ahead).refused(422, "invalid_input");
+    assert_eq!(problem["errors"][0]["pointer"], "/at");
     // An inspection that was made before the shock load settles nothing of it.
     post(&world, &rigger, &at("release"), &early).refused(409, "conflict");
     let kept = post(&world, &rigger, &at("release"), &back).expect(201);
@@ -292,13 +297,12 @@ fn what_a_clock_that_is_ahead_tells_is_taken_as_of_its_arrival() {
     let (gag, performer) = scene(&world);
     let begun = gagwright::clock::now();
     let ahead = json!(begun + jiff::SignedDuration::from_hours(2));
+    let shot = json!({
+        "technique": "high-fall", "inputs": { "drop_height": { "value": 9.0 }, "performer_mass": { "value": 80.0 } },
+        "measured": { "impact_speed": 12.0 }, "load": "bag",
+    });
     let logged = [
-        (
-            "readings",
-            "at",
-            "read_at",
-            json!({ "kind": "wind", "value": 3.0, "place": "mast" }),
-        ),
+        ("test-shots", "shot_at", "shot_at", shot),
         (
             "briefings",
             "at",
@@ -329,7 +333,7 @@ fn what_a_clock_that_is_ahead_tells_is_taken_as_of_its_arrival() {
             .expect(200);
         let facts = &trail["items"][0]["entry"]["facts"];
         assert_eq!(facts[fact], kept[field], "{path}");
-        let off = facts["clock_ahead_s"].as_i64().unwrap();
+        let off = facts["told_ahead_s"].as_i64().unwrap();
         assert!((7190..=7200).contains(&off), "{path}: {off}");
         // A clock that is right leaves no such note.
         body["id"] = json!(Uuid::now_v7());
@@ -341,8 +345,27 @@ fn what_a_clock_that_is_ahead_tells_is_taken_as_of_its_arrival() {
             .send()
             .expect(200);
         let facts = &trail["items"][0]["entry"]["facts"];
-        assert_eq!(facts.get("clock_ahead_s"), None, "{path}");
+        assert_eq!(facts.get("told_ahead_s"), None, "{path}");
     }
+    // A reading may clear something, and so it would hide a newer one: it is refused, and says why.
+    let reading = json!({
+        "id": Uuid::now_v7(), "kind": "wind", "value": 3.0, "place": "mast", "at": ahead,
+    });
+    let path = format!("/gags/{gag}/readings");
+    let problem = post(&world, &world.coordinator, &path, &reading).refused(422, "invalid_input");
+    assert_eq!(problem["errors"][0]["pointer"], "/at");
+    assert!(
+        problem["errors"][0]["fix"]
+            .as_str()
+            .unwrap()
+            .contains("clock")
+    );
+    // Somebody who stands down is down from its arrival at the latest.
+    let down = json!({ "id": Uuid::now_v7(), "person": performer, "from": ahead });
+    let path = world.at("/stand-downs");
+    let kept = post(&world, &world.coordinator, &path, &down).expect(201);
+    let from: jiff::Timestamp = kept["from"].as_str().unwrap().parse().unwrap();
+    assert!(from <= gagwright::clock::now(), "{from}");
     // Sent again it is still the same debrief.
     let debrief = json!({
         "id": Uuid::now_v7(), "day": today(), "place": "Silo yard", "revision": 2, "at": ahead,
@@ -352,6 +375,52 @@ fn what_a_clock_that_is_ahead_tells_is_taken_as_of_its_arrival() {
     let kept = post(&world, &world.coordinator, &path, &debrief).expect(201);
     let again = post(&world, &world.coordinator, &path, &debrief).expect(200);
     assert_eq!(again, kept);
+}
+
+#[test]
+fn nothing_about_somebody_who_was_erased_comes_back_by_a_late_repeat() {
+    let world = World::new();
+    let (gag, performer) = scene(&world);
+    let (_, medic) = world.member("C05", "Nadia Haddad", "nadia@example.test", &["medic"]);
+    let (_, producer) = world.member("C40", "Reza Tavana", "reza@example.test", &["production"]);
+    let look = json!({
+        "id": Uuid::now_v7(), "person": performer, "day": today(), "fitness": "unfit", "head_impact": true,
+        "at": now(),
+    });
+    let path = format!("/gags/{gag}/looks");
+    let key = Uuid::now_v7();
+    let send = |key: Uuid| {
+        let call = world.server.call("POST", &path).token(&medic).key(key);
+        call.json(&look).send()
+    };
+    let kept = send(key).expect(201);
+    assert_eq!(send(key).expect(201), kept);
+
+    let person = world.at(&format!("/people/{performer}"));
+    let call = world.server.call("DELETE", &person).token(&producer).once();
+    call.send().expect(200);
+    // Neither the first answer to it nor the look itself is told or taken in again.
+    for key in [key, Uuid::now_v7()] {
+        let problem = send(key).refused(409, "conflict");
+        assert!(
+            problem["detail"].as_str().unwrap().contains("erased"),
+            "{problem}"
+        );
+    }
+    let debrief = json!({
+        "id": Uuid::now_v7(), "day": today(), "place": "Silo yard", "revision": 2, "at": now(),
+        "led_by": world.person, "attended": [], "as_planned": "All of it",
+        "used": [{ "person": performer, "skills": [] }],
+    });
+    let path = format!("/gags/{gag}/debriefs");
+    let problem = post(&world, &world.coordinator, &path, &debrief).refused(422, "invalid_input");
+    assert_eq!(problem["errors"][0]["pointer"], "/used/0/person");
+    assert!(
+        problem["errors"][0]["problem"]
+            .as_str()
+            .unwrap()
+            .contains("erased")
+    );
 }
 
 #[test]

@@ -87,7 +87,7 @@ impl Sight {
             let (near, far) = (corner(x, occluder.away.0), corner(x, occluder.away.1));
             let far_is_left = cross(near, far) > 0.0;
             let [x, y] = if far_is_left == left { far } else { near };
-            let length = f64::sqrt(x * x + y * y);
+            let length = super::hypot(x, y);
             [x / length, y / length]
         };
         Sight {

@@ -79,7 +79,7 @@ impl Meeting {
             }
             let over = self.distance / speed - self.delay - after;
             let place = self.distance_deviation / speed;
-            let deviation = f64::sqrt(self.delay_deviation * self.delay_deviation + place * place);
+            let deviation = super::hypot(self.delay_deviation, place);
             if deviation > 0.0 {
                 normal_below_near(-over / deviation)
             } else if over < 0.0 {

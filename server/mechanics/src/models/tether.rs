@@ -132,7 +132,7 @@ impl Tether {
     /// Stretch of the line, m, its rate without tearing, m/s, and the line's direction from the body.
     fn line(&self, reach: f64, y: &State) -> (f64, f64, [f64; 2]) {
         let (x, z) = (reach + y[0], y[1] - self.rise);
-        let far = f64::sqrt(x * x + z * z).max(1e-9);
+        let far = super::hypot(x, z).max(1e-9);
         let (x, z) = (x / far, z / far);
         let rate = x * y[2] + z * y[3];
         (far - self.length - y[4], rate, [-x, -z])

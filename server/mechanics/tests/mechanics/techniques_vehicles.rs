@@ -278,11 +278,46 @@ fn a_car_that_slides_back_down_past_its_mark_is_answered() {
     let found = find("slide-in").unwrap().assess(&given).unwrap();
     let stop = value(&found, "slide_distance");
     assert!(stop < -13.0, "{stop}");
+    // Where its middle came furthest, by the trace of its path: at least as far as a stop at the most that friction
+    // and slope can slow it, v^2 / 2 g (mu cos + sin).
+    let path = found
+        .traces
+        .iter()
+        .find(|trace| trace.name == "path")
+        .unwrap();
+    let along = &path.y[0].values;
+    let furthest = along.iter().copied().fold(0.0, f64::max);
+    assert!(furthest > 64.0 / (2.0 * slide::deceleration(0.17, 6.0 * DEGREE)));
+    // People and the run-off are held against that, and the way back lies in the run-off too.
+    let room = 25.0 + 6.0;
+    given.0.extend(
+        inputs(&[
+            ("mark_distance", Exact(25.0)),
+            ("people_distance", Exact(6.0)),
+        ])
+        .0,
+    );
+    let found = find("slide-in").unwrap().assess(&given).unwrap();
+    let gap = value(&found, "gap");
+    assert!(
+        gap < room - furthest - 0.5 * 1.5 && gap > room - furthest - 4.0,
+        "{gap}"
+    );
     let zone = found.zones.iter().find(|zone| zone.name == "run_off");
-    let Shape::Rectangle { x1, .. } = zone.unwrap().shape else {
+    let Shape::Rectangle { x0, x1, .. } = zone.unwrap().shape else {
         panic!("{zone:?}");
     };
-    assert!(x1 > stop && x1 < 20.0, "{x1} m after {stop} m");
+    assert!(x0 < stop - 0.75 && x1 > furthest + 0.75, "{x0} to {x1} m");
+    assert!(found.cautions.iter().any(|one| one.name == "slides_back"));
+    // On the flat nothing of this is said.
+    given.0.extend(inputs(&[("road_rise", Exact(0.0))]).0);
+    let flat = find("slide-in").unwrap().assess(&given).unwrap();
+    assert!(flat.cautions.iter().all(|one| one.name != "slides_back"));
+    let zone = flat.zones.iter().find(|zone| zone.name == "run_off");
+    assert!(
+        matches!(zone.unwrap().shape, Shape::Rectangle { x0: 0.0, .. }),
+        "{zone:?}"
+    );
 }
 
 #[test]

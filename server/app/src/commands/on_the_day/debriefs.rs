@@ -182,6 +182,13 @@ fn on_roster(
     }
     let mut named = BTreeSet::new();
     for (at, one) in new.used.iter().enumerate() {
+        if record::is_erased(conn, actor.production, one.person)? {
+            problems.add(
+                format!("/used/{at}/person"),
+                format!("{} was erased from the record", one.person),
+                "leave them out",
+            );
+        }
         if !named.insert(one.person) {
             problems.add(
                 format!("/used/{at}/person"),

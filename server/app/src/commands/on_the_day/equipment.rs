@@ -178,6 +178,7 @@ pub fn release(
     let mut item = find(conn, actor, id)?;
     let mut problems = Problems::default();
     problems.required("/found", &new.found, LONG);
+    problems.not_in_future("/at", new.at, now);
     problems.finish()?;
     if item.quarantined.is_none() {
         return Err(CommandError::Conflict {

@@ -37,7 +37,7 @@ pub struct PutItem {
 pub struct SetAside {
     /// Why.
     pub reason: String,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }
@@ -51,7 +51,8 @@ pub struct BackInUse {
     /// Last day the new inspection counts.
     #[schema(value_type = String, format = Date)]
     pub inspected_until: Date,
-    /// When it was inspected: what befell the piece after that is not settled by it.
+    /// When it was inspected, at most five minutes ahead of the server's clock: what befell the piece after that is
+    /// not settled by it.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }
@@ -64,7 +65,7 @@ pub struct NewShockLoad {
     pub id: RecordId,
     /// What happened.
     pub what: String,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }
@@ -82,7 +83,7 @@ pub struct NewBriefing {
     pub place: String,
     /// The revision that was briefed.
     pub revision: u32,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
     /// Who was there, besides whoever records it.
@@ -100,7 +101,7 @@ pub struct NewGo {
     pub id: RecordId,
     /// The take it is for.
     pub number: u32,
-    /// When it was called.
+    /// When it was called, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
     /// The revision performed.
@@ -124,7 +125,7 @@ pub struct NewOutcome {
     /// What was seen.
     #[serde(default)]
     pub note: String,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }
@@ -147,7 +148,7 @@ pub struct NewLook {
     pub fitness: Fitness,
     /// Whether the head was struck or shaken.
     pub head_impact: bool,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }
@@ -165,7 +166,7 @@ pub struct NewDebrief {
     pub place: String,
     /// The revision performed.
     pub revision: u32,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
     /// Who led it.
@@ -194,7 +195,7 @@ pub struct NewStandDown {
     pub id: RecordId,
     /// Who.
     pub person: PersonId,
-    /// From when.
+    /// From when, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub from: Timestamp,
     /// Until when; none: until someone entitled says otherwise.
@@ -214,7 +215,7 @@ pub struct NewIncident {
     /// The gag it freezes; none: everything.
     #[serde(default)]
     pub gag: Option<GagId>,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
     /// What happened, if there is time to say.
@@ -228,7 +229,7 @@ pub struct NewIncident {
 pub struct NewTold {
     /// A role by machine name, or somebody outside as the policy names them.
     pub who: String,
-    /// When.
+    /// When, by the device's clock: taken as of its arrival at the latest.
     #[schema(value_type = String, format = DateTime)]
     pub at: Timestamp,
 }

@@ -50,7 +50,7 @@ pub fn stand_down(
     let down = StandDown {
         id: new.id,
         person: new.person,
-        from: new.from,
+        from: new.from.min(now),
         until: new.until,
         by: actor.person,
         returned: None,
@@ -59,7 +59,7 @@ pub fn stand_down(
     let leaf = record::Leaf::new("person.stood_down", now, Some(actor))
         .fact("stand_down", json!(down.id))
         .fact("person", json!(down.person))
-        .fact("from", json!(down.from))
+        .happened("from", new.from)
         .fact("until", json!(down.until))
         .append(conn)?;
     day_records::insert(

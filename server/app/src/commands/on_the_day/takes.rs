@@ -201,6 +201,7 @@ pub fn look(
     actor.require_role(Role::Medic, Permission::LogDay)?;
     let row = record::gag(conn, actor.production, gag)?;
     record::person(conn, actor.production, new.person)?;
+    record::not_erased(conn, actor.production, new.person, "look")?;
     if let Some(take) = new.take {
         take_of(conn, actor, gag, take)?;
     }

@@ -63,7 +63,7 @@ impl Arm {
     fn at(&self, angle: f64) -> Place {
         let (sine, cosine) = libm::sincos(angle);
         let (along, up) = (self.back - self.pin * cosine, self.pin * sine + self.below);
-        let cylinder = f64::sqrt(along * along + up * up);
+        let cylinder = models::hypot(along, up);
         Place {
             sine,
             cosine,

@@ -341,7 +341,6 @@ fn apart(from: Place, to: Place) -> (Place, f64) {
     (way, length(way).max(NEAREST))
 }
 
-/// These lengths neither overflow nor vanish squared.
 fn length(way: Place) -> f64 {
-    f64::sqrt(way[0] * way[0] + way[1] * way[1])
+    models::hypot(way[0], way[1])
 }

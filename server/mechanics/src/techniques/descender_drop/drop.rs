@@ -4,7 +4,7 @@
 use super::profile::{Asked, Profile};
 use crate::{
     models::{
-        GRAVITY,
+        self, GRAVITY,
         long_line::{Even, LongLine, Moment, Piece},
         peak::Peak,
     },
@@ -220,7 +220,7 @@ fn expected_felt(setup: &Setup, moment: &Moment) -> f64 {
     } else {
         1.0
     };
-    GRAVITY + share * (setup.emergency + f64::sqrt(off * off + rate * rate))
+    GRAVITY + share * (setup.emergency + models::hypot(off, rate))
 }
 
 /// The pieces of an emergency stop at a speed and length.

@@ -89,10 +89,7 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
     let size = moved.number("car_length").zip(moved.number("car_width"));
     let mark = moved.number("mark_distance");
     let people = moved.number("people_distance");
-    let nose = |run: &Run| {
-        size.map(|(length, width)| run.along + slide::half_extent(length, width, run.heading))
-    };
-    let gap = |run: &Run| Some(mark? + people? - nose(run)?);
+    let gap = |run: &Run| Some(mark? + people? - run.nose(size?));
     let shot = run::surface(moved).and_then(|surface| driven[surface as usize].as_ref());
     if let Some(run) = shot {
         out.set_if("gap", gap(run));
@@ -112,14 +109,14 @@ fn compute(moved: &Values, scatters: &[Option<run::Scatter>; 2], runs: &Runs) ->
         out.set(deviation, scatter.deviation);
         let Some(mark) = mark else { continue };
         if let Some((people, size)) = people.zip(size) {
-            let chance = scatter.reaches(mark + people, size);
+            let chance = scatter.reaches(mark + people, |run| run.nose(size));
             out.set(reach, chance.max(SMALLEST_CHANCE));
         }
         out.set_if(
             pass,
             moved.number("mark_allowance").map(|allowed| {
-                // The mark is for the car's middle, which has no size.
-                let chance = scatter.reaches(mark + allowed, (0.0, 0.0));
+                // The mark is for the car's middle.
+                let chance = scatter.reaches(mark + allowed, |run| run.along);
                 chance.max(SMALLEST_CHANCE)
             }),
         );

@@ -50,37 +50,58 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
 /// The share of runs that may end beyond the run-off.
 const ONE_IN_A_MILLION: f64 = 1e-6;
 
-/// How far one run in a million comes on either surface, and whether that is where the runs end; none before all
-/// is entered.
-fn run_off(values: &Values) -> Option<(f64, bool)> {
+/// Where the runs go along the approach.
+struct RunOff {
+    /// Where the rear of one that slides back may be, or the brake mark.
+    from: f64,
+    /// How far one run in a million comes on either surface.
+    to: f64,
+    /// Whether that is where the runs end.
+    ends: bool,
+}
+
+/// None before all is entered.
+fn run_off(values: &Values) -> Option<RunOff> {
     let size = (values.number("car_length")?, values.number("car_width")?);
-    let (mut most, mut ends) = (0.0_f64, true);
+    let diagonal = models::hypot(size.0, size.1);
+    let (mut from, mut to, mut ends) = (0.0_f64, 0.0_f64, true);
     for surface in [Surface::Dry, Surface::Wet] {
         let scatter: Scatter = run::scatter(values, surface)?;
         let end = scatter.beyond_which(ONE_IN_A_MILLION, size);
         ends &= end.is_some();
-        most = most.max(end.unwrap_or_else(|| scatter.furthest() + models::hypot(size.0, size.1)));
+        to = to.max(end.unwrap_or_else(|| scatter.furthest() + diagonal));
+        if let Some(back_to) = scatter.back_to() {
+            from = from.min(back_to - 0.5 * diagonal);
+        }
     }
-    Some((most, ends))
+    Some(RunOff { from, to, ends })
 }
 
 pub(super) fn zones(evaluation: &Evaluation) -> Vec<Zone> {
     let values = &evaluation.values;
-    let (Some((end, _)), Some(side)) = (run_off(values), evaluation.figure("side_reach")) else {
+    let (Some(run_off), Some(side)) = (run_off(values), evaluation.figure("side_reach")) else {
         return Vec::new();
     };
     vec![Zone {
         name: "run_off".to_owned(),
         title: "Run-off of the car".to_owned(),
         shape: Shape::Rectangle {
-            x0: 0.0,
-            x1: end,
+            x0: run_off.from,
+            x1: run_off.to,
             y0: -side.high,
             y1: side.high,
         },
-        reason: "From the brake mark to where one run in a million ends, wet or dry: nobody stands, crouches or \
+        reason: match run_off.from < 0.0 {
+            true => {
+                "From as far behind the brake mark as it slides back to where one run in a million comes, wet or \
+                 dry: nobody stands, crouches or leaves a camera with a person in here."
+            }
+            false => {
+                "From the brake mark to where one run in a million ends, wet or dry: nobody stands, crouches or \
                  leaves a camera with a person in here."
-            .to_owned(),
+            }
+        }
+        .to_owned(),
     }]
 }
 
@@ -110,12 +131,24 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         };
         say_so("rain", text);
     }
-    if run_off(values).is_some_and(|(_, ends)| !ends) {
+    if run_off(values).is_some_and(|run_off| !run_off.ends) {
         say_so(
             "no_end",
             "Within the spread of friction more than one run in a million does not come to rest: the run-off has no \
              end that can be drawn."
                 .to_owned(),
+        );
+    }
+    let back = run::surface(values)
+        .and_then(|surface| Setup::read(values, surface)?.run(|_| {})?.slid_back());
+    if let Some(back) = back {
+        say_so(
+            "slides_back",
+            format!(
+                "The slope is steeper than locked wheels hold: the car slides back {} from where it came furthest, \
+                 and the gap is the one there.",
+                length(back)
+            ),
         );
     }
     if let (Some(approach), Some(hand_brake)) = (

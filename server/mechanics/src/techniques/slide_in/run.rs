@@ -6,6 +6,7 @@ use std::sync::LazyLock;
 use crate::{
     evaluation::keep,
     models::{
+        self,
         slide::{self, Moment, Slide},
         spread::{normal_below, normal_below_near, normal_density},
     },
@@ -90,8 +91,10 @@ impl Setup {
             speed: self.approach,
             heading: 0.0,
         });
+        let mut furthest = 0.0_f64;
         let mut furthest_aside = 0.0_f64;
         let rest = slide::slide_and_watch(&self.slide, |moment| {
+            furthest = furthest.max(braked + moment.along);
             furthest_aside = furthest_aside.max(moment.aside.abs());
             watch(Moment {
                 time: before + moment.time,
@@ -102,6 +105,7 @@ impl Setup {
         Some(Run {
             braked,
             along: braked + rest.along,
+            furthest: furthest.max(braked + rest.along),
             aside: rest.aside,
             furthest_aside: furthest_aside.max(rest.aside.abs()),
             heading: rest.heading,
@@ -115,11 +119,36 @@ impl Setup {
 pub(super) struct Run {
     pub braked: f64,
     pub along: f64,
+    /// Furthest that the middle comes along the approach: past where it rests when it slides back down.
+    pub furthest: f64,
     pub aside: f64,
     /// Furthest that the middle comes from the line of the approach, either way.
     pub furthest_aside: f64,
     pub heading: f64,
     pub time: f64,
+}
+
+/// Turning round at the end of a spin a car may come back by less than this; more is sliding back down, m.
+const NO_WAY_BACK: f64 = 0.5;
+
+impl Run {
+    /// How far it comes back from where it was furthest.
+    fn back(&self) -> f64 {
+        self.furthest - self.along
+    }
+
+    /// How far it slides back down; none when it rests about where it came furthest.
+    pub fn slid_back(&self) -> Option<f64> {
+        Some(self.back()).filter(|back| *back > NO_WAY_BACK)
+    }
+
+    /// How far the nose of a car of that length and width comes. The further it came back, the less its heading at
+    /// rest says of how it lay where it was furthest: after a while, it may have pointed anywhere.
+    pub fn nose(&self, (length, width): (f64, f64)) -> f64 {
+        let ahead = slide::half_extent(length, width, self.heading);
+        let anyhow = 0.5 * models::hypot(length, width);
+        self.furthest + ahead + (anyhow - ahead) * (self.back() / NO_WAY_BACK).min(1.0)
+    }
 }
 
 /// Runs already driven in this assessment.
@@ -140,12 +169,13 @@ impl Runs {
 /// How the stop scatters.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Scatter {
-    pub along: f64,
+    /// How far the middle of the car comes as stated.
+    furthest: f64,
     pub deviation: f64,
     /// Deviation from all but friction.
     rest: f64,
-    /// Way and heading at frictions from low to high; none where the car never stops.
-    by_friction: Vec<Option<(f64, f64)>>,
+    /// The runs at frictions from low to high; none where the car never stops.
+    by_friction: Vec<Option<Run>>,
 }
 
 /// Frictions to each side of the middle, and how many deviations they reach.
@@ -190,22 +220,20 @@ const STEEP: f64 = 1.5;
 const SURE: f64 = 7.2;
 
 impl Scatter {
-    /// Chance that the car of that size reaches `limit`. The way goes with one over friction, so its far
+    /// Chance that the place of a run lies beyond `limit`. The way goes with one over friction, so its far
     /// tail is longer than a normal's: frictions are summed, and at each the rest is normal and grows with
     /// the way. A car that never stops reaches.
-    pub fn reaches(&self, limit: f64, (length, width): (f64, f64)) -> f64 {
-        let nose = |run: &Option<(f64, f64)>| {
-            run.map(|(along, heading)| {
-                let ahead = slide::half_extent(length, width, heading);
-                (along + ahead, self.rest * (along / self.along).abs())
-            })
+    pub fn reaches(&self, limit: f64, place: impl Fn(&Run) -> f64) -> f64 {
+        let placed = |run: &Option<Run>| {
+            run.as_ref()
+                .map(|run| (place(run), self.rest * run.furthest / self.furthest))
         };
         // Frictions lower than the lowest are counted as reaching.
         let mut chance = normal_below(-REACH);
-        let mut from = self.by_friction.first().and_then(nose);
+        let mut from = self.by_friction.first().and_then(placed);
         let masses = (-HALF_POINTS..).zip(FEW.iter().zip(MANY.iter()));
         for (run, (steps, (few, many))) in self.by_friction[1..].iter().zip(masses) {
-            let to = nose(run);
+            let to = placed(run);
             let ends = from.zip(to);
             from = to;
             let all = || few.iter().map(|(_, mass)| mass).sum::<f64>();
@@ -248,19 +276,18 @@ impl Scatter {
 
     /// Where the car's nose comes in no more than that share of runs; none when more of them never stop.
     pub fn beyond_which(&self, share: f64, size: (f64, f64)) -> Option<f64> {
-        let mut low = self.along;
-        let mut look = FIRST_LOOK;
-        while self.reaches(self.along + look, size) > share {
-            if look > FURTHEST_LOOK {
+        let mut low = self.furthest;
+        let mut high = self.furthest + FIRST_LOOK;
+        while self.reaches(high, |run| run.nose(size)) > share {
+            if high > FURTHEST_LOOK {
                 return None;
             }
-            low = self.along + look;
-            look *= 2.0;
+            low = high;
+            high *= 2.0;
         }
-        let mut high = self.along + look;
         while high - low > 0.01 {
             let middle = 0.5 * (low + high);
-            if self.reaches(middle, size) > share {
+            if self.reaches(middle, |run| run.nose(size)) > share {
                 low = middle;
             } else {
                 high = middle;
@@ -269,15 +296,21 @@ impl Scatter {
         Some(high)
     }
 
-    /// The furthest stop of all frictions looked at.
+    /// The furthest that the middle of the car comes, over all frictions looked at.
     pub fn furthest(&self) -> f64 {
-        let stops = self.by_friction.iter().flatten();
-        stops.fold(self.along, |most, (along, _)| most.max(*along))
+        let runs = self.by_friction.iter().flatten();
+        runs.fold(self.furthest, |most, run| most.max(run.furthest))
+    }
+
+    /// The furthest back that it rests, over those frictions on which it slides back.
+    pub fn back_to(&self) -> Option<f64> {
+        let runs = self.by_friction.iter().flatten();
+        let back = runs.filter(|run| run.slid_back().is_some());
+        back.map(|run| run.along).min_by(f64::total_cmp)
     }
 }
 
-/// How far past the stop the search for the end of the runs begins, and from where it gives up, m. A car may stop
-/// behind the brake mark, where it slid back down, so this is no place.
+/// Where the search for the end of the runs begins and where it gives up, m.
 const FIRST_LOOK: f64 = 10.0;
 const FURTHEST_LOOK: f64 = 5000.0;
 
@@ -308,11 +341,13 @@ pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
         let at = |end| {
             let mut moved = stated.clone();
             moved.set(index, end);
-            Some(Setup::read(&moved, surface)?.run(|_| {})?.along)
+            Setup::read(&moved, surface)?.run(|_| {})
         };
-        let quarter = 0.25 * (at(high)? - at(low)?);
+        let (low, high) = (at(low)?, at(high)?);
+        let quarter = 0.25 * (high.along - low.along);
         sum += quarter * quarter;
         if name != surface.parameter() {
+            let quarter = 0.25 * (high.furthest - low.furthest);
             rest += quarter * quarter;
         }
     }
@@ -324,16 +359,16 @@ pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
             let mut moved = setup;
             moved.slide.friction += away * deviation;
             if deviation <= 0.0 {
-                return Some((middle.along, middle.heading));
+                return Some(middle);
             }
             if moved.slide.friction <= 0.0 {
                 return None;
             }
-            moved.run(|_| {}).map(|run| (run.along, run.heading))
+            moved.run(|_| {})
         })
         .collect();
     Some(Scatter {
-        along: middle.along,
+        furthest: middle.furthest,
         deviation: f64::sqrt(sum),
         rest: f64::sqrt(rest),
         by_friction,

@@ -247,7 +247,7 @@ pub(super) static FIGURES: [FigureDescription; 19] = [
         "gap",
         "Gap to people",
         Quantity::Length,
-        "From the resting car's nearest part to the people, on the surface of the shot.",
+        "From where the car comes nearest to the people, on the surface of the shot.",
     ),
     figure(
         "past_mark",
@@ -283,13 +283,13 @@ pub(super) static FIGURES: [FigureDescription; 19] = [
         "gap_dry",
         "Gap to people, dry",
         Quantity::Length,
-        "From the resting car to the people on the dry surface.",
+        "From where the car comes nearest to the people, on the dry surface.",
     ),
     figure(
         "gap_wet",
         "Gap to people, wet",
         Quantity::Length,
-        "From the resting car to the people on the wet surface.",
+        "From where the car comes nearest to the people, on the wet surface.",
     ),
     figure(
         "spread_dry",

@@ -73,8 +73,8 @@ export const slideIn: Record<string, string> = {
   'Over the ground, loaded; about 0.5 m for a saloon, 0.7 m for a tall car.':
     'Sobre el suelo, cargado; unos 0,5 m en un turismo, 0,7 m en un coche alto.',
   'Gap to people': 'Distancia a las personas',
-  "From the resting car's nearest part to the people, on the surface of the shot.":
-    'De la parte más cercana del coche parado a las personas, en el firme del plano.',
+  'From where the car comes nearest to the people, on the surface of the shot.':
+    'De donde el coche llega más cerca a las personas, en el firme del plano.',
   'Past the mark': 'Pasada la marca',
   "Where the car's middle rests beyond its mark on the surface of the shot; negative is short of it.":
     'Dónde queda el centro del coche pasada su marca en el firme del plano; negativo es antes de ella.',
@@ -88,9 +88,11 @@ export const slideIn: Record<string, string> = {
   'Chance past the mark, wet': 'Probabilidad de pasarse, mojado',
   'The same on the wet surface.': 'Lo mismo en mojado.',
   'Gap to people, dry': 'Distancia a las personas, seco',
-  'From the resting car to the people on the dry surface.': 'Del coche parado a las personas en seco.',
+  'From where the car comes nearest to the people, on the dry surface.':
+    'De donde el coche llega más cerca a las personas, en seco.',
   'Gap to people, wet': 'Distancia a las personas, mojado',
-  'From the resting car to the people on the wet surface.': 'Del coche parado a las personas en mojado.',
+  'From where the car comes nearest to the people, on the wet surface.':
+    'De donde el coche llega más cerca a las personas, en mojado.',
   'Spread of the stop, dry': 'Dispersión de la parada, seco',
   'One standard deviation of where the car rests; a tolerance counts as two.':
     'Una desviación típica de dónde para el coche; una tolerancia cuenta como dos.',
@@ -140,12 +142,16 @@ export const slideIn: Record<string, string> = {
   'Along the approach': 'A lo largo de la llegada',
   Aside: 'De lado',
   'Run-off of the car': 'Zona de escape del coche',
+  'From as far behind the brake mark as it slides back to where one run in a million comes, wet or dry: nobody stands, crouches or leaves a camera with a person in here.':
+    'Desde lo que retrocede por detrás de la marca de frenado hasta donde llega una pasada entre un millón, en mojado o en seco: aquí nadie está de pie ni agachado ni deja una cámara con una persona.',
   'From the brake mark to where one run in a million ends, wet or dry: nobody stands, crouches or leaves a camera with a person in here.':
     'De la marca de frenado a donde acaba una pasada de cada millón, en mojado o en seco: aquí nadie está de pie, agachado ni con una cámara atendida.',
   'The same run rests {further} further when the surface is wet: measure friction again after any rain, wetting down or oil.':
     'La misma pasada acaba {further} más allá con el firme mojado: mida otra vez el rozamiento tras lluvia, riego o aceite.',
   'The same run rests {further} further when the surface is dry: see whether the two frictions were exchanged.':
     'La misma pasada acaba {further} más allá con el firme seco: compruebe si los dos rozamientos están cambiados.',
+  'The slope is steeper than locked wheels hold: the car slides back {back} from where it came furthest, and the gap is the one there.':
+    'La pendiente es mayor de lo que aguantan las ruedas bloqueadas: el coche retrocede {back} desde donde llegó más lejos, y la holgura es la de allí.',
   'Within the spread of friction more than one run in a million does not come to rest: the run-off has no end that can be drawn.':
     'Con la dispersión del rozamiento, más de una pasada de cada millón no llega a parar: la zona de escape no tiene un final que se pueda dibujar.',
   'The hand brake is planned at {speed} and the car comes at {approach}: it slides from the mark with no straight braking.':

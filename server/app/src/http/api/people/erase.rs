@@ -18,7 +18,8 @@ use crate::{
 
 /// Erase a person
 ///
-/// Needs the role `production`. Takes away what the roster says of them, what they wrote, the marks they drew, their
+/// Needs the role `production`. Takes away what the roster says of them, what they wrote, the marks they drew,
+/// photographs of paper with their ink or witnessed by them, what a medic found in them, the skills they used, their
 /// devices' names, their seat and, where it is no other production's, their account; with the salts of the trail's
 /// commitments to it, so that nobody can guess at it. Every leaf, proof and signature stays valid. Plans stay as they
 /// are.

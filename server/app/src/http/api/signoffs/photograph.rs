@@ -20,7 +20,7 @@ use crate::{
 /// Keep the photograph of a sign-off on paper
 ///
 /// Needs to be a member of the production: its witness signed for its SHA-256, so anyone on it may bring it.
-/// A JPEG or PNG of at most 4 MiB.
+/// A JPEG or PNG of at most 4 MiB. None is kept once its signer or its witness was erased.
 #[utoipa::path(
     tag = "sign-offs",
     params(("signoff" = Uuid, Path, description = "The sign-off"), WriteHeaders),
