@@ -51,7 +51,7 @@ pub struct Delegation {
     #[serde(default)]
     #[cfg_attr(feature = "openapi", schema(value_type = Vec<uuid::Uuid>))]
     pub gags: Vec<GagId>,
-    /// From when.
+    /// From when, by the server's clock: what arrives before does not count, whenever it was signed.
     #[cfg_attr(feature = "openapi", schema(value_type = String, format = DateTime))]
     pub starts: Timestamp,
     /// Until when.

@@ -2792,7 +2792,7 @@ export interface components {
             gags?: string[];
             /**
              * Format: date-time
-             * @description From when.
+             * @description From when, by the server's clock: what arrives before does not count, whenever it was signed.
              */
             starts: string;
             /**
@@ -3744,7 +3744,7 @@ export interface components {
                 gags?: string[];
                 /**
                  * Format: date-time
-                 * @description From when.
+                 * @description From when, by the server's clock: what arrives before does not count, whenever it was signed.
                  */
                 starts: string;
                 /**
@@ -4364,7 +4364,7 @@ export interface components {
             gags?: string[];
             /**
              * Format: date-time
-             * @description From when.
+             * @description From when, by the server's clock: what arrives before does not count, whenever it was signed.
              */
             starts: string;
             /**

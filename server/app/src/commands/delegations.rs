@@ -33,7 +33,7 @@ pub struct NewDelegation {
     #[serde(default)]
     #[schema(value_type = Vec<uuid::Uuid>)]
     pub gags: Vec<GagId>,
-    /// From when.
+    /// From when, by the server's clock: what arrives before does not count, whenever it was signed.
     #[schema(value_type = String, format = DateTime)]
     pub starts: Timestamp,
     /// Until when.

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use gagwright_casting::PersonId;
 use gagwright_clearance::Role;
 use gagwright_store::{
     StoreError, accounts, accounts::Account, idempotency, idempotency::Stored, invitations,
@@ -289,5 +290,42 @@ fn the_first_answer_to_a_key_is_kept_for_good() {
                 .unwrap(),
             1
         );
+    }
+}
+
+#[test]
+fn answers_that_name_somebody_are_forgotten_and_no_others() {
+    let somebody = PersonId(id(0xabcd));
+    let naming = |n: u128| n.is_multiple_of(400) || n == 1199;
+    for database in databases() {
+        let store = database.ready();
+        // More than are looked through at a time, with some on either side of where one look ends.
+        store
+            .write(move |conn| {
+                for n in 0..1200 {
+                    let body = match naming(n) {
+                        true => format!(r#"{{"person":"{somebody}"}}"#),
+                        false => format!(r#"{{"person":"{}"}}"#, PersonId(id(n))),
+                    };
+                    let answer = Stored {
+                        request_hash: vec![7; 32],
+                        status: 201,
+                        content_type: "application/json".to_owned(),
+                        location: None,
+                        etag: None,
+                        body: body.into_bytes(),
+                        created_at: at(10),
+                    };
+                    idempotency::save(conn, "a", id(n), &answer)?;
+                }
+                idempotency::forget_about(conn, somebody)
+            })
+            .unwrap();
+        for n in 0..1200 {
+            let kept = store
+                .read(move |conn| idempotency::find(conn, "a", id(n)))
+                .unwrap();
+            assert_eq!(kept.is_some(), !naming(n), "{n} on {}", database.name);
+        }
     }
 }
