@@ -131,14 +131,13 @@ pub fn forget_about(conn: &mut Connection, person: PersonId) -> Result<(), Store
             .limit(AT_ONCE)
             .select((answers::account_key, answers::key, answers::body))
             .load(conn)?;
-        let last = some.is_empty();
+        if some.is_empty() {
+            break;
+        }
         let named = some
             .into_iter()
             .filter(|(_, _, body)| body.windows(name.len()).any(|part| part == name.as_bytes()));
         naming.extend(named.map(|(account, key, _)| (account, key)));
-        if last {
-            break;
-        }
     }
     for (account, key) in naming {
         diesel::delete(answers::table.find((account, key))).execute(conn)?;

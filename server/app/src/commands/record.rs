@@ -180,11 +180,16 @@ pub(crate) fn not_erased(
 ) -> Result<(), CommandError> {
     match is_erased(conn, production, id)? {
         false => Ok(()),
-        true => Err(CommandError::Conflict {
-            what,
-            detail: "whom it is about was erased from the record, so it is not kept; leave it"
-                .to_owned(),
-        }),
+        true => Err(about_erased(what)),
+    }
+}
+
+/// Why what is about somebody who was erased is refused.
+pub(crate) fn about_erased(what: &'static str) -> CommandError {
+    CommandError::Conflict {
+        what,
+        detail: "whom it is about was erased from the record, so it is not kept; leave it"
+            .to_owned(),
     }
 }
 
