@@ -128,7 +128,8 @@ pub(super) struct Run {
     pub time: f64,
 }
 
-/// Turning round at the end of a spin a car may come back by less than this; more is sliding back down, m.
+/// Turning round at the end of a spin a car may come back by less than this; more is sliding back down, m. Chosen
+/// here, from no source: a tenth of a car's length.
 const NO_WAY_BACK: f64 = 0.5;
 
 impl Run {
