@@ -8,10 +8,13 @@
 //! (M + w l / 3) u'' = (M + w l / 2)(g - a) - (EA / l) u - c u', where the line runs with the head; where
 //! only the load runs, down a line that hangs still, the a acts on M alone.
 
-use super::{
-    GRAVITY,
-    ode::{self, Accuracy, Point},
-};
+use core::f64::consts::PI;
+
+use super::GRAVITY;
+
+mod motion;
+
+pub use motion::{FOR_PEAKS, FOR_PLOTS};
 
 /// A line and what hangs on it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -58,6 +61,19 @@ pub struct Moment {
     pub head_tension: f64,
 }
 
+/// How far a swing can go.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Furthest {
+    /// Deepest below the head, m.
+    pub depth: f64,
+    /// The least felt, m/s2.
+    pub least_felt: f64,
+    /// The most felt, m/s2.
+    pub most_felt: f64,
+    /// Highest tension at the head, N.
+    pub head_tension: f64,
+}
+
 /// How the line is paid out; as even motion, what was before anything changes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Even {
@@ -68,9 +84,6 @@ pub struct Even {
     /// Its acceleration, m/s2.
     pub acceleration: f64,
 }
-
-/// A ring that has gone on for so many periods under a steady acceleration is taken to have died away.
-const LONGEST_RING: f64 = 12.0;
 
 impl LongLine {
     /// Stiffness at a length, N/m.
@@ -95,7 +108,12 @@ impl LongLine {
 
     /// Period of the bounce at a length, s.
     pub fn period(&self, length: f64) -> f64 {
-        2.0 * core::f64::consts::PI * f64::sqrt(self.bouncing_mass(length) / self.stiffness(length))
+        2.0 * PI / self.frequency(length)
+    }
+
+    /// How fast the bounce turns at a length, rad/s.
+    pub fn frequency(&self, length: f64) -> f64 {
+        f64::sqrt(self.modulus / (self.bouncing_mass(length) * length))
     }
 
     /// What the stretch must carry, N: load and half the line, against gravity less what is let go.
@@ -136,140 +154,22 @@ impl LongLine {
             + (on_load - on_line * self.load / self.line_mass) * libm::log1p(ratio) / line_weight
     }
 
-    /// Follows the load from an even motion through the pieces. False when the solver failed.
-    pub fn follow(&self, start: Even, pieces: &[Piece], observe: impl FnMut(Moment)) -> bool {
-        self.follow_on(
-            0.0,
-            (start.length, start.speed),
-            self.even(start),
-            pieces,
-            observe,
-        )
-    }
-
-    /// Follows the load on from a moment of a motion, its bounce kept. False when the solver failed.
-    pub fn follow_from(
-        &self,
-        moment: &Moment,
-        pieces: &[Piece],
-        observe: impl FnMut(Moment),
-    ) -> bool {
-        let stretch = [
-            moment.depth - moment.length,
-            moment.speed - moment.pay_speed,
-        ];
-        let paid = (moment.length, moment.pay_speed);
-        self.follow_on(moment.time, paid, stretch, pieces, observe)
-    }
-
-    /// From a time on, with the line paid out and how fast, and the stretch and how fast that grows.
-    fn follow_on(
-        &self,
-        mut time: f64,
-        (mut length, mut speed): (f64, f64),
-        mut stretch: [f64; 2],
-        pieces: &[Piece],
-        mut observe: impl FnMut(Moment),
-    ) -> bool {
-        for piece in pieces {
-            if piece.duration <= 0.0 {
-                continue;
-            }
-            let paying = Paying {
-                length,
-                speed,
-                acceleration: piece.from,
-                slope: (piece.to - piece.from) / piece.duration,
-            };
-            let period = self.period(length);
-            // Only where nothing changes can a ring be taken to be over.
-            let settles = piece.from == piece.to && piece.duration > (LONGEST_RING + 1.0) * period;
-            let until = if settles {
-                LONGEST_RING * period
-            } else {
-                piece.duration
-            };
-            let accuracy = Accuracy {
-                relative: 1e-5,
-                absolute: 1e-5,
-                longest_step: period / 6.0,
-                looks: 3,
-                most_steps: 20_000,
-            };
-            let Some(end) = ode::integrate(
-                |t, y: &[f64; 2]| [y[1], self.bounce(&paying.at(t), y)],
-                Point { t: 0.0, y: stretch },
-                until,
-                accuracy,
-                |_| 1.0,
-                |point| observe(self.moment(time, &paying.at(point.t), point)),
-            )
-            .point() else {
-                return false;
-            };
-            let paid = paying.at(piece.duration);
-            stretch = if settles { self.even(paid) } else { end.y };
-            (length, speed) = (paid.length, paid.speed);
-            time += piece.duration;
-        }
-        true
-    }
-
-    /// Stretch and its rate with no bounce.
-    fn even(&self, even: Even) -> [f64; 2] {
-        let pull = self.pull_at(even.length, even.acceleration);
-        let growth = self.pull_at(2.0 * even.length, even.acceleration) / self.modulus * even.speed;
-        [(pull / self.stiffness(even.length)).max(0.0), growth]
-    }
-
-    /// How the stretch accelerates.
-    fn bounce(&self, paid: &Even, [stretch, growth]: &[f64; 2]) -> f64 {
-        let length = paid.length;
-        // One over the mass that bounces, and the square of its frequency: neither asks for the state, so the
-        // divisions and the root of several stages go side by side.
-        let shared = 1.0 / (self.bouncing_mass(length) * length);
-        let square = self.modulus * shared;
-        let damping = 2.0 * self.damping * f64::sqrt(square);
-        let pull = self.pull_at(length, paid.acceleration) * (shared * length);
-        if *stretch <= 0.0 {
-            return pull;
-        }
-        pull - (square * stretch + damping * growth).max(0.0)
-    }
-
-    fn moment(&self, since: f64, paid: &Even, point: &Point<2>) -> Moment {
-        let [stretch, growth] = point.y;
-        let bounce = self.bounce(paid, &point.y);
-        let line = self.line_mass * paid.length;
-        let felt = (GRAVITY - paid.acceleration - bounce).max(0.0);
-        let run = if self.runs { paid.acceleration } else { 0.0 };
-        Moment {
-            time: since + point.t,
-            length: paid.length,
-            pay_speed: paid.speed,
-            depth: paid.length + stretch,
-            speed: paid.speed + growth,
-            felt,
-            head_tension: (self.load * felt + line * (GRAVITY - run - 0.5 * bounce)).max(0.0),
-        }
-    }
-}
-
-/// How the line is paid out within a piece.
-struct Paying {
-    length: f64,
-    speed: f64,
-    acceleration: f64,
-    slope: f64,
-}
-
-impl Paying {
-    fn at(&self, t: f64) -> Even {
-        Even {
-            length: self.length
-                + t * (self.speed + t * (0.5 * self.acceleration + t * self.slope / 6.0)),
-            speed: self.speed + t * (self.acceleration + 0.5 * t * self.slope),
-            acceleration: self.acceleration + t * self.slope,
+    /// The furthest that a load on a standing line can still come to, as it moves at a moment: what moves in it only
+    /// gets less, so no swing is wider than the one that this motion would begin without damping.
+    pub fn still_to_come(&self, moment: &Moment) -> Furthest {
+        let length = moment.length;
+        let frequency = self.frequency(length);
+        let (stretch, rate) = (moment.depth - length, moment.speed - moment.pay_speed);
+        let rest = self.stretch(length);
+        let swing = super::hypot(stretch - rest, rate / frequency);
+        let doubled = 2.0 * self.damping;
+        let bounce = frequency * frequency * swing * f64::sqrt(1.0 + doubled * doubled);
+        let felt = GRAVITY + bounce;
+        Furthest {
+            depth: length + rest + swing,
+            least_felt: GRAVITY - bounce,
+            most_felt: felt,
+            head_tension: self.load * felt + self.line_mass * length * (GRAVITY + 0.5 * bounce),
         }
     }
 }

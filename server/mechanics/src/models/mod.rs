@@ -34,6 +34,7 @@ pub mod risk;
 pub mod shackle;
 pub mod skin;
 pub mod slide;
+pub mod slow_swing;
 pub mod sound;
 pub mod spread;
 pub mod sprint;

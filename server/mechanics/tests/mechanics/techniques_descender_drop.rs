@@ -11,7 +11,8 @@ use gagwright_mechanics::{
     Assessment, Standing, Status, find,
     models::{
         line_arrest,
-        long_line::{Even, LongLine, Moment, Piece},
+        long_line::{Even, FOR_PEAKS, LongLine, Moment, Piece},
+        ode::{self, FINE, Point},
         peak::Peak,
     },
 };
@@ -169,7 +170,8 @@ fn stop(given: &Value, length: f64) -> Vec<Moment> {
         speed,
         acceleration: 0.0,
     };
-    assert!(line.follow(start, &pieces, |moment| seen.push(moment)));
+    let done = line.follow(start, &pieces, FOR_PEAKS, |moment| seen.push(moment));
+    assert!(done.is_some());
     seen
 }
 
@@ -261,7 +263,10 @@ fn a_sudden_stop_doubles_what_a_slow_one_gives() {
         to: -brake,
     }];
     let mut felt = 0.0_f64;
-    assert!(line.follow(start, &pieces, |m| felt = felt.max(m.felt)));
+    assert!(
+        line.follow(start, &pieces, FOR_PEAKS, |m| felt = felt.max(m.felt))
+            .is_some()
+    );
     close(felt, GRAVITY + 2.0 * brake, 5e-3);
 }
 
@@ -508,13 +513,17 @@ fn no_figure_is_milder_than_the_drop_that_is_drawn() {
             let most = series.values.iter().copied().fold(f64::MIN, f64::max);
             (series.values.iter().copied().fold(f64::MAX, f64::min), most)
         };
+        // The drawing looks more often: up to a thousandth past the peaks between a figure's own looks.
         let (least, most) = of("Felt");
-        assert!(value(&found, "least_felt") <= least + 1e-9, "{given:?}");
-        assert!(value(&found, "peak_felt") >= most - 1e-9, "{given:?}");
+        assert!(value(&found, "least_felt") <= least + 0.005, "{given:?}");
+        assert!(value(&found, "peak_felt") >= most * 0.998, "{given:?}");
         let tension = of("Tension at the head").1;
-        assert!(value(&found, "peak_tension") >= tension - 1e-6, "{given:?}");
+        assert!(
+            value(&found, "peak_tension") >= tension * 0.998,
+            "{given:?}"
+        );
         let lowest = 200.0 - 1.1 - value(&found, "clearance");
-        assert!(lowest >= of("Depth below the head").1 - 1e-9, "{given:?}");
+        assert!(lowest >= of("Depth below the head").1 - 0.005, "{given:?}");
     }
 }
 
@@ -549,7 +558,10 @@ fn an_emergency_stop_is_hit_at_the_worst_moment() {
         let hold = 0.8 + 1.1 * f64::from(step) / 60.0;
         let start = [piece(0.1, 0.0, full), piece(hold, full, full)];
         let mut at = None;
-        assert!(line.follow(even, &start, |moment| at = Some(moment)));
+        assert!(
+            line.follow(even, &start, FOR_PEAKS, |moment| at = Some(moment))
+                .is_some()
+        );
         let duration = at.unwrap().pay_speed / stop;
         let pieces = [
             start[0],
@@ -558,7 +570,11 @@ fn an_emergency_stop_is_hit_at_the_worst_moment() {
             piece(1.0, 0.0, 0.0),
         ];
         let mut felt = 0.0_f64;
-        assert!(line.follow(even, &pieces, |moment| felt = felt.max(moment.felt)));
+        assert!(
+            line.follow(even, &pieces, FOR_PEAKS, |moment| felt =
+                felt.max(moment.felt))
+                .is_some()
+        );
         assert!(
             value(&hard, "emergency_felt") >= felt * (1.0 - 3e-3),
             "{hold} {felt}"
@@ -577,4 +593,99 @@ fn the_drift_leaves_room_for_hands_and_feet() {
         1.0,
         1e-12,
     );
+}
+
+/// A long line whose load is paid out and stopped at random: the stop's own pieces, and how it is rigged.
+fn random_stop(state: &mut u64) -> (LongLine, Even, [Piece; 3]) {
+    let mut draw = |low, high| drawn(state, low, high);
+    let line = LongLine {
+        load: draw(50.0, 200.0),
+        line_mass: draw(0.0, 0.3),
+        modulus: draw(20e3, 2e6),
+        damping: draw(0.0, 0.3),
+        runs: draw(0.0, 1.0) > 0.5,
+    };
+    let (speed, brake, ramp) = (draw(2.0, 15.0), draw(2.0, 8.0), draw(0.0, 0.2));
+    let start = Even {
+        length: draw(5.0, 150.0),
+        speed,
+        acceleration: 0.0,
+    };
+    let piece = |duration, from, to| Piece { duration, from, to };
+    let stop = [
+        piece(ramp, 0.0, -brake),
+        piece(speed / brake - ramp, -brake, -brake),
+        piece(ramp, -brake, 0.0),
+    ];
+    (line, start, stop)
+}
+
+#[test]
+fn a_taut_line_swings_as_its_equation_says() {
+    // The same equation by a Runge-Kutta pair that knows nothing of swings, to ten digits.
+    let mut state = 3;
+    for _ in 0..60 {
+        let (line, start, stop) = random_stop(&mut state);
+        let mut last = None;
+        let watch = |moment| last = Some(moment);
+        assert!(line.follow(start, &stop, FOR_PEAKS, watch).is_some());
+        let last = last.expect("a last moment");
+        // Depth and speed of the load, line paid out and how fast, through each piece.
+        let pull_at = |l: f64, a: f64| {
+            let half = 0.5 * line.line_mass * l;
+            if line.runs {
+                (line.load + half) * (GRAVITY - a)
+            } else {
+                line.load * (GRAVITY - a) + half * GRAVITY
+            }
+        };
+        let l = start.length;
+        let growth = pull_at(2.0 * l, 0.0) / line.modulus * start.speed;
+        let mut y = [line.stretch(l), growth, l, start.speed];
+        for piece in stop.iter().filter(|piece| piece.duration > 0.0) {
+            let rate = |t: f64, y: &[f64; 4]| {
+                let a = piece.from + (piece.to - piece.from) * t / piece.duration;
+                let mass = line.load + line.line_mass * y[2] / 3.0;
+                let stiffness = line.modulus / y[2];
+                let damping = 2.0 * line.damping * f64::sqrt(stiffness * mass);
+                let held = (stiffness * y[0] + damping * y[1]).max(0.0);
+                [y[1], (pull_at(y[2], a) - held) / mass, y[3], a]
+            };
+            let from = Point { t: 0.0, y };
+            let end = ode::integrate(rate, from, piece.duration, FINE, |_| 1.0, |_| {});
+            y = end.point().expect("an end").y;
+        }
+        let swing = line.stretch(last.length);
+        close(last.length, y[2], 1e-9);
+        assert!((last.depth - y[2] - y[0]).abs() < 1e-3 * swing);
+    }
+}
+
+#[test]
+fn what_a_standing_load_can_still_come_to_is_not_passed() {
+    let mut state = 5;
+    for _ in 0..200 {
+        let (line, start, stop) = random_stop(&mut state);
+        let mut last = None;
+        let watch = |moment| last = Some(moment);
+        assert!(line.follow(start, &stop, FOR_PEAKS, watch).is_some());
+        let last = last.expect("a last moment");
+        let furthest = line.still_to_come(&last);
+        let after = [Piece {
+            duration: 3.0 * line.period(last.length),
+            from: 0.0,
+            to: 0.0,
+        }];
+        let mut nearest = f64::INFINITY;
+        let done = line.follow_from(&last, &after, 0.05, |now| {
+            assert!(now.depth <= furthest.depth + 1e-4);
+            assert!(now.felt <= furthest.most_felt * 1.0001);
+            assert!(now.head_tension <= furthest.head_tension * 1.0001);
+            assert!(now.felt >= furthest.least_felt.min(0.0) - 1e-3);
+            nearest = nearest.min(furthest.most_felt / now.felt);
+        });
+        assert!(done.is_some());
+        // It is a bound, and not far off.
+        assert!(nearest < 1.6, "{nearest}");
+    }
 }

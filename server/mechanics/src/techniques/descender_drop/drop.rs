@@ -5,7 +5,7 @@ use super::profile::{Asked, Profile};
 use crate::{
     models::{
         self, GRAVITY,
-        long_line::{Even, LongLine, Moment, Piece},
+        long_line::{Even, FOR_PEAKS, LongLine, Moment, Piece},
         peak::Peak,
     },
     reading::Values,
@@ -88,6 +88,55 @@ pub(super) struct Run {
     pub emergency_tension: f64,
 }
 
+/// The extremes of a motion.
+struct Extremes {
+    floating: Peak,
+    felt: Peak,
+    tension: Peak,
+    lowest: Peak,
+    last: Option<Moment>,
+}
+
+impl Extremes {
+    /// Of a motion that is taken to come at least so deep, and in which less is felt at some time than `least`.
+    fn beyond(depth: f64, least: f64) -> Extremes {
+        Extremes {
+            floating: Peak::over(-least),
+            felt: Peak::over(0.0),
+            tension: Peak::over(0.0),
+            lowest: Peak::over(depth),
+            last: None,
+        }
+    }
+
+    fn see(&mut self, moment: Moment) {
+        self.floating.see(moment.time, -moment.felt);
+        self.felt.see(moment.time, moment.felt);
+        self.tension.see(moment.time, moment.head_tension);
+        self.lowest.see(moment.time, moment.depth);
+        self.last = Some(moment);
+    }
+
+    fn least_felt(&self) -> f64 {
+        -self.floating.most()
+    }
+
+    /// Watches a load that stands still after a piece, unless nothing that may come of its swing is further out than
+    /// what was.
+    fn see_after(&mut self, line: &LongLine, after: Piece) -> Option<()> {
+        let last = self.last?;
+        let swing = line.still_to_come(&last);
+        if swing.least_felt >= self.least_felt()
+            && swing.most_felt <= self.felt.most()
+            && swing.head_tension <= self.tension.most()
+            && swing.depth <= self.lowest.most()
+        {
+            return Some(());
+        }
+        line.follow_from(&last, &[after], FOR_PEAKS, |moment| self.see(moment))
+    }
+}
+
 /// Runs the drop. None where the travel or the solver gives none.
 pub(super) fn run(setup: &Setup) -> Option<Run> {
     let profile = setup.profile()?;
@@ -97,62 +146,34 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
     let stop_time = profile.speed / setup.emergency;
     let stopped = braking + 0.5 * profile.speed * stop_time;
     let at_rest = end + line.stretch(end);
-    let planned = at_rest + line.furthest_swing(end, brake.acceleration, brake.ramp, brake.hold);
     let late = line.furthest_swing(stopped, setup.emergency, 0.0, stop_time);
-    let mut found = Run {
-        profile,
-        least_felt: f64::INFINITY,
-        most_felt: 0.0,
-        deepest: 0.0,
-        bounce: 0.0,
-        peak_tension: 0.0,
-        peak_power: 0.0,
-        emergency_felt: 0.0,
-        emergency_tension: 0.0,
-    };
     // One run from start to stop: on a short drop the bounce of the start is still there in the brake.
-    let mut lowest = Peak::over(planned);
-    let [mut most_felt, mut most_tension, mut most_power] = [Peak::over(0.0); 3];
-    let mut floating = Peak::over(f64::NEG_INFINITY);
+    let furthest = line.furthest_swing(end, brake.acceleration, brake.ramp, brake.hold);
+    let mut planned = Extremes::beyond(at_rest + furthest, f64::INFINITY);
+    let mut most_power = Peak::over(0.0);
     let mut before_brake = Vec::new();
-    let brakes_at = profile.time() - brake.time();
-    let done = line.follow(
-        setup.at_start(),
-        &pieces(setup, &profile, WATCHED),
-        |moment| {
-            let time = moment.time;
-            floating.see(time, -moment.felt);
-            most_felt.see(time, moment.felt);
-            most_tension.see(time, moment.head_tension);
-            let braked = if line.runs {
-                moment.head_tension
-            } else {
-                line.load * moment.felt
-            };
-            most_power.see(time, braked * moment.pay_speed);
-            lowest.see(time, moment.depth);
-            if moment.time <= brakes_at {
-                before_brake.push(moment);
-            }
-        },
-    );
-    if !done {
-        return None;
-    }
-    found.least_felt = -floating.most();
-    found.most_felt = most_felt.most();
-    found.peak_tension = most_tension.most();
-    found.peak_power = most_power.most();
-    let lowest = lowest.most();
-    found.bounce = lowest - at_rest;
-    // An emergency stop softer than the brake, hit as the brake should begin, may end deeper.
-    let mut deepest = Peak::over(lowest.max(stopped + line.stretch(stopped) + late));
-    let [mut hardest_felt, mut heaviest_tension] = [Peak::over(0.0); 2];
-    let mut watch = |moment: Moment| {
-        hardest_felt.see(moment.time, moment.felt);
-        heaviest_tension.see(moment.time, moment.head_tension);
-        deepest.see(moment.time, moment.depth);
+    let mut see = |moment: Moment| {
+        planned.see(moment);
+        let braked = if line.runs {
+            moment.head_tension
+        } else {
+            line.load * moment.felt
+        };
+        most_power.see(moment.time, braked * moment.pay_speed);
     };
+    let [a, b, c, cruise, d, e, f, after] = pieces(setup, &profile, WATCHED);
+    line.follow(setup.at_start(), &[a, b, c, cruise], FOR_PEAKS, |moment| {
+        see(moment);
+        before_brake.push(moment);
+    })?;
+    // Power has a peak of its own there.
+    line.follow_from(before_brake.last()?, &[d, e, f], 0.5 * FOR_PEAKS, see)?;
+    planned.see_after(line, after)?;
+    // An emergency stop softer than the brake, hit as the brake should begin, may end deeper.
+    let lowest = planned.lowest.most();
+    // That the line hangs slack after one is nothing new, so the least felt is not asked for.
+    let deep = lowest.max(stopped + line.stretch(stopped) + late);
+    let mut stops = Extremes::beyond(deep, f64::NEG_INFINITY);
     // Without a bounce a stop is hardest where the line is shortest at full speed, and heaviest at the end.
     for length in [setup.start_length + profile.start_distance, braking] {
         let even = Even {
@@ -160,15 +181,36 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
             speed: profile.speed,
             acceleration: 0.0,
         };
-        if !line.follow(even, &emergency(setup, profile.speed, length), &mut watch) {
-            return None;
-        }
+        let [stop, after] = emergency(setup, profile.speed, length);
+        line.follow(even, &[stop], FOR_PEAKS, |moment| stops.see(moment))?;
+        stops.see_after(line, after)?;
     }
     // Hit while the drop still speeds up, or on a bounce, it is harder: there the line carries less before.
+    for moment in worst(setup, &before_brake).into_iter().flatten() {
+        let [stop, after] = emergency(setup, moment.pay_speed, moment.length);
+        line.follow_from(moment, &[stop], FOR_PEAKS, |moment| stops.see(moment))?;
+        stops.see_after(line, after)?;
+    }
+    Some(Run {
+        profile,
+        least_felt: planned.least_felt(),
+        most_felt: planned.felt.most(),
+        deepest: stops.lowest.most(),
+        bounce: lowest - at_rest,
+        peak_tension: planned.tension.most(),
+        peak_power: most_power.most(),
+        emergency_felt: stops.felt.most(),
+        emergency_tension: stops.tension.most(),
+    })
+}
+
+/// The moments at which an emergency stop is felt most and pulls most, or the one that is both.
+fn worst<'a>(setup: &Setup, moments: &'a [Moment]) -> [Option<&'a Moment>; 2] {
+    let line = &setup.line;
     let (mut hardest, mut heaviest) = (None, None);
     let (mut felt_there, mut tension_there) = (0.0, 0.0);
-    for moment in before_brake {
-        let felt = expected_felt(setup, &moment);
+    for moment in moments {
+        let felt = expected_felt(setup, moment);
         let half = 0.5 * line.line_mass * moment.length;
         let tension = felt * (line.load + half) + GRAVITY * half;
         if felt >= felt_there {
@@ -178,17 +220,7 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
             (tension_there, heaviest) = (tension, Some(moment));
         }
     }
-    let other = heaviest.filter(|moment| Some(*moment) != hardest);
-    for moment in hardest.into_iter().chain(other) {
-        let stop = emergency(setup, moment.pay_speed, moment.length);
-        if !line.follow_from(&moment, &stop, &mut watch) {
-            return None;
-        }
-    }
-    found.emergency_felt = hardest_felt.most();
-    found.emergency_tension = heaviest_tension.most();
-    found.deepest = deepest.most();
-    Some(found)
+    [hardest, heaviest.filter(|moment| Some(*moment) != hardest)]
 }
 
 /// The whole drop in pieces, and so many periods of bounce after it.
@@ -208,19 +240,20 @@ pub(super) fn pieces(setup: &Setup, profile: &Profile, periods: f64) -> [Piece; 
 /// the stretch that the stop asks for, undamped, and less of it where the stop is over within half a swing.
 fn expected_felt(setup: &Setup, moment: &Moment) -> f64 {
     let line = &setup.line;
-    let frequency = 2.0 * core::f64::consts::PI / line.period(moment.length);
+    let frequency = line.frequency(moment.length);
     let asked = GRAVITY + setup.emergency;
     let (off, rate) = (
         moment.felt - asked,
         frequency * (moment.speed - moment.pay_speed),
     );
-    let turned = 0.5 * frequency * moment.pay_speed / setup.emergency;
-    let share = if turned < 0.5 * core::f64::consts::PI {
-        libm::sin(turned)
+    let swing = setup.emergency + models::hypot(off, rate);
+    // The angle of the swing by the time the stop is half over.
+    let turned = 0.5 * frequency * moment.pay_speed;
+    if turned < 0.5 * core::f64::consts::PI * setup.emergency {
+        GRAVITY + swing * libm::sin(turned / setup.emergency)
     } else {
-        1.0
-    };
-    GRAVITY + share * (setup.emergency + models::hypot(off, rate))
+        GRAVITY + swing
+    }
 }
 
 /// The pieces of an emergency stop at a speed and length.

@@ -5,7 +5,7 @@ use super::drop::{self, Setup};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
-    models::long_line::Even,
+    models::long_line::{Even, FOR_PLOTS},
     plotting::Recorder,
     units::{Quantity, say},
 };
@@ -18,9 +18,11 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     };
     let mut whole = Recorder::new();
     let pieces = drop::pieces(&setup, &profile, 3.0);
-    let done = setup.line.follow(setup.at_start(), &pieces, |m| {
-        whole.push(m.time, [m.depth, m.speed, m.felt, m.head_tension]);
-    });
+    let done = setup
+        .line
+        .follow(setup.at_start(), &pieces, FOR_PLOTS, |m| {
+            whole.push(m.time, [m.depth, m.speed, m.felt, m.head_tension]);
+        });
     let mut stop = Recorder::new();
     let braking = setup.end_length - profile.brake_distance;
     let from = Even {
@@ -29,10 +31,10 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
         acceleration: 0.0,
     };
     let pieces = drop::emergency(&setup, profile.speed, braking);
-    let stopped = setup.line.follow(from, &pieces, |m| {
+    let stopped = setup.line.follow(from, &pieces, FOR_PLOTS, |m| {
         stop.push(m.time, [m.felt, m.head_tension]);
     });
-    if !done || !stopped {
+    if done.and(stopped).is_none() {
         return Vec::new();
     }
     vec![

@@ -1,0 +1,388 @@
+//! How a load on a long line moves while line is paid out.
+//!
+//! Taut, the stretch is a swing that changes slowly ([`slow_swing`]), taken a good part of a swing at a time; where the
+//! line goes slack, which bends the motion, by Runge-Kutta until it is taut again.
+
+use core::f64::consts::PI;
+
+use super::{Even, LongLine, Moment, Piece};
+use crate::models::{
+    GRAVITY,
+    ode::{self, Accuracy, Point},
+    slow_swing::{self, State, Swing, Within},
+};
+
+/// A load that swings by no more than this under a steady acceleration is taken to hang still, m/s2.
+const STILL: f64 = 5e-3;
+/// Looks at a load from there on.
+const SETTLED_LOOKS: u32 = 8;
+
+/// How close looks are at a taut line's swing, as an angle of the swing: enough for its peaks, which are looked at
+/// beside.
+pub const FOR_PEAKS: f64 = 0.42 * PI;
+/// Enough to draw it.
+pub const FOR_PLOTS: f64 = 0.1 * PI;
+
+/// Looks may be so much wider where the load swings by less than [`SMALL`]: what is a hundred times as far out in so
+/// small a swing is as near.
+const WIDER: f64 = 1.8;
+/// A small swing, m/s2.
+const SMALL: f64 = 0.3;
+
+/// The most of its length that is paid out in a step.
+const MOST_CHANGE: f64 = 0.1;
+/// Steps after which to give up, so that nothing can run for ever.
+const MOST_STEPS: usize = 20_000;
+
+impl LongLine {
+    /// Follows the load from an even motion through the pieces, with looks so close. None when the solver failed.
+    pub fn follow(
+        &self,
+        start: Even,
+        pieces: &[Piece],
+        closeness: f64,
+        observe: impl FnMut(Moment),
+    ) -> Option<()> {
+        let paid = (start.length, start.speed);
+        self.follow_on(0.0, paid, self.even(start), pieces, closeness, observe)
+    }
+
+    /// Follows the load on from a moment of a motion, its bounce kept. None when the solver failed.
+    pub fn follow_from(
+        &self,
+        moment: &Moment,
+        pieces: &[Piece],
+        closeness: f64,
+        observe: impl FnMut(Moment),
+    ) -> Option<()> {
+        let stretch = [
+            moment.depth - moment.length,
+            moment.speed - moment.pay_speed,
+        ];
+        let paid = (moment.length, moment.pay_speed);
+        self.follow_on(moment.time, paid, stretch, pieces, closeness, observe)
+    }
+
+    /// From a time on, with the line paid out and how fast, and the stretch and how fast that grows.
+    fn follow_on(
+        &self,
+        mut time: f64,
+        (mut length, mut speed): (f64, f64),
+        mut stretch: [f64; 2],
+        pieces: &[Piece],
+        closeness: f64,
+        mut observe: impl FnMut(Moment),
+    ) -> Option<()> {
+        for piece in pieces {
+            if piece.duration <= 0.0 {
+                continue;
+            }
+            let paying = Paying {
+                length,
+                speed,
+                acceleration: piece.from,
+                slope: (piece.to - piece.from) / piece.duration,
+            };
+            let end = self.piece(&paying, stretch, piece.duration, closeness, |t, at| {
+                observe(self.moment(time + t, &at.paid, &at.state));
+            })?;
+            stretch = [end[0], end[1]];
+            let paid = paying.at(piece.duration);
+            (length, speed) = (paid.length, paid.speed);
+            time += piece.duration;
+        }
+        Some(())
+    }
+
+    /// Follows the stretch and its rate through a piece, whether the line is taut or slack, to its end.
+    fn piece(
+        &self,
+        paying: &Paying,
+        stretch: [f64; 2],
+        duration: f64,
+        closeness: f64,
+        mut look: impl FnMut(f64, &At),
+    ) -> Option<[f64; 2]> {
+        let mut now = Point { t: 0.0, y: stretch };
+        for _ in 0..MOST_STEPS {
+            match self.taut(paying, now, duration, closeness, &mut look) {
+                Taut::Throughout(end) => return Some(end),
+                Taut::Settled(since) => {
+                    for share in 1..=SETTLED_LOOKS {
+                        let share = f64::from(share) / f64::from(SETTLED_LOOKS);
+                        let time = since + share * (duration - since);
+                        let paid = paying.at(time);
+                        look(time, &self.at(paid, self.even(paid)));
+                    }
+                    return Some(self.even(paying.at(duration)));
+                }
+                Taut::Until(point) => {
+                    now = self.slack(paying, point, duration, &mut look)?;
+                }
+            }
+            if now.t >= duration {
+                return Some(now.y);
+            }
+        }
+        None
+    }
+
+    /// Follows the swing of a line that stays taut, from a point until a time of the piece.
+    fn taut(
+        &self,
+        paying: &Paying,
+        from: Point<2>,
+        until: f64,
+        closeness: f64,
+        mut look: impl FnMut(f64, &At),
+    ) -> Taut {
+        let mut now = self.at(paying.at(from.t), from.y);
+        let (mut t, mut angle) = (from.t, closeness);
+        for _ in 0..MOST_STEPS {
+            if now.is_slack() {
+                break;
+            }
+            look(t, &now);
+            let left = until - t;
+            if left <= 0.0 {
+                return Taut::Throughout([now.state[0], now.state[1]]);
+            }
+            let usual = now.step(angle);
+            let last = usual >= left;
+            let (step, next_time) = if last {
+                (left, until)
+            } else {
+                (usual, t + usual)
+            };
+            let [first, second] = slow_swing::MOMENTS;
+            let first = self.swing(&paying.at(t + first * step));
+            let second = self.swing(&paying.at(t + second * step));
+            let from = [now.state[0], now.state[1]];
+            let Some(moved) = slow_swing::step(&first, &second, step, from) else {
+                break;
+            };
+            angle = if moved.swing < SMALL * SMALL {
+                WIDER * closeness
+            } else {
+                closeness
+            };
+            let next = self.at(paying.at(next_time), moved.to);
+            if next.is_slack() {
+                break;
+            }
+            let within = Within::new(&now.state, &next.state, step);
+            if !self.look_inside(paying, t, &within, &mut look) {
+                break;
+            }
+            if paying.slope == 0.0 && moved.swing < STILL * STILL {
+                return Taut::Settled(next_time);
+            }
+            (t, now) = (next_time, next);
+        }
+        Taut::Until(Point {
+            t,
+            y: [now.state[0], now.state[1]],
+        })
+    }
+
+    /// Looks at where a step from `t` turns. False where the line is slack there.
+    fn look_inside(
+        &self,
+        paying: &Paying,
+        t: f64,
+        within: &Within,
+        look: &mut impl FnMut(f64, &At),
+    ) -> bool {
+        let look_at = |share: f64| {
+            let time = t + share * within.step();
+            (time, self.at(paying.at(time), within.at(share)))
+        };
+        let turn = within.turn(paying.slope).map(look_at);
+        let lowest = lowest(paying, t, within).map(look_at);
+        let is_slack =
+            |inside: &Option<(f64, At)>| inside.as_ref().is_some_and(|at| at.1.is_slack());
+        if is_slack(&turn) || is_slack(&lowest) {
+            return false;
+        }
+        let later = match (&turn, &lowest) {
+            (Some(turn), Some(lowest)) => turn.0 > lowest.0,
+            _ => false,
+        };
+        let (first, second) = if later {
+            (lowest, turn)
+        } else {
+            (turn, lowest)
+        };
+        for (time, at) in first.iter().chain(&second) {
+            look(*time, at);
+        }
+        true
+    }
+
+    /// Follows a load that a slack line lets go, until the line is taut again or until a time of the piece: what is
+    /// taken up there is bent, so steps are tried.
+    fn slack(
+        &self,
+        paying: &Paying,
+        from: Point<2>,
+        until: f64,
+        mut look: impl FnMut(f64, &At),
+    ) -> Option<Point<2>> {
+        let accuracy = Accuracy {
+            relative: 1e-5,
+            absolute: 1e-5,
+            longest_step: self.period(paying.length) / 6.0,
+            looks: 3,
+            most_steps: MOST_STEPS,
+        };
+        let at = |point: &Point<2>| self.at(paying.at(point.t), point.y);
+        let rate = |t: f64, y: &[f64; 2]| [y[1], self.at(paying.at(t), *y).state[2]];
+        // Above nothing while the line is slack.
+        let slack = |point: &Point<2>| {
+            let at = at(point);
+            if at.state[0] > 0.0 {
+                -at.pull
+            } else {
+                -at.swing.square * at.state[0]
+            }
+        };
+        let end = ode::integrate(rate, from, until, accuracy, slack, |point| {
+            look(point.t, &at(point));
+        });
+        end.point()
+    }
+
+    /// The line at a moment of the motion.
+    #[inline]
+    fn at(&self, paid: Even, [stretch, growth]: [f64; 2]) -> At {
+        let swing = self.swing(&paid);
+        let pull = swing.square * stretch + swing.damping * growth;
+        let held = if stretch > 0.0 { pull.max(0.0) } else { 0.0 };
+        At {
+            paid,
+            state: [stretch, growth, swing.push - held],
+            swing,
+            pull,
+        }
+    }
+
+    /// What makes the load swing on a taut line.
+    #[inline]
+    fn swing(&self, paid: &Even) -> Swing {
+        let length = paid.length;
+        // One over the mass that bounces, and the square of its frequency: neither asks for the state, so the
+        // divisions and the root of several stages go side by side.
+        let shared = 1.0 / (self.bouncing_mass(length) * length);
+        let square = self.modulus * shared;
+        Swing {
+            square,
+            damping: 2.0 * self.damping * f64::sqrt(square),
+            push: self.pull_at(length, paid.acceleration) * (shared * length),
+        }
+    }
+
+    /// Stretch and its rate with no bounce.
+    fn even(&self, even: Even) -> [f64; 2] {
+        let pull = self.pull_at(even.length, even.acceleration);
+        let growth = self.pull_at(2.0 * even.length, even.acceleration) / self.modulus * even.speed;
+        [(pull / self.stiffness(even.length)).max(0.0), growth]
+    }
+
+    /// What people see of it.
+    #[inline]
+    fn moment(&self, time: f64, paid: &Even, [stretch, growth, bounce]: &State) -> Moment {
+        let line = self.line_mass * paid.length;
+        let felt = (GRAVITY - paid.acceleration - bounce).max(0.0);
+        let run = if self.runs { paid.acceleration } else { 0.0 };
+        Moment {
+            time,
+            length: paid.length,
+            pay_speed: paid.speed,
+            depth: paid.length + stretch,
+            speed: paid.speed + growth,
+            felt,
+            head_tension: (self.load * felt + line * (GRAVITY - run - 0.5 * bounce)).max(0.0),
+        }
+    }
+}
+
+/// A taut line at a moment.
+struct At {
+    paid: Even,
+    swing: Swing,
+    state: State,
+    /// Of the line on a unit of the mass that bounces.
+    pull: f64,
+}
+
+impl At {
+    /// Whether the line would push, which it cannot. Also where it is no number.
+    #[inline]
+    fn is_slack(&self) -> bool {
+        !(self.pull > 0.0 && self.state[0] > 0.0)
+    }
+
+    /// A step of an angle of the swing, or shorter where much of the line's length is paid out in it.
+    #[inline]
+    fn step(&self, angle: f64) -> f64 {
+        let frequency = f64::sqrt(self.swing.square);
+        let (paid, most) = (self.paid.speed.abs(), MOST_CHANGE * self.paid.length);
+        if angle * paid <= most * frequency {
+            angle / frequency
+        } else {
+            most / paid
+        }
+    }
+}
+
+/// The share of a step from `t` of a piece where the load turns, up or down: three steps of false position on how fast
+/// it goes.
+#[inline]
+fn lowest(paying: &Paying, t: f64, within: &Within) -> Option<f64> {
+    let speed = |share: f64| paying.at(t + share * within.step()).speed + within.at(share)[1];
+    let (mut low, mut high) = ((0.0, speed(0.0)), (1.0, speed(1.0)));
+    if low.1 * high.1 >= 0.0 {
+        return None;
+    }
+    let mut share = 0.5;
+    for _ in 0..3 {
+        share = low.0 + (high.0 - low.0) * low.1 / (low.1 - high.1);
+        let now = (share, speed(share));
+        if now.1 * low.1 > 0.0 {
+            low = now;
+        } else {
+            high = now;
+        }
+    }
+    Some(share)
+}
+
+/// How far a swing was followed on a taut line.
+enum Taut {
+    /// To the end, where stretch and its rate are these.
+    Throughout([f64; 2]),
+    /// To a time from which it hardly swings under a steady acceleration.
+    Settled(f64),
+    /// To here: within the next step the line hangs slack.
+    Until(Point<2>),
+}
+
+/// How the line is paid out within a piece.
+struct Paying {
+    length: f64,
+    speed: f64,
+    acceleration: f64,
+    slope: f64,
+}
+
+impl Paying {
+    #[inline]
+    fn at(&self, t: f64) -> Even {
+        Even {
+            length: self.length
+                + t * (self.speed + t * (0.5 * self.acceleration + t * self.slope / 6.0)),
+            speed: self.speed + t * (self.acceleration + 0.5 * t * self.slope),
+            acceleration: self.acceleration + t * self.slope,
+        }
+    }
+}
