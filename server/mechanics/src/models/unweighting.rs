@@ -4,12 +4,13 @@
 //! the line does not, so the mean push during contact is that share of body weight times step time over
 //! contact time (P. G. Weyand et al., "Faster top running speeds are achieved with greater ground forces not
 //! more rapid leg movements", J. Appl. Physiol. 89, 2000), shaped as half a sine wave (R. McN. Alexander,
-//! Principles of Animal Locomotion). Masses and line are then two bodies with a spring that cannot push.
+//! Principles of Animal Locomotion). Masses and line are then two bodies with a spring that cannot push, and dry
+//! rubbing (`stride.rs`).
 
 use super::{
     GRAVITY,
-    ode::{self, Accuracy, Point},
-    peak::Peak,
+    peak::Crest,
+    stride::{Bodies, Push, State, Stride},
 };
 use core::f64::consts::PI;
 
@@ -84,8 +85,10 @@ const MOST_SETTLING: usize = 60;
 const HELD_TOGETHER: usize = 4;
 /// Steps begin alike when stretch and speeds are within this share of their size.
 const ALIKE: f64 = 1e-3;
-/// Looks at each of the solver's steps.
-const LOOKS: u32 = 5;
+/// Looks at a swing of the line where a step is looked at.
+const LOOKS: f64 = 24.0;
+/// And where it is only followed: as many as find whatever changes on the way.
+const FEW_LOOKS: f64 = 10.0;
 
 impl Assist {
     /// Steady pull on the performer, N.
@@ -131,19 +134,27 @@ impl Assist {
 
     /// Follows even steps and looks at one, once the start is forgotten. None when it cannot be followed.
     pub fn bounce(&self, gait: Gait, mut observe: impl FnMut(Moment)) -> Option<Bounce> {
-        let mut most = Peak::over(0.0);
+        let start = self.settled(&self.stride(gait, FEW_LOOKS)?, gait)?;
         // The least of each is the most of its negative.
-        let [mut least, mut lowest, mut highest] = [Peak::over(f64::NEG_INFINITY); 3];
-        self.step(gait, self.settled(gait)?, LOOKS, |at| {
-            most.see(at.time, at.tension);
-            least.see(at.time, -at.tension);
-            lowest.see(at.time, -at.height);
-            highest.see(at.time, at.height);
-            observe(at);
+        let [mut most, mut least, mut lowest, mut highest] = [Crest::new(); 4];
+        self.stride(gait, LOOKS)?.follow(start, |at| {
+            let (time, [tension, change]) = (at.time, at.tension);
+            let [down, speed, ..] = at.state;
+            most.see(time, tension, change);
+            least.see(time, -tension, -change);
+            lowest.see(time, down, speed);
+            highest.see(time, -down, -speed);
+            observe(Moment {
+                time,
+                tension,
+                ground: at.ground,
+                height: start[0] - down,
+            });
         })?;
+        let least = -least.most();
         Some(Bounce {
             most: most.most(),
-            least: -least.most(),
+            least: if least > 0.0 { least } else { 0.0 },
             height: highest.most() + lowest.most(),
         })
     }
@@ -153,19 +164,21 @@ impl Assist {
     pub fn unsettled(&self, gait: Gait) -> Option<(f64, f64)> {
         let change = self.fall() * gait.step;
         let stretched = self.falling_tension() / self.stiffness;
-        let mut start = self.settled(gait)?;
+        let stride = self.stride(gait, FEW_LOOKS)?;
+        let mut start = self.settled(&stride, gait)?;
         for _ in SETTLING..MOST_SETTLING {
-            let next = start_of_next(self.step(gait, start, 1, |_| {})?, gait);
+            let next = start_of_next(stride.follow(start, |_| {})?, gait);
             let alike = |i: usize, size: f64| (next[i] - start[i]).abs() <= ALIKE * size;
             if alike(0, stretched) && alike(1, change) && alike(3, change) {
                 return None;
             }
             start = next;
         }
+        let stride = self.stride(gait, LOOKS)?;
         let (mut calmest, mut hardest) = (f64::INFINITY, 0.0_f64);
         for _ in 0..HELD_TOGETHER {
-            let mut most = Peak::over(0.0);
-            let end = self.step(gait, start, LOOKS, |at| most.see(at.time, at.tension))?;
+            let mut most = Crest::new();
+            let end = stride.follow(start, |at| most.see(at.time, at.tension[0], at.tension[1]))?;
             start = start_of_next(end, gait);
             calmest = calmest.min(most.most());
             hardest = hardest.max(most.most());
@@ -176,74 +189,34 @@ impl Assist {
     /// How a step begins after so many that the start is forgotten: performer down, its speed, line run towards the
     /// performer at the counterweight, its speed. The first begins as a stiff line would have it, with half a flight's
     /// fall.
-    fn settled(&self, gait: Gait) -> Option<[f64; 4]> {
+    fn settled(&self, stride: &Stride, gait: Gait) -> Option<State> {
         let speed = 0.5 * self.fall() * (gait.step - gait.contact);
         let mut start = [self.falling_tension() / self.stiffness, speed, 0.0, speed];
         for _ in 0..SETTLING {
-            start = start_of_next(self.step(gait, start, 1, |_| {})?, gait);
+            start = start_of_next(stride.follow(start, |_| {})?, gait);
         }
         Some(start)
     }
 
-    /// One step from touch to touch.
-    fn step(
-        &self,
-        gait: Gait,
-        start: [f64; 4],
-        looks: u32,
-        mut observe: impl FnMut(Moment),
-    ) -> Option<[f64; 4]> {
+    /// An even step, with so many looks at a swing of the line.
+    fn stride(&self, gait: Gait, looks: f64) -> Option<Stride> {
         let (mass, inertia, pull) = (self.mass, self.inertia(), self.pull());
-        let damping =
-            2.0 * self.damping * f64::sqrt(self.stiffness * mass * inertia / (mass + inertia));
-        let tension =
-            |y: &[f64; 4]| (self.stiffness * (y[0] - y[2]) + damping * (y[1] - y[3])).max(0.0);
-        let peak = self.ground_peak(gait);
-        let accuracy = Accuracy {
-            relative: 1e-5,
-            absolute: 1e-6,
-            longest_step: gait.step / 5.0,
-            looks,
-            most_steps: 5_000,
+        let bodies = Bodies {
+            mass,
+            inertia,
+            pull,
+            rubbing: pull * self.loss,
+            stiffness: self.stiffness,
+            damping: 2.0
+                * self.damping
+                * f64::sqrt(self.stiffness * mass * inertia / (mass + inertia)),
         };
-        let mut y = start;
-        for (from, to, push) in [(0.0, gait.contact, peak), (gait.contact, gait.step, 0.0)] {
-            let ground = |t: f64| {
-                if push > 0.0 {
-                    push * libm::sin(PI * (t / gait.contact).clamp(0.0, 1.0))
-                } else {
-                    0.0
-                }
-            };
-            let rate = |t: f64, y: &[f64; 4]| {
-                let held = tension(y);
-                // Rubbing turns over within a crawl of 1 cm/s, so that the solver is not torn at rest.
-                let way = y[3] / f64::sqrt(y[3] * y[3] + 1e-4);
-                [
-                    y[1],
-                    GRAVITY - (held + ground(t)) / mass,
-                    y[3],
-                    (held - pull * (1.0 + self.loss * way)) / inertia,
-                ]
-            };
-            let end = ode::integrate(
-                rate,
-                Point { t: from, y },
-                to,
-                accuracy,
-                |_| 1.0,
-                |at| {
-                    observe(Moment {
-                        time: at.t,
-                        tension: tension(&at.y),
-                        ground: ground(at.t),
-                        height: start[0] - at.y[0],
-                    });
-                },
-            );
-            y = end.point()?.y;
-        }
-        Some(y)
+        let push = Push {
+            peak: self.ground_peak(gait),
+            contact: gait.contact,
+            flight: gait.step - gait.contact,
+        };
+        Stride::new(bodies, push, looks)
     }
 
     /// The performer drops until the counterweight meets its stop, and the line alone catches the rest.
@@ -262,7 +235,7 @@ impl Assist {
 
 /// Only speeds and the stretch matter, so the way drifted is let go. So is its speed: a runner who is to rise no
 /// higher from step to step sets that right with the legs, here at each touch.
-fn start_of_next(end: [f64; 4], gait: Gait) -> [f64; 4] {
+fn start_of_next(end: State, gait: Gait) -> State {
     let drift = end[2] / gait.step;
     [end[0] - end[2], end[1] - drift, 0.0, end[3] - drift]
 }

@@ -14,6 +14,7 @@ mod reference_motion;
 mod reference_rigging;
 mod risk;
 mod scipy;
+mod strides;
 mod techniques_air_ram;
 mod techniques_blank_firing;
 mod techniques_blast;
