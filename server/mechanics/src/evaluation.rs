@@ -16,7 +16,7 @@ use crate::{
     assessment::Figure,
     limits::Policies,
     reading::Values,
-    technique::{AssessError, FigureDescription},
+    technique::{AssessError, Computation, FigureDescription},
 };
 
 /// The figures of one run. A figure that is not set is unknown.
@@ -140,17 +140,73 @@ pub(crate) fn keep<T>(kept: &RefCell<Vec<T>>, run: T) {
     }
 }
 
+/// Runs of a technique, each worked out once.
+pub(crate) struct Memory<K, V> {
+    kept: RefCell<Vec<(K, V)>>,
+    /// What was worked out ahead when no more is kept, until the next look ahead.
+    ahead: RefCell<Vec<(K, V)>>,
+}
+
+impl<K, V> Default for Memory<K, V> {
+    fn default() -> Self {
+        Memory {
+            kept: RefCell::default(),
+            ahead: RefCell::default(),
+        }
+    }
+}
+
+impl<K: Clone + PartialEq, V: Clone> Memory<K, V> {
+    /// What a setup comes to, worked out unless it was.
+    pub(crate) fn get(&self, setup: &K, run: impl FnOnce(&K) -> V) -> V {
+        self.find(setup).unwrap_or_else(|| {
+            let found = run(setup);
+            keep(&self.kept, (setup.clone(), found.clone()));
+            found
+        })
+    }
+
+    /// Works out at once what is asked for next.
+    pub(crate) fn look_ahead(&self, setups: Vec<K>, run: impl FnOnce(&[K]) -> Vec<V>) {
+        let mut new: Vec<K> = Vec::with_capacity(setups.len());
+        for setup in setups {
+            if self.find(&setup).is_none() && !new.contains(&setup) {
+                new.push(setup);
+            }
+        }
+        let found = run(&new);
+        let mut ahead = self.ahead.borrow_mut();
+        ahead.clear();
+        for found in new.into_iter().zip(found) {
+            if self.kept.borrow().len() < MOST_KEPT {
+                keep(&self.kept, found);
+            } else {
+                ahead.push(found);
+            }
+        }
+    }
+
+    fn find(&self, setup: &K) -> Option<V> {
+        let find = |among: &RefCell<Vec<(K, V)>>| {
+            let among = among.borrow();
+            let found = among.iter().find(|(known, _)| known == setup);
+            found.map(|(_, found)| found.clone())
+        };
+        find(&self.ahead).or_else(|| find(&self.kept))
+    }
+}
+
 /// A state that a technique knows to be telling: which end each named input is at, -1 the low, 1 the high.
 pub type Ends = [(&'static str, i8)];
 
-/// Runs `compute` over the tolerances.
+/// Runs a computation over the tolerances.
 ///
 /// # Errors
 /// When the inputs together give a figure that is not a finite number.
 pub fn over_tolerances(
     values: Values,
     descriptions: &'static [FigureDescription],
-    compute: impl Fn(&Values) -> Computed,
+    compute: &Computation,
 ) -> Result<Evaluation, AssessError> {
     over_tolerances_and(values, descriptions, &[], compute)
 }
@@ -164,9 +220,9 @@ pub fn over_tolerances_and(
     values: Values,
     descriptions: &'static [FigureDescription],
     named: &[&Ends],
-    compute: impl Fn(&Values) -> Computed,
+    computation: &Computation,
 ) -> Result<Evaluation, AssessError> {
-    let compute = |values: &Values| State::of(compute(values), descriptions);
+    let compute = |values: &Values| State::of(computation(values), descriptions);
     let centre = compute(&values);
     let moving: Vec<(usize, f64, f64)> = (0..values.count())
         .filter_map(|index| values.ends(index).map(|(low, high)| (index, low, high)))
@@ -174,11 +230,13 @@ pub fn over_tolerances_and(
     let single: Vec<[State; 2]> = moving
         .iter()
         .map(|&(index, low, high)| {
-            [low, high].map(|end| {
+            let ends = [low, high].map(|end| {
                 let mut moved = values.clone();
                 moved.set(index, end);
-                compute(&moved)
-            })
+                moved
+            });
+            computation.look_ahead(&ends);
+            [compute(&ends[0]), compute(&ends[1])]
         })
         .collect();
     let corner = |pattern: &[i8]| {

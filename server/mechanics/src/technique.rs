@@ -44,7 +44,7 @@ pub trait Technique: Send + Sync {
     /// same for every state: a scatter that the tolerances make is taken from it, so that it does not
     /// count twice, and work that states share is kept in between.
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(|_| Computed::new())
+        Computation::new(|_| Computed::new())
     }
     /// The figures with their intervals. A technique with a figure that comes of the others'
     /// intervals says so here.
@@ -53,7 +53,7 @@ pub trait Technique: Send + Sync {
     /// When the inputs together give a figure that is not a finite number.
     fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
         let compute = self.prepare(&values);
-        over_tolerances(values, self.figures(), compute)
+        over_tolerances(values, self.figures(), &compute)
     }
     /// Figures and inputs held against limits.
     fn checks(&self, _: &Evaluation) -> Vec<Check> {
@@ -115,8 +115,42 @@ pub trait Technique: Send + Sync {
     }
 }
 
-/// From the values of one state to its figures.
-pub type Computation = Box<dyn Fn(&Values) -> Computed>;
+/// From the values of one state to its figures; called like a function.
+pub struct Computation {
+    figures: Box<dyn Fn(&Values) -> Computed>,
+    look_ahead: Box<dyn Fn(&[Values])>,
+}
+
+impl Computation {
+    /// Of a function.
+    pub fn new(figures: impl Fn(&Values) -> Computed + 'static) -> Computation {
+        Computation {
+            figures: Box::new(figures),
+            look_ahead: Box::new(|_| {}),
+        }
+    }
+
+    /// The same where what states need is quicker to work out for some at once: `look_ahead` is shown states that come
+    /// next, and keeps what it finds. Figures are the same without it.
+    #[must_use]
+    pub fn with_look_ahead(mut self, look_ahead: impl Fn(&[Values]) + 'static) -> Computation {
+        self.look_ahead = Box::new(look_ahead);
+        self
+    }
+
+    /// Shows it states that come next.
+    pub fn look_ahead(&self, states: &[Values]) {
+        (self.look_ahead)(states);
+    }
+}
+
+impl core::ops::Deref for Computation {
+    type Target = dyn Fn(&Values) -> Computed;
+
+    fn deref(&self) -> &Self::Target {
+        &*self.figures
+    }
+}
 
 /// One input of a technique.
 #[derive(Clone, Debug, PartialEq, Serialize)]

@@ -11,6 +11,9 @@ pub const REFERENCE_TEMPERATURE: f64 = 293.15;
 /// ellipse of ISO 6358 is infinitely steep there, which no real valve is and no solver can follow.
 const NEARLY_EQUAL: f64 = 0.99;
 
+/// One over what is left of equality there.
+const PER_NEARLY_EQUAL: f64 = 100.0;
+
 /// A valve, as its maker states it by ISO 6358.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Valve {
@@ -49,7 +52,7 @@ impl Valve {
         if ratio < NEARLY_EQUAL {
             ellipse(ratio)
         } else {
-            ellipse(NEARLY_EQUAL) * (1.0 - ratio) / (1.0 - NEARLY_EQUAL)
+            ellipse(NEARLY_EQUAL) * (1.0 - ratio) * PER_NEARLY_EQUAL
         }
     }
 }
@@ -90,6 +93,11 @@ pub struct Reservoir {
     valve: Valve,
     /// Choked flow when full, kg/s.
     choked: f64,
+    /// Flow when full for each pascal of difference where the pressures are nearly equal, kg/(s Pa).
+    near: f64,
+    /// One over its mass when full, 1/kg, and over its volume, 1/m3.
+    over_mass: f64,
+    over_volume: f64,
 }
 
 /// What comes through the valve.
@@ -106,12 +114,17 @@ pub struct Inflow {
 impl Reservoir {
     /// A full one: its volume, m3, absolute pressure, Pa, and temperature, K.
     pub fn new(volume: f64, pressure: f64, temperature: f64, valve: Valve) -> Reservoir {
+        let mass = pressure * volume / (GAS_CONSTANT * temperature);
+        let choked = valve.choked(pressure, temperature);
         Reservoir {
             pressure,
             temperature,
-            mass: pressure * volume / (GAS_CONSTANT * temperature),
+            mass,
             valve,
-            choked: valve.choked(pressure, temperature),
+            choked,
+            near: choked * valve.share(NEARLY_EQUAL) * PER_NEARLY_EQUAL / pressure,
+            over_mass: 1.0 / mass,
+            over_volume: 1.0 / volume,
         }
     }
 
@@ -148,6 +161,109 @@ impl Reservoir {
             flow,
             temperature: self.temperature * square,
             root_rate: -flow / (5.0 * self.mass * (square * square)),
+        }
+    }
+}
+
+/// A cylinder that is being filled.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Cylinder {
+    /// Absolute, Pa.
+    pub pressure: f64,
+    /// m3.
+    pub volume: f64,
+    /// How fast the volume grows, m3/s.
+    pub growth: f64,
+    /// How fast that grows, m3/s2.
+    pub surge: f64,
+}
+
+/// How fast both ends of a valve change.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Filling {
+    /// The root of what is left in the reservoir, 1/s.
+    pub root: f64,
+    /// Absolute pressure in the cylinder, Pa/s.
+    pub pressure: f64,
+}
+
+/// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within two thousandths of
+/// a second. It may be faster still, and steps small enough for that would see nothing else.
+const QUICK: f64 = 350.0;
+
+impl Reservoir {
+    /// How fast reservoir and cylinder change, the valve `open` so far.
+    ///
+    /// Where both pressures are nearly equal the cylinder lags behind the reservoir by as much as its growth draws
+    /// through the valve, and comes back to that lag faster than anything else happens. What it comes back to is
+    /// exact, to the first order of the lag's own change; how fast it comes back, from nearby, is held to [`QUICK`].
+    #[inline]
+    pub fn fill(&self, root: f64, open: f64, cylinder: &Cylinder) -> Filling {
+        let lag = self.pressure(root) - cylinder.pressure;
+        if lag > 0.0 && lag * PER_NEARLY_EQUAL < cylinder.pressure + lag {
+            return self.nearly_filled(root, open, cylinder, lag);
+        }
+        let inflow = self.flow(root, open, cylinder.pressure);
+        Filling {
+            root: inflow.root_rate,
+            pressure: cylinder_pressure_rate(
+                cylinder.pressure,
+                cylinder.volume,
+                cylinder.growth,
+                inflow.flow,
+                inflow.temperature,
+                ADIABATIC,
+            ),
+        }
+    }
+
+    /// The same where flow goes with the lag of the cylinder's pressure behind the reservoir's.
+    fn nearly_filled(&self, root: f64, open: f64, cylinder: &Cylinder, lag: f64) -> Filling {
+        let Cylinder {
+            pressure,
+            volume,
+            growth,
+            surge,
+        } = *cylinder;
+        let upstream = pressure + lag;
+        let root = root.max(LEAST_ROOT);
+        let over_root = 1.0 / root;
+        let gas = GAS_CONSTANT * self.temperature * (root * root);
+        // For each pascal of lag: the flow, and what it does to the lag.
+        let flow = open * self.near * over_root;
+        let shared = 1.0 + volume * self.over_volume;
+        let eased = ADIABATIC * (gas * flow * shared + growth);
+        let over_volume = 1.0 / volume;
+        // The root falls with the flow over the fourth power of itself.
+        let over_square = over_root * over_root;
+        let falls = 0.2 * self.over_mass * (over_square * over_square);
+        let quick = eased * over_volume;
+        if quick <= QUICK {
+            let rise = ADIABATIC * (gas * flow * lag - pressure * growth) * over_volume;
+            return Filling {
+                root: -falls * flow * lag,
+                pressure: rise,
+            };
+        }
+        let over_eased = 1.0 / eased;
+        let drawn = ADIABATIC * upstream * over_eased;
+        let at_once = drawn * growth;
+        let change = drawn * surge - at_once * 6.0 * falls * flow * at_once * over_root;
+        let off = lag - (at_once - volume * change * over_eased);
+        // From the end of where this holds it comes back as fast as it does.
+        let most = upstream / PER_NEARLY_EQUAL - at_once;
+        let far = if most > 0.0 {
+            (off / most).clamp(-1.0, 1.0)
+        } else {
+            1.0
+        };
+        let back = QUICK + (quick - QUICK) * far * far;
+        // The flow is what both volumes' gas asks for together, so that none is lost.
+        let drains = ADIABATIC * pressure * growth * self.over_volume;
+        let rise = (back * off - change - drains) / shared;
+        Filling {
+            root: -falls * (rise * volume / ADIABATIC + pressure * growth) / gas,
+            pressure: rise,
         }
     }
 }

@@ -61,6 +61,59 @@ impl<const N: usize> End<N> {
     }
 }
 
+/// What is integrated: a motion's equations, where it is over, and who looks at it.
+pub trait Motion<const N: usize> {
+    /// The rates of the state.
+    fn rate(&self, t: f64, y: &[f64; N]) -> [f64; N];
+    /// The motion is over where this falls from above zero to zero or below.
+    fn event(&self, at: &Point<N>) -> f64;
+    /// Sees the start and the looks of each accepted step.
+    fn observe(&mut self, at: &Point<N>);
+}
+
+impl<const N: usize, M: Motion<N>> Motion<N> for &mut M {
+    fn rate(&self, t: f64, y: &[f64; N]) -> [f64; N] {
+        (**self).rate(t, y)
+    }
+
+    fn event(&self, at: &Point<N>) -> f64 {
+        (**self).event(at)
+    }
+
+    fn observe(&mut self, at: &Point<N>) {
+        (**self).observe(at);
+    }
+}
+
+/// A motion told by functions.
+struct Told<R, E, O> {
+    rate: R,
+    event: E,
+    observe: O,
+}
+
+impl<const N: usize, R, E, O> Motion<N> for Told<R, E, O>
+where
+    R: Fn(f64, &[f64; N]) -> [f64; N],
+    E: Fn(&Point<N>) -> f64,
+    O: FnMut(&Point<N>),
+{
+    #[inline(always)]
+    fn rate(&self, t: f64, y: &[f64; N]) -> [f64; N] {
+        (self.rate)(t, y)
+    }
+
+    #[inline(always)]
+    fn event(&self, at: &Point<N>) -> f64 {
+        (self.event)(at)
+    }
+
+    #[inline(always)]
+    fn observe(&mut self, at: &Point<N>) {
+        (self.observe)(at);
+    }
+}
+
 /// Integrates `rate` from `start` to `t_end`, calling `observe` at the start and at the looks of each
 /// accepted step, and stopping where `event` falls from above zero to zero or below.
 pub fn integrate<const N: usize>(
@@ -69,67 +122,208 @@ pub fn integrate<const N: usize>(
     t_end: f64,
     accuracy: Accuracy,
     event: impl Fn(&Point<N>) -> f64,
-    mut observe: impl FnMut(&Point<N>),
+    observe: impl FnMut(&Point<N>),
 ) -> End<N> {
-    let mut now = start;
-    let mut slope = rate(now.t, &now.y);
-    let mut step = (accuracy.longest_step * 0.01).min(t_end - start.t);
-    let mut value = event(&now);
-    observe(&now);
-    for _ in 0..accuracy.most_steps {
-        let left = t_end - now.t;
-        if left <= 0.0 {
-            return End::Finished(now);
+    let motion = Told {
+        rate,
+        event,
+        observe,
+    };
+    let [end] = integrate_abreast(&mut [motion], [start], [t_end], accuracy);
+    end
+}
+
+/// How many motions are integrated abreast.
+const ABREAST: usize = 2;
+
+/// Integrates motions of one kind, some abreast: each in its own steps, to the same numbers as alone, in half the
+/// time, since a processor works on the next motion's stage while it waits for the last one's.
+pub fn integrate_all<const N: usize, M: Motion<N>>(
+    motions: &mut [M],
+    from: impl Fn(&M) -> (Point<N>, f64),
+    accuracy: Accuracy,
+) -> Vec<End<N>> {
+    let mut ends = Vec::with_capacity(motions.len());
+    let mut rest = motions.chunks_exact_mut(ABREAST);
+    for some in rest.by_ref() {
+        if let Ok(some) = <&mut [M; ABREAST]>::try_from(some) {
+            ends.extend(abreast(some, &from, accuracy));
         }
-        let last = step >= left;
-        let taken = if last { left } else { step };
-        let trial = dormand_prince(&rate, &now, &slope, taken);
-        let error = trial.error(&now.y, accuracy);
+    }
+    let mut rest = rest.into_remainder().chunks_exact_mut(2);
+    for two in rest.by_ref() {
+        if let Ok(two) = <&mut [M; 2]>::try_from(two) {
+            ends.extend(abreast(two, &from, accuracy));
+        }
+    }
+    for one in rest.into_remainder() {
+        ends.extend(abreast(core::array::from_mut(one), &from, accuracy));
+    }
+    ends
+}
+
+fn abreast<const L: usize, const N: usize, M: Motion<N>>(
+    motions: &mut [M; L],
+    from: &impl Fn(&M) -> (Point<N>, f64),
+    accuracy: Accuracy,
+) -> [End<N>; L] {
+    let starts = core::array::from_fn(|lane| from(&motions[lane]).0);
+    let ends = core::array::from_fn(|lane| from(&motions[lane]).1);
+    integrate_abreast(motions, starts, ends, accuracy)
+}
+
+/// One motion on its way.
+struct Lane<const N: usize> {
+    now: Point<N>,
+    slope: [f64; N],
+    /// The next step, and the one that is tried.
+    step: f64,
+    taken: f64,
+    t_end: f64,
+    /// Of the event.
+    value: f64,
+    steps: usize,
+    end: Option<End<N>>,
+}
+
+impl<const N: usize> Lane<N> {
+    fn new(
+        motion: &mut impl Motion<N>,
+        start: Point<N>,
+        t_end: f64,
+        accuracy: Accuracy,
+    ) -> Lane<N> {
+        let lane = Lane {
+            now: start,
+            slope: motion.rate(start.t, &start.y),
+            step: (accuracy.longest_step * 0.01).min(t_end - start.t),
+            taken: 0.0,
+            t_end,
+            value: motion.event(&start),
+            steps: 0,
+            end: None,
+        };
+        motion.observe(&lane.now);
+        lane
+    }
+
+    /// Whether there is a step to try.
+    fn goes_on(&mut self, accuracy: Accuracy) -> bool {
+        if self.end.is_some() {
+            return false;
+        }
+        let left = self.t_end - self.now.t;
+        if left <= 0.0 {
+            self.end = Some(End::Finished(self.now));
+        } else if self.steps == accuracy.most_steps {
+            self.end = Some(End::Failed);
+        }
+        self.steps += 1;
+        self.taken = self.step.min(left);
+        self.end.is_none()
+    }
+
+    /// Shortens the step, and gives up once it is meaningless.
+    fn shorten(&mut self, factor: f64) {
+        self.step = self.taken * factor;
+        if self.step < 1e-14 * (1.0 + self.now.t.abs()) {
+            self.end = Some(End::Failed);
+        }
+    }
+
+    /// Takes what a trial came to, or shortens the step.
+    #[inline(always)]
+    fn settle(&mut self, motion: &mut impl Motion<N>, trial: &Trial<N>, accuracy: Accuracy) {
+        let error = trial.error(&self.now.y, accuracy);
         if !error.is_finite() {
-            // A step too long for a stiff start: shorten hard, and give up once it is meaningless.
-            step = taken * 0.1;
-            if step < 1e-14 * (1.0 + now.t.abs()) {
-                return End::Failed;
-            }
-            continue;
+            // A step too long for a stiff start.
+            self.shorten(0.1);
+            return;
         }
         // The usual controller: aim under the allowed error, change by at most fivefold.
         let factor = (0.8 / nearly_fifth_root(error.max(1e-10))).clamp(0.2, 5.0);
         if error > 1.0 {
-            step = taken * factor.min(1.0);
-            if step < 1e-14 * (1.0 + now.t.abs()) {
-                return End::Failed;
-            }
-            continue;
+            self.shorten(factor.min(1.0));
+            return;
         }
+        let taken = self.taken;
         let next = Point {
-            t: if last { t_end } else { now.t + taken },
+            t: if taken >= self.t_end - self.now.t {
+                self.t_end
+            } else {
+                self.now.t + taken
+            },
             y: trial.y,
         };
-        let next_value = event(&next);
-        if value > 0.0 && next_value <= 0.0 {
-            let within = Within::new(&now, &slope, &trial, taken);
+        let next_value = motion.event(&next);
+        if self.value > 0.0 && next_value <= 0.0 {
+            let within = Within::new(&self.now, &self.slope, trial, taken);
             let hair = (1e-5 * accuracy.relative).max(1e-13) * taken;
-            let ends = (value, next_value);
-            let found = locate(&rate, &within, &next, ends, &event, hair);
+            let found = locate(motion, &within, &next, (self.value, next_value), hair);
             within.look(accuracy.looks, |point| {
                 if point.t < found.t {
-                    observe(point);
+                    motion.observe(point);
                 }
             });
-            observe(&found);
-            return End::Event(found);
+            motion.observe(&found);
+            self.end = Some(End::Event(found));
+            return;
         }
         if accuracy.looks > 1 {
-            Within::new(&now, &slope, &trial, taken).look(accuracy.looks, &mut observe);
+            let within = Within::new(&self.now, &self.slope, trial, taken);
+            within.look(accuracy.looks, |point| motion.observe(point));
         }
-        now = next;
-        slope = trial.last_slope;
-        value = next_value;
-        observe(&now);
-        step = (taken * factor).min(accuracy.longest_step);
+        self.now = next;
+        self.slope = trial.last_slope;
+        self.value = next_value;
+        motion.observe(&self.now);
+        self.step = (taken * factor).min(accuracy.longest_step);
     }
-    End::Failed
+}
+
+/// Integrates motions abreast, each in steps of its own, until the last is at its end.
+fn integrate_abreast<const L: usize, const N: usize, M: Motion<N>>(
+    motions: &mut [M; L],
+    starts: [Point<N>; L],
+    ends: [f64; L],
+    accuracy: Accuracy,
+) -> [End<N>; L] {
+    let mut lanes: [Lane<N>; L] = core::array::from_fn(|lane| {
+        Lane::new(&mut motions[lane], starts[lane], ends[lane], accuracy)
+    });
+    let mut go_on = [false; L];
+    loop {
+        for (goes_on, lane) in go_on.iter_mut().zip(&mut lanes) {
+            *goes_on = lane.goes_on(accuracy);
+        }
+        if go_on != [true; L] {
+            break;
+        }
+        let abreast = Abreast {
+            motions,
+            from: core::array::from_fn(|lane| &lanes[lane].now),
+            steps: core::array::from_fn(|lane| lanes[lane].taken),
+        };
+        let slopes = core::array::from_fn(|lane| &lanes[lane].slope);
+        let trials = dormand_prince(&abreast, slopes);
+        for (lane, (motion, trial)) in lanes.iter_mut().zip(motions.iter_mut().zip(&trials)) {
+            lane.settle(motion, trial, accuracy);
+        }
+    }
+    // The rest each alone.
+    for ((lane, motion), mut goes_on) in lanes.iter_mut().zip(motions.iter_mut()).zip(go_on) {
+        while goes_on {
+            let abreast = Abreast {
+                motions: core::array::from_ref(motion),
+                from: [&lane.now],
+                steps: [lane.taken],
+            };
+            let [trial] = dormand_prince(&abreast, [&lane.slope]);
+            lane.settle(motion, &trial, accuracy);
+            goes_on = lane.goes_on(accuracy);
+        }
+    }
+    lanes.map(|lane| lane.end.unwrap_or(End::Failed))
 }
 
 /// error^(3/16), close enough to the fifth root for choosing a step, and a fraction of a power's cost.
@@ -141,19 +335,27 @@ fn nearly_fifth_root(error: f64) -> f64 {
 /// The point within a step, known with the event's values at both ends, where the event falls to zero. The
 /// continuous extension says nearly where, since it costs no rates; from there on true shortened steps by
 /// secants, and by halving where those are slow, until within a hair.
-fn locate<const N: usize>(
-    rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
+fn locate<const N: usize, M: Motion<N>>(
+    motion: &M,
     within: &Within<N>,
     to: &Point<N>,
     (at_start, at_end): (f64, f64),
-    event: &impl Fn(&Point<N>) -> f64,
     hair: f64,
 ) -> Point<N> {
+    let motions = core::array::from_ref(motion);
     let (from, step) = (within.from, within.step);
     let at = |length: f64| Point {
         t: from.t + length,
-        y: dormand_prince(rate, from, within.slope, length).y,
+        y: {
+            let abreast = Abreast {
+                motions,
+                from: [from],
+                steps: [length],
+            };
+            dormand_prince(&abreast, [within.slope])[0].y
+        },
     };
+    let event = |at: &Point<N>| motion.event(at);
     let nearly = |length: f64| event(&within.at(length / step));
     let ends = ((0.0, at_start), (step, at_end));
     let guess = near_root(&nearly, ends, 1e-7 * step);
@@ -245,6 +447,7 @@ fn near_root(
 }
 
 /// One step's outcome.
+#[derive(Clone, Copy)]
 struct Trial<const N: usize> {
     y: [f64; N],
     difference: [f64; N],
@@ -254,6 +457,13 @@ struct Trial<const N: usize> {
 }
 
 impl<const N: usize> Trial<N> {
+    const NONE: Trial<N> = Trial {
+        y: [0.0; N],
+        difference: [0.0; N],
+        last_slope: [0.0; N],
+        bend: [0.0; N],
+    };
+
     /// Error over allowance: at most 1 is accepted.
     fn error(&self, before: &[f64; N], accuracy: Accuracy) -> f64 {
         let mut worst = 0.0_f64;
@@ -331,72 +541,97 @@ fn each<const N: usize>(component: impl Fn(usize) -> f64) -> [f64; N] {
     all
 }
 
-/// The tableau's single step. The last stage is the next step's first.
-fn dormand_prince<const N: usize>(
-    rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
-    from: &Point<N>,
-    k1: &[f64; N],
-    h: f64,
-) -> Trial<N> {
-    let (t, y) = (from.t, &from.y);
-    // Written out, and not looped over a table, so that the compiler takes components side by side.
-    let k2 = rate(t + h / 5.0, &each(|i| y[i] + h * (1.0 / 5.0 * k1[i])));
-    let k3 = rate(
-        t + h * 3.0 / 10.0,
-        &each(|i| y[i] + h * (3.0 / 40.0 * k1[i] + 9.0 / 40.0 * k2[i])),
-    );
-    let k4 = rate(
-        t + h * 4.0 / 5.0,
-        &each(|i| y[i] + h * (44.0 / 45.0 * k1[i] + -56.0 / 15.0 * k2[i] + 32.0 / 9.0 * k3[i])),
-    );
-    let k5 = rate(
-        t + h * 8.0 / 9.0,
-        &each(|i| {
-            y[i] + h
-                * (19372.0 / 6561.0 * k1[i]
-                    + -25360.0 / 2187.0 * k2[i]
-                    + 64448.0 / 6561.0 * k3[i]
-                    + -212.0 / 729.0 * k4[i])
-        }),
-    );
-    let k6 = rate(
-        t + h,
-        &each(|i| {
-            y[i] + h
-                * (9017.0 / 3168.0 * k1[i]
-                    + -355.0 / 33.0 * k2[i]
-                    + 46732.0 / 5247.0 * k3[i]
-                    + 49.0 / 176.0 * k4[i]
-                    + -5103.0 / 18656.0 * k5[i])
-        }),
-    );
-    let end = each(|i| {
-        y[i] + h
-            * (35.0 / 384.0 * k1[i]
-                + 500.0 / 1113.0 * k3[i]
-                + 125.0 / 192.0 * k4[i]
-                + -2187.0 / 6784.0 * k5[i]
-                + 11.0 / 84.0 * k6[i])
-    });
-    let k7 = rate(t + h, &end);
-    let difference = each(|i| {
-        h * (71.0 / 57600.0 * k1[i] - 71.0 / 16695.0 * k3[i] + 71.0 / 1920.0 * k4[i]
-            - 17253.0 / 339_200.0 * k5[i]
-            + 22.0 / 525.0 * k6[i]
-            - 1.0 / 40.0 * k7[i])
-    });
-    let bend = each(|i| {
-        h * (-12_715_105_075.0 / 11_282_082_432.0 * k1[i]
-            + 87_487_479_700.0 / 32_700_410_799.0 * k3[i]
-            - 10_690_763_975.0 / 1_880_347_072.0 * k4[i]
-            + 701_980_252_875.0 / 199_316_789_632.0 * k5[i]
-            - 1_453_857_185.0 / 822_651_844.0 * k6[i]
-            + 69_997_945.0 / 29_380_423.0 * k7[i])
-    });
-    Trial {
-        y: end,
-        difference,
-        last_slope: k7,
-        bend,
+/// Motions abreast, from where they are, each in a step of its own.
+struct Abreast<'a, const L: usize, const N: usize, M> {
+    motions: &'a [M; L],
+    from: [&'a Point<N>; L],
+    steps: [f64; L],
+}
+
+impl<const L: usize, const N: usize, M: Motion<N>> Abreast<'_, L, N, M> {
+    /// The rates so far into the step, where the slope of the way there is given by motion and
+    /// component.
+    #[inline(always)]
+    fn stage(
+        &self,
+        into: impl Fn(f64) -> f64,
+        slope: impl Fn(usize, usize) -> f64,
+    ) -> [[f64; N]; L] {
+        let mut rates = [[0.0; N]; L];
+        for (lane, rates) in rates.iter_mut().enumerate() {
+            let (from, step) = (self.from[lane], self.steps[lane]);
+            let y = each(|i| from.y[i] + step * slope(lane, i));
+            *rates = self.motions[lane].rate(from.t + into(step), &y);
+        }
+        rates
     }
+}
+
+/// The tableau's single step of each motion, stage by stage. The last stage is the next step's first.
+#[inline(always)]
+fn dormand_prince<const L: usize, const N: usize, M: Motion<N>>(
+    abreast: &Abreast<L, N, M>,
+    k1: [&[f64; N]; L],
+) -> [Trial<N>; L] {
+    // Written out, and not looped over a table, so that the compiler takes components side by side.
+    let k2 = abreast.stage(|h| h / 5.0, |l, i| 1.0 / 5.0 * k1[l][i]);
+    let k3 = abreast.stage(
+        |h| h * 3.0 / 10.0,
+        |l, i| 3.0 / 40.0 * k1[l][i] + 9.0 / 40.0 * k2[l][i],
+    );
+    let k4 = abreast.stage(
+        |h| h * 4.0 / 5.0,
+        |l, i| 44.0 / 45.0 * k1[l][i] + -56.0 / 15.0 * k2[l][i] + 32.0 / 9.0 * k3[l][i],
+    );
+    let k5 = abreast.stage(
+        |h| h * 8.0 / 9.0,
+        |l, i| {
+            19372.0 / 6561.0 * k1[l][i]
+                + -25360.0 / 2187.0 * k2[l][i]
+                + 64448.0 / 6561.0 * k3[l][i]
+                + -212.0 / 729.0 * k4[l][i]
+        },
+    );
+    let k6 = abreast.stage(
+        |h| h,
+        |l, i| {
+            9017.0 / 3168.0 * k1[l][i]
+                + -355.0 / 33.0 * k2[l][i]
+                + 46732.0 / 5247.0 * k3[l][i]
+                + 49.0 / 176.0 * k4[l][i]
+                + -5103.0 / 18656.0 * k5[l][i]
+        },
+    );
+    let rise = |l: usize, i: usize| {
+        35.0 / 384.0 * k1[l][i]
+            + 500.0 / 1113.0 * k3[l][i]
+            + 125.0 / 192.0 * k4[l][i]
+            + -2187.0 / 6784.0 * k5[l][i]
+            + 11.0 / 84.0 * k6[l][i]
+    };
+    let k7 = abreast.stage(|h| h, rise);
+    let mut trials = [Trial::NONE; L];
+    for (l, trial) in trials.iter_mut().enumerate() {
+        let (h, from) = (abreast.steps[l], abreast.from[l]);
+        *trial = Trial {
+            y: each(|i| from.y[i] + h * rise(l, i)),
+            difference: each(|i| {
+                h * (71.0 / 57600.0 * k1[l][i] - 71.0 / 16695.0 * k3[l][i]
+                    + 71.0 / 1920.0 * k4[l][i]
+                    - 17253.0 / 339_200.0 * k5[l][i]
+                    + 22.0 / 525.0 * k6[l][i]
+                    - 1.0 / 40.0 * k7[l][i])
+            }),
+            last_slope: k7[l],
+            bend: each(|i| {
+                h * (-12_715_105_075.0 / 11_282_082_432.0 * k1[l][i]
+                    + 87_487_479_700.0 / 32_700_410_799.0 * k3[l][i]
+                    - 10_690_763_975.0 / 1_880_347_072.0 * k4[l][i]
+                    + 701_980_252_875.0 / 199_316_789_632.0 * k5[l][i]
+                    - 1_453_857_185.0 / 822_651_844.0 * k6[l][i]
+                    + 69_997_945.0 / 29_380_423.0 * k7[l][i])
+            }),
+        };
+    }
+    trials
 }

@@ -6,7 +6,7 @@
 
 use super::{
     GRAVITY,
-    ode::{self, Accuracy, End, Point},
+    ode::{self, Accuracy, End, Motion, Point},
 };
 
 /// Deceleration of a straight stop, m/s2: friction, and what the road's rise adds (a fall is negative).
@@ -61,8 +61,12 @@ pub struct Slide {
 pub struct Rest {
     /// Along the approach, m.
     pub along: f64,
+    /// Furthest along on the way there, m.
+    pub furthest: f64,
     /// Aside, m.
     pub aside: f64,
+    /// Furthest aside on the way there, either way, m.
+    pub furthest_aside: f64,
     /// How far it has turned, rad.
     pub heading: f64,
     /// Time of the slide, s.
@@ -101,30 +105,80 @@ const ACCURACY: Accuracy = Accuracy {
     most_steps: 4000,
 };
 
-/// Slides to rest; none when the road falls more steeply than friction holds.
-pub fn slide(given: &Slide) -> Option<Rest> {
-    slide_and_watch(given, |_| {})
+/// A slide on its way, and who watches it.
+struct Sliding<W> {
+    given: Slide,
+    front_arm: f64,
+    rear_arm: f64,
+    /// Most push of the front wheels and rub of the rear on a unit of mass, m/s2.
+    front: f64,
+    rear: f64,
+    /// Radius of gyration squared.
+    inertia: f64,
+    /// Sine and cosine of the steering.
+    steer: (f64, f64),
+    downhill: f64,
+    turn_rate: f64,
+    furthest: f64,
+    furthest_aside: f64,
+    watch: W,
 }
 
-/// As [`slide`], giving each step to `watch`.
-pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<Rest> {
-    let front_arm = given.wheelbase * (1.0 - given.front_share);
-    let rear_arm = given.wheelbase * given.front_share;
-    let grip = given.friction * GRAVITY * libm::cos(given.rise);
-    let (front, rear) = (grip * given.front_share, grip * (1.0 - given.front_share));
-    let inertia = given.yaw_radius * given.yaw_radius;
-    let (steer_s, steer_c) = libm::sincos(given.steer);
-    let downhill = GRAVITY * libm::sin(given.rise);
-    let rate = |_: f64, y: &[f64; 6]| {
+impl<W: FnMut(Moment)> Sliding<W> {
+    fn new(given: &Slide, watch: W) -> Sliding<W> {
+        let grip = given.friction * GRAVITY * libm::cos(given.rise);
+        Sliding {
+            given: *given,
+            front_arm: given.wheelbase * (1.0 - given.front_share),
+            rear_arm: given.wheelbase * given.front_share,
+            front: grip * given.front_share,
+            rear: grip * (1.0 - given.front_share),
+            inertia: given.yaw_radius * given.yaw_radius,
+            steer: libm::sincos(given.steer),
+            downhill: GRAVITY * libm::sin(given.rise),
+            turn_rate: 0.0,
+            furthest: 0.0,
+            furthest_aside: 0.0,
+            watch,
+        }
+    }
+
+    /// Where it begins, and when it is given up.
+    fn from(&self) -> (Point<6>, f64) {
+        let y = [0.0, 0.0, self.given.speed, 0.0, self.given.heading, 0.0];
+        (Point { t: 0.0, y }, 60.0)
+    }
+
+    fn rest(&self, end: End<6>) -> Option<Rest> {
+        let End::Event(point) = end else {
+            return None;
+        };
+        Some(Rest {
+            along: point.y[0],
+            furthest: self.furthest.max(point.y[0]),
+            aside: point.y[1],
+            furthest_aside: self.furthest_aside.max(point.y[1].abs()),
+            heading: point.y[4],
+            time: point.t,
+            turn_rate: self.turn_rate,
+        })
+    }
+}
+
+impl<W: FnMut(Moment)> Motion<6> for Sliding<W> {
+    fn rate(&self, _: f64, y: &[f64; 6]) -> [f64; 6] {
         let [_, _, vx, vy, heading, turn] = *y;
+        let (front_arm, rear_arm) = (self.front_arm, self.rear_arm);
+        let (steer_s, steer_c) = self.steer;
         let (s, c) = libm::sincos(heading);
         let (ws, wc) = (s * steer_c + c * steer_s, c * steer_c - s * steer_s);
         let (fx, fy) = (vx - turn * front_arm * s, vy + turn * front_arm * c);
         let (rx, ry) = (vx + turn * rear_arm * s, vy - turn * rear_arm * c);
         let across = fy * wc - fx * ws;
         let rolling = FULL_SLIP * (fx * wc + fy * ws);
-        let push = -front * across / f64::sqrt(across * across + rolling * rolling + CREEP * CREEP);
-        let rub = -rear / f64::sqrt(rx * rx + ry * ry + CREEP * CREEP);
+        let push =
+            -self.front * across / f64::sqrt(across * across + rolling * rolling + CREEP * CREEP);
+        let rub = -self.rear / f64::sqrt(rx * rx + ry * ry + CREEP * CREEP);
         let (front_x, front_y) = (-push * ws, push * wc);
         let (rear_x, rear_y) = (rub * rx, rub * ry);
         let turning =
@@ -132,47 +186,56 @@ pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<R
         [
             vx,
             vy,
-            front_x + rear_x - downhill,
+            front_x + rear_x - self.downhill,
             front_y + rear_y,
             turn,
-            turning / inertia,
+            turning / self.inertia,
         ]
-    };
-    let start = Point {
-        t: 0.0,
-        y: [0.0, 0.0, given.speed, 0.0, given.heading, 0.0],
-    };
-    let mut turn_rate = 0.0_f64;
-    let end = ode::integrate(
-        rate,
-        start,
-        60.0,
-        ACCURACY,
-        |point| {
-            let [_, _, vx, vy, _, turn] = point.y;
-            f64::sqrt(vx * vx + vy * vy + inertia * turn * turn) - STANDING
-        },
-        |point| {
-            turn_rate = turn_rate.max(point.y[5].abs());
-            watch(Moment {
-                time: point.t,
-                along: point.y[0],
-                aside: point.y[1],
-                speed: super::hypot(point.y[2], point.y[3]),
-                heading: point.y[4],
-            });
-        },
-    );
-    match end {
-        End::Event(point) => Some(Rest {
-            along: point.y[0],
-            aside: point.y[1],
-            heading: point.y[4],
-            time: point.t,
-            turn_rate,
-        }),
-        _ => None,
     }
+
+    fn event(&self, at: &Point<6>) -> f64 {
+        let [_, _, vx, vy, _, turn] = at.y;
+        f64::sqrt(vx * vx + vy * vy + self.inertia * turn * turn) - STANDING
+    }
+
+    fn observe(&mut self, at: &Point<6>) {
+        let [along, aside, vx, vy, heading, turn] = at.y;
+        self.turn_rate = self.turn_rate.max(turn.abs());
+        self.furthest = self.furthest.max(along);
+        self.furthest_aside = self.furthest_aside.max(aside.abs());
+        (self.watch)(Moment {
+            time: at.t,
+            along,
+            aside,
+            speed: super::hypot(vx, vy),
+            heading,
+        });
+    }
+}
+
+/// Slides to rest; none when the road falls more steeply than friction holds.
+pub fn slide(given: &Slide) -> Option<Rest> {
+    slide_and_watch(given, |_| {})
+}
+
+/// As [`slide`], giving each step to `watch`.
+pub fn slide_and_watch(given: &Slide, watch: impl FnMut(Moment)) -> Option<Rest> {
+    slide_each(&mut [Sliding::new(given, watch)]).pop()?
+}
+
+/// As [`slide`], for slides of any number.
+pub fn slide_all(given: &[Slide]) -> Vec<Option<Rest>> {
+    let mut all: Vec<_> = given
+        .iter()
+        .map(|given| Sliding::new(given, |_| {}))
+        .collect();
+    slide_each(&mut all)
+}
+
+fn slide_each<W: FnMut(Moment)>(all: &mut [Sliding<W>]) -> Vec<Option<Rest>> {
+    let ends = ode::integrate_all(all, Sliding::from, ACCURACY);
+    let rests = all.iter().zip(ends);
+    rests.map(|(sliding, end)| sliding.rest(end)).collect()
 }
 
 /// Half of what a car at an angle to the approach covers along it, m.

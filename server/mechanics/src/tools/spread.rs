@@ -190,6 +190,9 @@ pub fn spread_on(
     })
 }
 
+/// States that a computation is shown at once.
+const TOGETHER: usize = 4;
+
 /// The figures of some of the rows, as columns. A technique's own memory of runs is made anew for each block,
 /// and changes no figure.
 fn compute_rows(
@@ -201,14 +204,23 @@ fn compute_rows(
     let compute = technique.prepare(values);
     let descriptions = technique.figures();
     let mut figures = vec![vec![f64::NAN; rows.len()]; descriptions.len()];
-    let mut state = values.clone();
-    for (place, draw) in rows.enumerate() {
-        for (index, column) in columns {
-            state.set(*index, column[draw]);
+    let mut states = vec![values.clone(); TOGETHER];
+    let mut first = rows.start;
+    while first < rows.end {
+        let together = TOGETHER.min(rows.end - first);
+        let states = &mut states[..together];
+        for (draw, state) in (first..).zip(states.iter_mut()) {
+            for (index, column) in columns {
+                state.set(*index, column[draw]);
+            }
         }
-        for (figure, value) in compute(&state).placed(descriptions) {
-            figures[figure][place] = value;
+        compute.look_ahead(states);
+        for (draw, state) in (first..).zip(states.iter()) {
+            for (figure, value) in compute(state).placed(descriptions) {
+                figures[figure][draw - rows.start] = value;
+            }
         }
+        first += together;
     }
     figures
 }

@@ -3,7 +3,7 @@
 use crate::common::{GRAVITY, POUND_FORCE, close};
 use gagwright_mechanics::models::{
     atmosphere, fall, head, line_arrest,
-    ode::{self, Accuracy, Point},
+    ode::{self, Accuracy, End, Motion, Point},
     pendulum::Pendulum,
     spread, stopping, tolerance,
     tolerance::Axis,
@@ -488,4 +488,57 @@ fn looks_within_steps_follow_the_motion() {
     let ((coarse, few), (fine, many)) = (furthest_off(0.8), furthest_off(0.1));
     assert!(many > 4 * few && few % 5 == 1 && many % 5 == 1);
     assert!(coarse < 2e-3 && fine < 1e-3 * coarse, "{coarse} {fine}");
+}
+
+/// A ball that is thrown up, and how often it is looked at.
+struct Thrown {
+    speed: f64,
+    drag: f64,
+    seen: Vec<f64>,
+}
+
+impl Motion<2> for Thrown {
+    fn rate(&self, _: f64, y: &[f64; 2]) -> [f64; 2] {
+        [y[1], -9.81 - self.drag * y[1] * y[1].abs()]
+    }
+
+    fn event(&self, at: &Point<2>) -> f64 {
+        if at.y[1] > 0.0 { 1.0 } else { at.y[0] }
+    }
+
+    fn observe(&mut self, at: &Point<2>) {
+        self.seen.push(at.y[0]);
+    }
+}
+
+/// Motions that are integrated abreast come to the same bits as each alone, however many there are and however unlike.
+#[test]
+fn motions_abreast_are_as_each_alone() {
+    let thrown = |i: usize| Thrown {
+        speed: 1.0 + 7.0 * (i % 3) as f64,
+        drag: 0.3 * i as f64,
+        seen: Vec::new(),
+    };
+    let start = |ball: &Thrown| {
+        let y = [0.0, ball.speed];
+        (Point { t: 0.0, y }, 1.2)
+    };
+    let accuracy = Accuracy {
+        looks: 2,
+        ..ode::FINE
+    };
+    for count in 0..8 {
+        let mut together: Vec<Thrown> = (0..count).map(thrown).collect();
+        let ends = ode::integrate_all(&mut together, start, accuracy);
+        assert_eq!(ends.len(), count);
+        for (i, (ball, end)) in together.iter().zip(ends).enumerate() {
+            let mut alone = [thrown(i)];
+            let [expected] = ode::integrate_all(&mut alone, start, accuracy)[..] else {
+                panic!("one end of one motion");
+            };
+            assert_eq!(end, expected);
+            assert_eq!(ball.seen, alone[0].seen);
+            assert!(matches!(end, End::Event(_) | End::Finished(_)));
+        }
+    }
 }

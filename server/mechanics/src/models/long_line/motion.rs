@@ -221,6 +221,8 @@ impl LongLine {
 
     /// Follows a load that a slack line lets go, until the line is taut again or until a time of the piece: what is
     /// taken up there is bent, so steps are tried.
+    #[cold]
+    #[inline(never)]
     fn slack(
         &self,
         paying: &Paying,

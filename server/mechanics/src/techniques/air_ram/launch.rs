@@ -10,8 +10,8 @@
 use crate::{
     models::{
         self, GRAVITY, STANDARD_ATMOSPHERE, atmosphere,
-        gas::{self, Reservoir, Valve},
-        ode::{self, Accuracy, End, Point},
+        gas::{self, Cylinder, Reservoir, Valve},
+        ode::{self, Accuracy, End, Motion, Point},
         peak::Peak,
         trajectory::{self, Landing, Throw},
     },
@@ -24,8 +24,8 @@ const LONGEST: f64 = 1.5;
 const LYING_HEIGHT: f64 = 0.3;
 
 const ACCURACY: Accuracy = Accuracy {
-    relative: 3e-5,
-    absolute: 1e-6,
+    relative: 1e-4,
+    absolute: 5e-6,
     longest_step: 0.03,
     looks: 3,
     most_steps: 12_000,
@@ -70,6 +70,12 @@ impl Arm {
             cylinder,
             lever: self.pin * (self.back * sine + self.below * cosine) / cylinder.max(1e-6),
         }
+    }
+
+    /// How fast the lever changes with the angle, m.
+    fn lever_change(&self, place: &Place) -> f64 {
+        let bent = self.pin * (self.back * place.cosine - self.below * place.sine);
+        (bent - place.lever * place.lever) / place.cylinder.max(1e-6)
     }
 
     /// Stroke that the arm asks of its cylinder.
@@ -208,7 +214,7 @@ impl Setup {
 }
 
 /// A moment of the launch.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Moment {
     pub time: f64,
     /// Arm's angle over the floor, rad.
@@ -275,62 +281,99 @@ type Held = [f64; 2];
 /// The state while it turns: the same, its angle and its rate.
 type State = [f64; 4];
 
-/// Runs the launch. None when the solver failed.
-pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Launch> {
-    let arm = &setup.arm;
-    let reservoir = setup.reservoir();
-    let inertia = arm.inertia() + setup.mass * setup.foot * setup.foot;
-    let hanging = (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY;
-    let first = arm.at(arm.start);
-    // The moment of the push less that of the weight, N m.
-    let moment_left = |pressure: f64, place: &Place| {
+/// A launch on its way, and who watches it.
+struct Launching<'a, O> {
+    setup: &'a Setup,
+    reservoir: Reservoir,
+    /// Of arm and body about the hinge, kg m2.
+    inertia: f64,
+    /// Moment of their weight with the arm level, N m.
+    hanging: f64,
+    /// The arm where it begins.
+    first: Place,
+    /// Sine and cosine of the body's lean.
+    lean: (f64, f64),
+    /// While the body only stands.
+    standing: Moment,
+    /// When the arm is lifted, and with how much gas.
+    lifted: Point<2>,
+    samples: Vec<(f64, f64)>,
+    felt: Peak,
+    push: Peak,
+    observe: O,
+}
+
+impl<'a, O: FnMut(Moment)> Launching<'a, O> {
+    fn new(setup: &'a Setup, observe: O) -> Launching<'a, O> {
+        let arm = &setup.arm;
+        let mut launching = Launching {
+            setup,
+            reservoir: setup.reservoir(),
+            inertia: arm.inertia() + setup.mass * setup.foot * setup.foot,
+            hanging: (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY,
+            first: arm.at(arm.start),
+            lean: libm::sincos(setup.lean),
+            standing: Moment::default(),
+            lifted: Point {
+                t: 0.0,
+                y: [1.0, 1.0],
+            },
+            samples: Vec::new(),
+            felt: Peak::over(0.0),
+            push: Peak::over(0.0),
+            observe,
+        };
+        let standing = launching.moment(0.0, &[1.0, 1.0, arm.start, 0.0]);
+        launching.standing = standing;
+        launching.samples.push((0.0, standing.felt));
+        launching.felt = Peak::over(standing.felt);
+        launching.push = Peak::over(standing.push);
+        launching
+    }
+
+    /// The moment of the push less that of the weight, N m.
+    fn moment_left(&self, pressure: f64, place: &Place) -> f64 {
         let gauge = pressure * STANDARD_ATMOSPHERE - STANDARD_ATMOSPHERE;
-        let push = (gauge * setup.area - setup.friction).max(0.0);
-        push * place.lever - hanging * place.cosine
-    };
-    let turning = |y: &State, place: &Place| {
-        let turn = moment_left(y[1], place);
+        let push = (gauge * self.setup.area - self.setup.friction).max(0.0);
+        push * place.lever - self.hanging * place.cosine
+    }
+
+    /// How the arm speeds up.
+    fn turning(&self, y: &State, place: &Place) -> f64 {
+        let turn = self.moment_left(y[1], place);
         // At rest the frame holds the arm until the push lifts it.
-        if turn < 0.0 && y[2] <= arm.start && y[3] <= 0.0 {
+        if turn < 0.0 && y[2] <= self.setup.arm.start && y[3] <= 0.0 {
             0.0
         } else {
-            turn / inertia
+            turn / self.inertia
         }
-    };
-    // Rates of the gas while the cylinder has some volume and that grows.
-    let gas = |t: f64, root: f64, pressure: f64, volume: f64, growth: f64| {
-        let cylinder = (pressure * STANDARD_ATMOSPHERE).max(1.0);
-        let inflow = reservoir.flow(root, (t / setup.opening).min(1.0), cylinder);
-        let (flow, temperature) = (inflow.flow, inflow.temperature);
-        let rise = gas::cylinder_pressure_rate(
-            cylinder,
+    }
+
+    /// Rates of the gas while the cylinder has some volume and that grows.
+    fn gas(&self, t: f64, root: f64, pressure: f64, [volume, growth, surge]: [f64; 3]) -> Held {
+        let cylinder = Cylinder {
+            pressure: (pressure * STANDARD_ATMOSPHERE).max(1.0),
             volume,
             growth,
-            flow,
-            temperature,
-            gas::ADIABATIC,
-        );
-        [inflow.root_rate, rise / STANDARD_ATMOSPHERE]
-    };
-    let held = |t: f64, y: &Held| gas(t, y[0], y[1], setup.dead_volume, 0.0);
-    let turned = |t: f64, y: &State| -> State {
-        let place = arm.at(y[2]);
-        let volume = setup.dead_volume + setup.area * (place.cylinder - first.cylinder).max(0.0);
-        let growth = setup.area * place.lever * y[3];
-        let [left, rise] = gas(t, y[0], y[1], volume, growth);
-        [left, rise, y[3], turning(y, &place)]
-    };
-    let lean = libm::sincos(setup.lean);
-    let moment = |t: f64, y: &State| {
-        let place = arm.at(y[2]);
+            surge,
+        };
+        let open = (t / self.setup.opening).min(1.0);
+        let filling = self.reservoir.fill(root, open, &cylinder);
+        [filling.root, filling.pressure / STANDARD_ATMOSPHERE]
+    }
+
+    fn moment(&self, t: f64, y: &State) -> Moment {
+        let setup = self.setup;
+        let place = setup.arm.at(y[2]);
         let (sine, cosine) = (place.sine, place.cosine);
-        let (along_circle, to_hinge) = (setup.foot * turning(y, &place), setup.foot * y[3] * y[3]);
+        let along_circle = setup.foot * self.turning(y, &place);
+        let to_hinge = setup.foot * y[3] * y[3];
         // Along and up: what the foot does, and gravity.
         let force = [
             along_circle * sine + to_hinge * cosine,
             along_circle * cosine - to_hinge * sine + GRAVITY,
         ];
-        let felt = force[0] * lean.0 + force[1] * lean.1;
+        let felt = force[0] * self.lean.0 + force[1] * self.lean.1;
         Moment {
             time: t,
             angle: y[2],
@@ -339,81 +382,122 @@ pub(super) fn run(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Laun
             push: setup.mass * (along_circle + GRAVITY * cosine).max(0.0),
             cylinder: y[1] * STANDARD_ATMOSPHERE,
         }
-    };
-    let at_rest = |t: f64, root: f64, pressure: f64, turning: f64| {
-        t > setup.opening + 0.1
+    }
+
+    fn is_at_rest(&self, t: f64, root: f64, pressure: f64, turning: f64) -> bool {
+        t > self.setup.opening + 0.1
             && turning.abs() < 1e-3
-            && pressure * STANDARD_ATMOSPHERE > 0.995 * reservoir.pressure(root)
-    };
-    // First the cylinder fills, until it lifts the arm or all rests. Until then the body only stands.
-    let standing = moment(0.0, &[1.0, 1.0, arm.start, 0.0]);
-    let start = Point {
-        t: 0.0,
-        y: [1.0, 1.0],
-    };
-    let lifts = |point: &Point<2>| {
-        let [root, pressure] = point.y;
-        if at_rest(point.t, root, pressure, 0.0) {
+            && pressure * STANDARD_ATMOSPHERE > 0.995 * self.reservoir.pressure(root)
+    }
+
+    fn rests(&self, at: &Point<4>) -> bool {
+        self.is_at_rest(at.t, at.y[0], at.y[1], at.y[3])
+    }
+
+    fn outcome(mut self, end: End<4>) -> Option<Launch> {
+        let (last, finished) = match end {
+            End::Event(point) => (point, !self.rests(&point) && point.y[3] > 0.0),
+            End::Finished(point) => (point, false),
+            End::Failed => return None,
+        };
+        // In the air nothing is felt.
+        self.samples.push((last.t, 0.0));
+        Some(Launch {
+            finished,
+            time: last.t,
+            first_moved: self.lifted.t,
+            angle: last.y[2],
+            speed: self.setup.foot * last.y[3].max(0.0),
+            peak_felt: self.felt.most(),
+            peak_push: self.push.most(),
+            pressure_left: self.reservoir.pressure(last.y[0]),
+            samples: self.samples,
+        })
+    }
+}
+
+/// First the cylinder fills, until it lifts the arm or all rests. Until then the body only stands.
+impl<O: FnMut(Moment)> Motion<2> for Launching<'_, O> {
+    fn rate(&self, t: f64, y: &Held) -> Held {
+        self.gas(t, y[0], y[1], [self.setup.dead_volume, 0.0, 0.0])
+    }
+
+    fn event(&self, at: &Point<2>) -> f64 {
+        let [root, pressure] = at.y;
+        if self.is_at_rest(at.t, root, pressure, 0.0) {
             0.0
         } else {
-            -moment_left(pressure, &first)
+            -self.moment_left(pressure, &self.first)
         }
-    };
-    let filling = ode::integrate(held, start, LONGEST, ACCURACY, lifts, |point| {
-        observe(Moment {
-            time: point.t,
-            cylinder: point.y[1] * STANDARD_ATMOSPHERE,
-            ..standing
+    }
+
+    fn observe(&mut self, at: &Point<2>) {
+        (self.observe)(Moment {
+            time: at.t,
+            cylinder: at.y[1] * STANDARD_ATMOSPHERE,
+            ..self.standing
         });
-    });
-    let lifted = match filling {
-        End::Event(point) | End::Finished(point) => point,
-        End::Failed => return None,
+    }
+}
+
+/// Over when the arm meets its stop, when the feet leave a plate that slows down, or when all rests.
+impl<O: FnMut(Moment)> Motion<4> for Launching<'_, O> {
+    fn rate(&self, t: f64, y: &State) -> State {
+        let setup = self.setup;
+        let place = setup.arm.at(y[2]);
+        let turn = self.turning(y, &place);
+        let grown = (place.cylinder - self.first.cylinder).max(0.0);
+        let growth = setup.area * place.lever * y[3];
+        let bent = setup.arm.lever_change(&place) * (y[3] * y[3]);
+        let surge = setup.area * (place.lever * turn + bent);
+        let volume = setup.dead_volume + setup.area * grown;
+        let [left, rise] = self.gas(t, y[0], y[1], [volume, growth, surge]);
+        [left, rise, y[3], turn]
+    }
+
+    fn event(&self, at: &Point<4>) -> f64 {
+        if self.rests(at) {
+            return 0.0;
+        }
+        let place = self.setup.arm.at(at.y[2]);
+        let pressed = self.setup.foot * self.turning(&at.y, &place) + GRAVITY * place.cosine;
+        (self.setup.arm.end - at.y[2]).min(pressed / GRAVITY)
+    }
+
+    fn observe(&mut self, at: &Point<4>) {
+        let now = self.moment(at.t, &at.y);
+        self.felt.see(now.time, now.felt);
+        self.push.see(now.time, now.push);
+        self.samples.push((now.time, now.felt));
+        (self.observe)(now);
+    }
+}
+
+/// Runs the launch. None when the solver failed.
+pub(super) fn run(setup: &Setup, observe: impl FnMut(Moment)) -> Option<Launch> {
+    follow(vec![Launching::new(setup, observe)]).pop()?
+}
+
+/// As [`run`], for launches of any number.
+pub(super) fn run_all(setups: &[Setup]) -> Vec<Option<Launch>> {
+    let launches = setups.iter().map(|setup| Launching::new(setup, |_| {}));
+    follow(launches.collect())
+}
+
+fn follow<O: FnMut(Moment)>(mut launches: Vec<Launching<O>>) -> Vec<Option<Launch>> {
+    let start = |launching: &Launching<O>| (launching.lifted, LONGEST);
+    let filled = ode::integrate_all(&mut launches, start, ACCURACY);
+    for (launching, filled) in launches.iter_mut().zip(&filled) {
+        launching.lifted = filled.point().unwrap_or(launching.lifted);
+    }
+    let lifted = |launching: &Launching<O>| {
+        let Point { t, y } = launching.lifted;
+        let y = [y[0], y[1], launching.setup.arm.start, 0.0];
+        (Point { t, y }, LONGEST)
     };
-    let mut samples = vec![(0.0, standing.felt)];
-    let (mut felt, mut push) = (Peak::over(standing.felt), Peak::over(standing.push));
-    // Over when the arm meets its stop, when the feet leave a plate that slows down, or when all rests.
-    let rests = |point: &Point<4>| at_rest(point.t, point.y[0], point.y[1], point.y[3]);
-    let end = ode::integrate(
-        turned,
-        Point {
-            t: lifted.t,
-            y: [lifted.y[0], lifted.y[1], arm.start, 0.0],
-        },
-        LONGEST,
-        ACCURACY,
-        |point| {
-            if rests(point) {
-                return 0.0;
-            }
-            let place = arm.at(point.y[2]);
-            let pressed = setup.foot * turning(&point.y, &place) + GRAVITY * place.cosine;
-            (arm.end - point.y[2]).min(pressed / GRAVITY)
-        },
-        |point| {
-            let now = moment(point.t, &point.y);
-            felt.see(now.time, now.felt);
-            push.see(now.time, now.push);
-            samples.push((now.time, now.felt));
-            observe(now);
-        },
-    );
-    let (last, finished) = match end {
-        End::Event(point) => (point, !rests(&point) && point.y[3] > 0.0),
-        End::Finished(point) => (point, false),
-        End::Failed => return None,
-    };
-    // In the air nothing is felt.
-    samples.push((last.t, 0.0));
-    Some(Launch {
-        finished,
-        time: last.t,
-        first_moved: lifted.t,
-        angle: last.y[2],
-        speed: setup.foot * last.y[3].max(0.0),
-        peak_felt: felt.most(),
-        peak_push: push.most(),
-        pressure_left: reservoir.pressure(last.y[0]),
-        samples,
-    })
+    let ends = ode::integrate_all(&mut launches, lifted, ACCURACY);
+    let launches = launches.into_iter().zip(filled.iter().zip(ends));
+    launches
+        .map(|(launching, (filled, end))| launching.outcome(filled.point().and(Some(end))?))
+        .collect()
 }

@@ -10,14 +10,13 @@ mod launch;
 mod presentation;
 mod tables;
 
-use core::cell::RefCell;
 use std::rc::Rc;
 
 use launch::{Launch, Setup};
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation, keep, over_tolerances},
+    evaluation::{Computed, Evaluation, Memory, over_tolerances},
     models::{
         self, GRAVITY, STANDARD_ATMOSPHERE,
         landing::{Catcher, NINETY_NINE, Scatter},
@@ -70,10 +69,16 @@ impl Technique for AirRam {
 
     fn prepare(&self, stated: &Values) -> Computation {
         // Many tolerances touch only what the launch is held against, so runs are kept and used again.
-        let runs = Runs::default();
+        let runs = Rc::new(Runs::default());
+        let ahead = Rc::clone(&runs);
         let scatter = scatter(stated);
         let stated = stated.clone();
-        Box::new(move |state| compute(&stated, state, scatter.as_ref(), &runs))
+        Computation::new(move |state| compute(&stated, state, scatter.as_ref(), &runs))
+            .with_look_ahead(move |states| {
+                let setups = states.iter().filter_map(Setup::of);
+                let turning = setups.filter(Setup::turns).collect();
+                ahead.flown.look_ahead(turning, flown_all);
+            })
     }
 
     fn evaluate(&self, mut values: Values) -> Result<Evaluation, AssessError> {
@@ -84,7 +89,7 @@ impl Technique for AirRam {
             let spread = values.number(by).unwrap_or(0.0);
             values.widen(moved, spread);
         }
-        over_tolerances(values, self.figures(), compute)
+        over_tolerances(values, self.figures(), &compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
@@ -122,7 +127,18 @@ fn flown(setup: &Setup) -> Option<Flown> {
     if !setup.turns() {
         return None;
     }
-    let launch = launch::run(setup, |_| {})?;
+    Some(fly(setup, launch::run(setup, |_| {})?))
+}
+
+/// As [`flown`], for setups of any number.
+fn flown_all(setups: &[Setup]) -> Vec<Option<Rc<Flown>>> {
+    let launches = launch::run_all(setups);
+    let each = setups.iter().zip(launches);
+    each.map(|(setup, launch)| Some(Rc::new(fly(setup, launch?))))
+        .collect()
+}
+
+fn fly(setup: &Setup, launch: Launch) -> Flown {
     // A body that stands already bears 1 g: only what comes on top shakes it, and the two add up.
     let shaken: Vec<(f64, f64)> = launch
         .samples
@@ -131,11 +147,11 @@ fn flown(setup: &Setup) -> Option<Flown> {
         .collect();
     let response = GRAVITY * (1.0 + tolerance::dynamic_response(Axis::Headward, &shaken));
     let landing = setup.fly(&launch, 0.0);
-    Some(Flown {
+    Flown {
         launch,
         response,
         landing,
-    })
+    }
 }
 
 /// Where the body's centre lands, along the floor from the marked feet.
@@ -229,32 +245,11 @@ fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Setup> {
     })
 }
 
-/// Runs already made, and what they came to.
-type Kept<T> = RefCell<Vec<(Setup, Option<T>)>>;
-
 /// Launches and ranges already computed in this assessment.
 #[derive(Default)]
 struct Runs {
-    flown: Kept<Rc<Flown>>,
-    ranges: Kept<f64>,
-}
-
-/// What a setup comes to, computed unless it was.
-fn known<T: Clone>(
-    setup: &Setup,
-    kept: &Kept<T>,
-    compute: impl FnOnce(&Setup) -> Option<T>,
-) -> Option<T> {
-    let known = kept
-        .borrow()
-        .iter()
-        .find(|(known, _)| known == setup)
-        .map(|(_, found)| found.clone());
-    known.unwrap_or_else(|| {
-        let found = compute(setup);
-        keep(kept, (*setup, found.clone()));
-        found
-    })
+    flown: Memory<Setup, Option<Rc<Flown>>>,
+    ranges: Memory<Setup, Option<f64>>,
 }
 
 fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &Runs) -> Computed {
@@ -263,7 +258,7 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
     let Some(setup) = Setup::of(values) else {
         return out;
     };
-    let Some(found) = known(&setup, &runs.flown, |setup| flown(setup).map(Rc::new)) else {
+    let Some(found) = runs.flown.get(&setup, |setup| flown(setup).map(Rc::new)) else {
         return out;
     };
     let launch = &found.launch;
@@ -318,7 +313,7 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
             let range = if as_now == setup {
                 landed(&middle, launch)?
             } else {
-                known(&middle, &runs.ranges, range)?
+                runs.ranges.get(&middle, range)?
             };
             Some(scatter.about(range, stated.number("launch_direction")?))
         });

@@ -59,7 +59,7 @@ impl Technique for BlankFiring {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

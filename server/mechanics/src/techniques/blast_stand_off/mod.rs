@@ -61,7 +61,7 @@ impl Technique for BlastStandOff {
 
     fn prepare(&self, _: &Values) -> Computation {
         let known = Known::default();
-        Box::new(move |values| compute(values, &known))
+        Computation::new(move |values| compute(values, &known))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -50,7 +50,7 @@ impl Technique for BodyGimbal {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

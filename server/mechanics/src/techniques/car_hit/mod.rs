@@ -58,7 +58,7 @@ impl Technique for CarHit {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

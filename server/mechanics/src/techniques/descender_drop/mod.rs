@@ -65,7 +65,7 @@ impl Technique for DescenderDrop {
     fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances touch only what the drop is held against, so runs are kept and used again.
         let runs = RefCell::new(Vec::new());
-        Box::new(move |state| compute(state, &runs))
+        Computation::new(move |state| compute(state, &runs))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

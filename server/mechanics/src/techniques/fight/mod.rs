@@ -66,7 +66,7 @@ impl Technique for Fight {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -54,12 +54,12 @@ impl Technique for FullBurn {
 
     fn prepare(&self, _: &Values) -> Computation {
         let runs = Runs::default();
-        Box::new(move |state| compute(state, &runs))
+        Computation::new(move |state| compute(state, &runs))
     }
 
     fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
         let compute = self.prepare(&values);
-        over_tolerances_and(values, self.figures(), &[LEAST_WET], compute)
+        over_tolerances_and(values, self.figures(), &[LEAST_WET], &compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -56,7 +56,7 @@ impl Technique for GlassExit {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

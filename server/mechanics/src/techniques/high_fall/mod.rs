@@ -57,7 +57,7 @@ impl Technique for HighFall {
     fn prepare(&self, stated: &Values) -> Computation {
         let scatter = scatter(stated);
         let stated = stated.clone();
-        Box::new(move |state| compute(&stated, scatter.as_ref(), state))
+        Computation::new(move |state| compute(&stated, scatter.as_ref(), state))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

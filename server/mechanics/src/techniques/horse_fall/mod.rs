@@ -66,7 +66,7 @@ impl Technique for HorseFall {
     fn prepare(&self, stated: &Values) -> Computation {
         let stated = stated.clone();
         let stops = RefCell::new(Vec::new());
-        Box::new(move |values| compute(values, &stated, &stops))
+        Computation::new(move |values| compute(values, &stated, &stops))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -49,14 +49,14 @@ impl Technique for LockOffComposite {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
         let compute = self.prepare(&values);
         let signs = signs(&values);
         let named: Vec<&Ends> = signs.iter().map(Vec::as_slice).collect();
-        over_tolerances_and(values, self.figures(), &named, compute)
+        over_tolerances_and(values, self.figures(), &named, &compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -60,7 +60,7 @@ impl Technique for MotorcycleJump {
     fn prepare(&self, stated: &Values) -> Computation {
         let scatter = jump::scatter(stated);
         let windows = Windows::default();
-        Box::new(move |moved| compute(moved, scatter, &windows))
+        Computation::new(move |moved| compute(moved, scatter, &windows))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -53,12 +53,12 @@ impl Technique for OccluderSwitch {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
         let compute = self.prepare(&values);
-        let mut evaluation = over_tolerances(values, self.figures(), compute)?;
+        let mut evaluation = over_tolerances(values, self.figures(), &compute)?;
         // The two may meet at a time inside the tolerances and be far apart at all their ends.
         let least = passing::least(&evaluation.values);
         let figures = evaluation.figures.iter_mut();

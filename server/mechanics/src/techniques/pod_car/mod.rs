@@ -53,7 +53,7 @@ impl Technique for PodCar {
 
     fn prepare(&self, _: &Values) -> Computation {
         let swerves = Swerves::default();
-        Box::new(move |moved| compute(moved, &swerves))
+        Computation::new(move |moved| compute(moved, &swerves))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -9,13 +9,13 @@ mod presentation;
 mod pull;
 mod tables;
 
-use core::cell::RefCell;
+use std::rc::Rc;
 
 use pull::{Pull, Setup};
 
 use crate::{
     assessment::{Caution, Check, Figure, Trace, Zone},
-    evaluation::{Computed, Evaluation, keep, over_tolerances},
+    evaluation::{Computed, Evaluation, Memory, over_tolerances},
     models::{
         GRAVITY, STANDARD_ATMOSPHERE,
         tolerance::{self, Axis},
@@ -65,13 +65,16 @@ impl Technique for RatchetPull {
 
     fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances touch only what the pull is held against, so runs are kept and used again.
-        let runs = Runs::default();
-        Box::new(move |state| compute(state, &runs))
+        let runs = Rc::new(Runs::default());
+        let ahead = Rc::clone(&runs);
+        Computation::new(move |state| compute(state, &runs)).with_look_ahead(move |states| {
+            ahead.look_ahead(states.iter().filter_map(Setup::of).collect(), pull::run_all);
+        })
     }
 
     fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
         let compute = self.prepare(&values);
-        let mut evaluation = over_tolerances(values, self.figures(), compute)?;
+        let mut evaluation = over_tolerances(values, self.figures(), &compute)?;
         add_pressure_needed(self.figures(), &mut evaluation);
         Ok(evaluation)
     }
@@ -94,19 +97,7 @@ impl Technique for RatchetPull {
 }
 
 /// Pulls already run in this assessment.
-#[derive(Default)]
-struct Runs(RefCell<Vec<(Setup, Option<Pull>)>>);
-
-impl Runs {
-    fn get(&self, setup: &Setup) -> Option<Pull> {
-        if let Some((_, pull)) = self.0.borrow().iter().find(|(known, _)| known == setup) {
-            return pull.clone();
-        }
-        let pull = pull::run(setup, |_| {});
-        keep(&self.0, (*setup, pull.clone()));
-        pull
-    }
-}
+type Runs = Memory<Setup, Option<Pull>>;
 
 /// The axis of human tolerance that a pull loads.
 fn axis(values: &Values) -> Option<Axis> {
@@ -126,7 +117,7 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     let Some(setup) = Setup::of(values) else {
         return out;
     };
-    let Some(pull) = runs.get(&setup) else {
+    let Some(pull) = runs.get(&setup, |setup| pull::run(setup, |_| {})) else {
         return out;
     };
     let peak = pull.peak_tension;

@@ -67,7 +67,7 @@ impl Technique for RunAssist {
     fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances do not touch the stride, so strides are kept and used again.
         let runs = RefCell::new(Vec::new());
-        Box::new(move |state| compute(state, &runs))
+        Computation::new(move |state| compute(state, &runs))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

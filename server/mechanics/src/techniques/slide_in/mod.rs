@@ -8,6 +8,8 @@ mod presentation;
 mod run;
 mod tables;
 
+use std::rc::Rc;
+
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
     evaluation::{Computed, Evaluation},
@@ -58,8 +60,16 @@ impl Technique for SlideIn {
 
     fn prepare(&self, stated: &Values) -> Computation {
         let scatters = [Surface::Dry, Surface::Wet].map(|surface| run::scatter(stated, surface));
-        let runs = Runs::default();
-        Box::new(move |moved| compute(moved, &scatters, &runs))
+        let runs = Rc::new(Runs::default());
+        let ahead = Rc::clone(&runs);
+        Computation::new(move |moved| compute(moved, &scatters, &runs)).with_look_ahead(
+            move |states| {
+                let each = states.iter().flat_map(|moved| {
+                    [Surface::Dry, Surface::Wet].map(|surface| Setup::read(moved, surface))
+                });
+                ahead.look_ahead(each.flatten().collect());
+            },
+        )
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

@@ -1,13 +1,12 @@
 //! One run of the car, from the brake mark to rest, and how runs scatter.
 
-use core::cell::RefCell;
 use std::sync::LazyLock;
 
 use crate::{
-    evaluation::keep,
+    evaluation::Memory,
     models::{
         self,
-        slide::{self, Moment, Slide},
+        slide::{self, Moment, Rest, Slide},
         spread::{normal_below, normal_below_near, normal_density},
     },
     reading::Values,
@@ -73,44 +72,63 @@ impl Setup {
 
     /// Runs the car; none when it never stops.
     pub fn run(&self, mut watch: impl FnMut(Moment)) -> Option<Run> {
-        let slowing = slide::deceleration(self.share * self.slide.friction, self.slide.rise);
-        let slowed = slide::braking_distance(self.approach, self.slide.speed, slowing)?;
-        let braked = self.approach * self.late + slowed;
-        let before = self.late + (self.approach - self.slide.speed) / slowing;
-        watch(Moment {
-            time: 0.0,
-            along: 0.0,
-            aside: 0.0,
-            speed: self.approach,
-            heading: 0.0,
-        });
-        watch(Moment {
-            time: self.late,
-            along: self.approach * self.late,
-            aside: 0.0,
-            speed: self.approach,
-            heading: 0.0,
-        });
-        let mut furthest = 0.0_f64;
-        let mut furthest_aside = 0.0_f64;
-        let rest = slide::slide_and_watch(&self.slide, |moment| {
-            furthest = furthest.max(braked + moment.along);
-            furthest_aside = furthest_aside.max(moment.aside.abs());
+        let braking = self.braking()?;
+        for time in [0.0, self.late] {
             watch(Moment {
-                time: before + moment.time,
-                along: braked + moment.along,
+                time,
+                along: self.approach * time,
+                aside: 0.0,
+                speed: self.approach,
+                heading: 0.0,
+            });
+        }
+        let rest = slide::slide_and_watch(&self.slide, |moment| {
+            watch(Moment {
+                time: braking.time + moment.time,
+                along: braking.way + moment.along,
                 ..moment
             });
         })?;
-        Some(Run {
-            braked,
-            along: braked + rest.along,
-            furthest: furthest.max(braked + rest.along),
-            aside: rest.aside,
-            furthest_aside: furthest_aside.max(rest.aside.abs()),
-            heading: rest.heading,
-            time: before + rest.time,
+        Some(braking.then(&rest))
+    }
+
+    /// As [`Setup::run`], for runs of any number.
+    pub fn run_all(setups: &[Setup]) -> Vec<Option<Run>> {
+        let slides: Vec<Slide> = setups.iter().map(|setup| setup.slide).collect();
+        let rests = slide::slide_all(&slides);
+        let runs = setups.iter().zip(rests);
+        runs.map(|(setup, rest)| Some(setup.braking()?.then(&rest?)))
+            .collect()
+    }
+
+    /// What comes before the slide; none when the car does not slow down.
+    fn braking(&self) -> Option<Braking> {
+        let slowing = slide::deceleration(self.share * self.slide.friction, self.slide.rise);
+        let slowed = slide::braking_distance(self.approach, self.slide.speed, slowing)?;
+        Some(Braking {
+            way: self.approach * self.late + slowed,
+            time: self.late + (self.approach - self.slide.speed) / slowing,
         })
+    }
+}
+
+/// From the brake mark to where the rear wheels lock.
+struct Braking {
+    way: f64,
+    time: f64,
+}
+
+impl Braking {
+    fn then(&self, rest: &Rest) -> Run {
+        Run {
+            braked: self.way,
+            along: self.way + rest.along,
+            furthest: self.way + rest.furthest,
+            aside: rest.aside,
+            furthest_aside: rest.furthest_aside,
+            heading: rest.heading,
+            time: self.time + rest.time,
+        }
     }
 }
 
@@ -154,16 +172,16 @@ impl Run {
 
 /// Runs already driven in this assessment.
 #[derive(Default)]
-pub(super) struct Runs(RefCell<Vec<(Setup, Option<Run>)>>);
+pub(super) struct Runs(Memory<Setup, Option<Run>>);
 
 impl Runs {
     pub fn get(&self, setup: &Setup) -> Option<Run> {
-        if let Some((_, run)) = self.0.borrow().iter().find(|(known, _)| known == setup) {
-            return *run;
-        }
-        let run = setup.run(|_| {});
-        keep(&self.0, (*setup, run));
-        run
+        self.0.get(setup, |setup| setup.run(|_| {}))
+    }
+
+    /// Drives what is asked for next.
+    pub fn look_ahead(&self, setups: Vec<Setup>) {
+        self.0.look_ahead(setups, Setup::run_all);
     }
 }
 
@@ -330,44 +348,54 @@ const SCATTERING: [&str; 7] = [
 /// errors do. Taken from the stated inputs, so that a tolerance does not also move the middle.
 pub(super) fn scatter(stated: &Values, surface: Surface) -> Option<Scatter> {
     let setup = Setup::read(stated, surface)?;
-    let middle = setup.run(|_| {})?;
-    let (mut sum, mut rest) = (0.0, 0.0);
-    for name in SCATTERING.into_iter().chain([surface.parameter()]) {
-        let Some(index) = stated.index_of(name) else {
-            continue;
-        };
-        let Some((low, high)) = stated.ends(index) else {
-            continue;
-        };
-        let at = |end| {
+    let moving = SCATTERING.into_iter().chain([surface.parameter()]);
+    let ends: Vec<(&str, [f64; 2], usize)> = moving
+        .filter_map(|name| {
+            let index = stated.index_of(name)?;
+            let (low, high) = stated.ends(index)?;
+            Some((name, [low, high], index))
+        })
+        .collect();
+    let mut setups = vec![setup];
+    for (_, ends, index) in &ends {
+        for end in ends {
             let mut moved = stated.clone();
-            moved.set(index, end);
-            Setup::read(&moved, surface)?.run(|_| {})
-        };
-        let (low, high) = (at(low)?, at(high)?);
+            moved.set(*index, *end);
+            setups.push(Setup::read(&moved, surface)?);
+        }
+    }
+    let friction_ends = stated.ends_of(surface.parameter());
+    let deviation = friction_ends.map_or(0.0, |(low, high)| 0.25 * (high - low));
+    let frictions = (-HALF_POINTS..=HALF_POINTS).map(|i| {
+        let away = REACH * f64::from(i) / f64::from(HALF_POINTS);
+        let mut moved = setup;
+        moved.slide.friction += away * deviation;
+        moved
+    });
+    if deviation > 0.0 {
+        setups.extend(frictions.filter(|setup| setup.slide.friction > 0.0));
+    }
+    let mut runs = Setup::run_all(&setups).into_iter();
+    let middle = runs.next()??;
+    let (mut sum, mut rest) = (0.0, 0.0);
+    for (name, ..) in &ends {
+        let (low, high) = (runs.next()??, runs.next()??);
         let quarter = 0.25 * (high.along - low.along);
         sum += quarter * quarter;
-        if name != surface.parameter() {
+        if *name != surface.parameter() {
             let quarter = 0.25 * (high.furthest - low.furthest);
             rest += quarter * quarter;
         }
     }
-    let ends = stated.ends_of(surface.parameter());
-    let deviation = ends.map_or(0.0, |(low, high)| 0.25 * (high - low));
-    let by_friction = (-HALF_POINTS..=HALF_POINTS)
-        .map(|i| {
-            let away = REACH * f64::from(i) / f64::from(HALF_POINTS);
-            let mut moved = setup;
-            moved.slide.friction += away * deviation;
-            if deviation <= 0.0 {
-                return Some(middle);
-            }
-            if moved.slide.friction <= 0.0 {
-                return None;
-            }
-            moved.run(|_| {})
-        })
-        .collect();
+    let points = 2 * HALF_POINTS as usize + 1;
+    let by_friction = if deviation > 0.0 {
+        // Where friction is gone the car never stops; those are the lowest.
+        let runs: Vec<Option<Run>> = runs.collect();
+        let gone = points.saturating_sub(runs.len());
+        core::iter::repeat_n(None, gone).chain(runs).collect()
+    } else {
+        vec![Some(middle); points]
+    };
     Some(Scatter {
         furthest: middle.furthest,
         deviation: f64::sqrt(sum),

@@ -63,7 +63,7 @@ impl Technique for VehicleRoll {
 
     fn prepare(&self, _: &Values) -> Computation {
         let rolls = Rolls::default();
-        Box::new(move |moved| compute(moved, &rolls))
+        Computation::new(move |moved| compute(moved, &rolls))
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {

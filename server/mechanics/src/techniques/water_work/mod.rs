@@ -54,12 +54,12 @@ impl Technique for WaterWork {
     }
 
     fn prepare(&self, _: &Values) -> Computation {
-        Box::new(compute)
+        Computation::new(compute)
     }
 
     fn evaluate(&self, values: Values) -> Result<Evaluation, AssessError> {
         let compute = self.prepare(&values);
-        over_tolerances_and(values, self.figures(), &[COLDEST], compute)
+        over_tolerances_and(values, self.figures(), &[COLDEST], &compute)
     }
 
     fn checks(&self, evaluation: &Evaluation) -> Vec<Check> {
