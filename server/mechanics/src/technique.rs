@@ -118,8 +118,11 @@ pub trait Technique: Send + Sync {
 /// From the values of one state to its figures; called like a function.
 pub struct Computation {
     figures: Box<dyn Fn(&Values) -> Computed>,
-    look_ahead: Box<dyn Fn(&[Values])>,
+    look_ahead: Box<LookAhead>,
 }
+
+/// Works out at once what states that come next need.
+type LookAhead = dyn Fn(&[Values]);
 
 impl Computation {
     /// Of a function.

@@ -124,52 +124,63 @@ pub fn integrate<const N: usize>(
     event: impl Fn(&Point<N>) -> f64,
     observe: impl FnMut(&Point<N>),
 ) -> End<N> {
-    let motion = Told {
+    let mut motion = Told {
         rate,
         event,
         observe,
     };
-    let [end] = integrate_abreast(&mut [motion], [start], [t_end], accuracy);
-    end
+    let mut lane = Lane::new(&mut motion, (start, t_end), accuracy);
+    while lane.goes_on(accuracy) {
+        lane.go_alone(&mut motion, accuracy);
+    }
+    lane.end()
 }
 
-/// How many motions are integrated abreast.
-const ABREAST: usize = 2;
-
-/// Integrates motions of one kind, some abreast: each in its own steps, to the same numbers as alone, in half the
-/// time, since a processor works on the next motion's stage while it waits for the last one's.
+/// Integrates motions of one kind, two abreast: each in its own steps, to the same numbers as alone, in little more than
+/// half the time, since a processor works on one motion's stage while it waits for the other's.
 pub fn integrate_all<const N: usize, M: Motion<N>>(
     motions: &mut [M],
     from: impl Fn(&M) -> (Point<N>, f64),
     accuracy: Accuracy,
 ) -> Vec<End<N>> {
-    let mut ends = Vec::with_capacity(motions.len());
-    let mut rest = motions.chunks_exact_mut(ABREAST);
-    for some in rest.by_ref() {
-        if let Ok(some) = <&mut [M; ABREAST]>::try_from(some) {
-            ends.extend(abreast(some, &from, accuracy));
+    let mut ends = vec![End::Failed; motions.len()];
+    let mut waiting = 0..motions.len();
+    // The next motion that has a step to try.
+    let mut begin = |motions: &mut [M], ends: &mut [End<N>]| {
+        waiting.find_map(|which| {
+            let start = from(&motions[which]);
+            let mut lane = Lane::new(&mut motions[which], start, accuracy);
+            let goes_on = lane.goes_on(accuracy);
+            ends[which] = lane.end();
+            goes_on.then_some((which, lane))
+        })
+    };
+    let mut lanes = [begin(motions, &mut ends), begin(motions, &mut ends)];
+    while let [Some((first, one)), Some((second, other))] = &lanes {
+        let trials = dormand_prince(&Abreast {
+            motions: [&motions[*first], &motions[*second]],
+            from: [&one.now, &other.now],
+            slopes: [&one.slope, &other.slope],
+            steps: [one.taken, other.taken],
+        });
+        for (slot, trial) in lanes.iter_mut().zip(&trials) {
+            let Some((which, lane)) = slot else { continue };
+            lane.settle(&mut motions[*which], trial, accuracy);
+            if !lane.goes_on(accuracy) {
+                ends[*which] = lane.end();
+                *slot = begin(motions, &mut ends);
+            }
         }
     }
-    let mut rest = rest.into_remainder().chunks_exact_mut(2);
-    for two in rest.by_ref() {
-        if let Ok(two) = <&mut [M; 2]>::try_from(two) {
-            ends.extend(abreast(two, &from, accuracy));
+    // The last alone.
+    for (which, lane) in lanes.iter_mut().flatten() {
+        lane.go_alone(&mut motions[*which], accuracy);
+        while lane.goes_on(accuracy) {
+            lane.go_alone(&mut motions[*which], accuracy);
         }
-    }
-    for one in rest.into_remainder() {
-        ends.extend(abreast(core::array::from_mut(one), &from, accuracy));
+        ends[*which] = lane.end();
     }
     ends
-}
-
-fn abreast<const L: usize, const N: usize, M: Motion<N>>(
-    motions: &mut [M; L],
-    from: &impl Fn(&M) -> (Point<N>, f64),
-    accuracy: Accuracy,
-) -> [End<N>; L] {
-    let starts = core::array::from_fn(|lane| from(&motions[lane]).0);
-    let ends = core::array::from_fn(|lane| from(&motions[lane]).1);
-    integrate_abreast(motions, starts, ends, accuracy)
 }
 
 /// One motion on its way.
@@ -189,8 +200,7 @@ struct Lane<const N: usize> {
 impl<const N: usize> Lane<N> {
     fn new(
         motion: &mut impl Motion<N>,
-        start: Point<N>,
-        t_end: f64,
+        (start, t_end): (Point<N>, f64),
         accuracy: Accuracy,
     ) -> Lane<N> {
         let lane = Lane {
@@ -223,6 +233,22 @@ impl<const N: usize> Lane<N> {
         self.end.is_none()
     }
 
+    /// Where it came to, once it goes on no more.
+    fn end(&self) -> End<N> {
+        self.end.unwrap_or(End::Failed)
+    }
+
+    /// Tries a step by itself.
+    fn go_alone<M: Motion<N>>(&mut self, motion: &mut M, accuracy: Accuracy) {
+        let [trial] = dormand_prince(&Abreast {
+            motions: [&*motion],
+            from: [&self.now],
+            slopes: [&self.slope],
+            steps: [self.taken],
+        });
+        self.settle(motion, &trial, accuracy);
+    }
+
     /// Shortens the step, and gives up once it is meaningless.
     fn shorten(&mut self, factor: f64) {
         self.step = self.taken * factor;
@@ -232,7 +258,6 @@ impl<const N: usize> Lane<N> {
     }
 
     /// Takes what a trial came to, or shortens the step.
-    #[inline(always)]
     fn settle(&mut self, motion: &mut impl Motion<N>, trial: &Trial<N>, accuracy: Accuracy) {
         let error = trial.error(&self.now.y, accuracy);
         if !error.is_finite() {
@@ -281,51 +306,6 @@ impl<const N: usize> Lane<N> {
     }
 }
 
-/// Integrates motions abreast, each in steps of its own, until the last is at its end.
-fn integrate_abreast<const L: usize, const N: usize, M: Motion<N>>(
-    motions: &mut [M; L],
-    starts: [Point<N>; L],
-    ends: [f64; L],
-    accuracy: Accuracy,
-) -> [End<N>; L] {
-    let mut lanes: [Lane<N>; L] = core::array::from_fn(|lane| {
-        Lane::new(&mut motions[lane], starts[lane], ends[lane], accuracy)
-    });
-    let mut go_on = [false; L];
-    loop {
-        for (goes_on, lane) in go_on.iter_mut().zip(&mut lanes) {
-            *goes_on = lane.goes_on(accuracy);
-        }
-        if go_on != [true; L] {
-            break;
-        }
-        let abreast = Abreast {
-            motions,
-            from: core::array::from_fn(|lane| &lanes[lane].now),
-            steps: core::array::from_fn(|lane| lanes[lane].taken),
-        };
-        let slopes = core::array::from_fn(|lane| &lanes[lane].slope);
-        let trials = dormand_prince(&abreast, slopes);
-        for (lane, (motion, trial)) in lanes.iter_mut().zip(motions.iter_mut().zip(&trials)) {
-            lane.settle(motion, trial, accuracy);
-        }
-    }
-    // The rest each alone.
-    for ((lane, motion), mut goes_on) in lanes.iter_mut().zip(motions.iter_mut()).zip(go_on) {
-        while goes_on {
-            let abreast = Abreast {
-                motions: core::array::from_ref(motion),
-                from: [&lane.now],
-                steps: [lane.taken],
-            };
-            let [trial] = dormand_prince(&abreast, [&lane.slope]);
-            lane.settle(motion, &trial, accuracy);
-            goes_on = lane.goes_on(accuracy);
-        }
-    }
-    lanes.map(|lane| lane.end.unwrap_or(End::Failed))
-}
-
 /// error^(3/16), close enough to the fifth root for choosing a step, and a fraction of a power's cost.
 fn nearly_fifth_root(error: f64) -> f64 {
     let eighth = f64::sqrt(f64::sqrt(f64::sqrt(error)));
@@ -342,18 +322,18 @@ fn locate<const N: usize, M: Motion<N>>(
     (at_start, at_end): (f64, f64),
     hair: f64,
 ) -> Point<N> {
-    let motions = core::array::from_ref(motion);
     let (from, step) = (within.from, within.step);
-    let at = |length: f64| Point {
-        t: from.t + length,
-        y: {
-            let abreast = Abreast {
-                motions,
-                from: [from],
-                steps: [length],
-            };
-            dormand_prince(&abreast, [within.slope])[0].y
-        },
+    let at = |length: f64| {
+        let [trial] = dormand_prince(&Abreast {
+            motions: [motion],
+            from: [from],
+            slopes: [within.slope],
+            steps: [length],
+        });
+        Point {
+            t: from.t + length,
+            y: trial.y,
+        }
     };
     let event = |at: &Point<N>| motion.event(at);
     let nearly = |length: f64| event(&within.at(length / step));
@@ -466,16 +446,15 @@ impl<const N: usize> Trial<N> {
 
     /// Error over allowance: at most 1 is accepted.
     fn error(&self, before: &[f64; N], accuracy: Accuracy) -> f64 {
-        let mut worst = 0.0_f64;
-        for ((before, after), difference) in before.iter().zip(&self.y).zip(&self.difference) {
-            let size = before.abs().max(after.abs());
-            let share = difference.abs() / (accuracy.absolute + accuracy.relative * size);
-            if !share.is_finite() {
-                return f64::NAN;
-            }
-            worst = worst.max(share);
+        let shares: [f64; N] = each(|i| {
+            let size = before[i].abs().max(self.y[i].abs());
+            self.difference[i].abs() / (accuracy.absolute + accuracy.relative * size)
+        });
+        // What is no number is in the sum, where the greatest would leave it out.
+        if !shares.iter().sum::<f64>().is_finite() {
+            return f64::NAN;
         }
-        worst
+        shares.into_iter().fold(0.0, f64::max)
     }
 }
 
@@ -543,8 +522,9 @@ fn each<const N: usize>(component: impl Fn(usize) -> f64) -> [f64; N] {
 
 /// Motions abreast, from where they are, each in a step of its own.
 struct Abreast<'a, const L: usize, const N: usize, M> {
-    motions: &'a [M; L],
+    motions: [&'a M; L],
     from: [&'a Point<N>; L],
+    slopes: [&'a [f64; N]; L],
     steps: [f64; L],
 }
 
@@ -568,11 +548,10 @@ impl<const L: usize, const N: usize, M: Motion<N>> Abreast<'_, L, N, M> {
 }
 
 /// The tableau's single step of each motion, stage by stage. The last stage is the next step's first.
-#[inline(always)]
 fn dormand_prince<const L: usize, const N: usize, M: Motion<N>>(
     abreast: &Abreast<L, N, M>,
-    k1: [&[f64; N]; L],
 ) -> [Trial<N>; L] {
+    let k1 = abreast.slopes;
     // Written out, and not looped over a table, so that the compiler takes components side by side.
     let k2 = abreast.stage(|h| h / 5.0, |l, i| 1.0 / 5.0 * k1[l][i]);
     let k3 = abreast.stage(

@@ -106,7 +106,7 @@ const ACCURACY: Accuracy = Accuracy {
 };
 
 /// A slide on its way, and who watches it.
-struct Sliding<W> {
+struct Sliding<'a> {
     given: Slide,
     front_arm: f64,
     rear_arm: f64,
@@ -121,11 +121,14 @@ struct Sliding<W> {
     turn_rate: f64,
     furthest: f64,
     furthest_aside: f64,
-    watch: W,
+    watch: Watch<'a>,
 }
 
-impl<W: FnMut(Moment)> Sliding<W> {
-    fn new(given: &Slide, watch: W) -> Sliding<W> {
+/// Who watches, if anybody.
+type Watch<'a> = Option<&'a mut dyn FnMut(Moment)>;
+
+impl<'a> Sliding<'a> {
+    fn new(given: &Slide, watch: Watch<'a>) -> Sliding<'a> {
         let grip = given.friction * GRAVITY * libm::cos(given.rise);
         Sliding {
             given: *given,
@@ -165,7 +168,7 @@ impl<W: FnMut(Moment)> Sliding<W> {
     }
 }
 
-impl<W: FnMut(Moment)> Motion<6> for Sliding<W> {
+impl Motion<6> for Sliding<'_> {
     fn rate(&self, _: f64, y: &[f64; 6]) -> [f64; 6] {
         let [_, _, vx, vy, heading, turn] = *y;
         let (front_arm, rear_arm) = (self.front_arm, self.rear_arm);
@@ -203,36 +206,38 @@ impl<W: FnMut(Moment)> Motion<6> for Sliding<W> {
         self.turn_rate = self.turn_rate.max(turn.abs());
         self.furthest = self.furthest.max(along);
         self.furthest_aside = self.furthest_aside.max(aside.abs());
-        (self.watch)(Moment {
-            time: at.t,
-            along,
-            aside,
-            speed: super::hypot(vx, vy),
-            heading,
-        });
+        if let Some(watch) = &mut self.watch {
+            watch(Moment {
+                time: at.t,
+                along,
+                aside,
+                speed: super::hypot(vx, vy),
+                heading,
+            });
+        }
     }
 }
 
 /// Slides to rest; none when the road falls more steeply than friction holds.
 pub fn slide(given: &Slide) -> Option<Rest> {
-    slide_and_watch(given, |_| {})
+    slide_each(&mut [Sliding::new(given, None)]).pop()?
 }
 
 /// As [`slide`], giving each step to `watch`.
-pub fn slide_and_watch(given: &Slide, watch: impl FnMut(Moment)) -> Option<Rest> {
-    slide_each(&mut [Sliding::new(given, watch)]).pop()?
+pub fn slide_and_watch(given: &Slide, mut watch: impl FnMut(Moment)) -> Option<Rest> {
+    slide_each(&mut [Sliding::new(given, Some(&mut watch))]).pop()?
 }
 
 /// As [`slide`], for slides of any number.
 pub fn slide_all(given: &[Slide]) -> Vec<Option<Rest>> {
     let mut all: Vec<_> = given
         .iter()
-        .map(|given| Sliding::new(given, |_| {}))
+        .map(|given| Sliding::new(given, None))
         .collect();
     slide_each(&mut all)
 }
 
-fn slide_each<W: FnMut(Moment)>(all: &mut [Sliding<W>]) -> Vec<Option<Rest>> {
+fn slide_each(all: &mut [Sliding]) -> Vec<Option<Rest>> {
     let ends = ode::integrate_all(all, Sliding::from, ACCURACY);
     let rests = all.iter().zip(ends);
     rests.map(|(sliding, end)| sliding.rest(end)).collect()

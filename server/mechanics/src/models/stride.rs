@@ -98,12 +98,13 @@ impl Stride {
         let (leaves, mode) = self
             .contact
             .follow(&self.bodies, start, mode, &mut observe)?;
-        let (end, _) = self.flight.follow(&self.bodies, leaves, mode, |sight| {
+        let mut later = |sight: Sight| {
             observe(Sight {
                 time: self.contact.length + sight.time,
                 ..sight
             });
-        })?;
+        };
+        let (end, _) = self.flight.follow(&self.bodies, leaves, mode, &mut later)?;
         end.iter().all(|part| part.is_finite()).then_some(end)
     }
 }
@@ -163,7 +164,7 @@ impl Phase {
         bodies: &Bodies,
         start: State,
         mut mode: Mode,
-        mut observe: impl FnMut(Sight),
+        observe: &mut dyn FnMut(Sight),
     ) -> Option<(State, Mode)> {
         let mut at = Instant::at_start(start);
         let (mut time, mut behind, mut is_even) = (0.0, 0, true);

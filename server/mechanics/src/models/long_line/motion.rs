@@ -41,10 +41,11 @@ impl LongLine {
         start: Even,
         pieces: &[Piece],
         closeness: f64,
-        observe: impl FnMut(Moment),
+        mut observe: impl FnMut(Moment),
     ) -> Option<()> {
         let paid = (start.length, start.speed);
-        self.follow_on(0.0, paid, self.even(start), pieces, closeness, observe)
+        let stretch = self.even(start);
+        self.follow_on(0.0, paid, stretch, pieces, closeness, &mut observe)
     }
 
     /// Follows the load on from a moment of a motion, its bounce kept. None when the solver failed.
@@ -53,14 +54,14 @@ impl LongLine {
         moment: &Moment,
         pieces: &[Piece],
         closeness: f64,
-        observe: impl FnMut(Moment),
+        mut observe: impl FnMut(Moment),
     ) -> Option<()> {
         let stretch = [
             moment.depth - moment.length,
             moment.speed - moment.pay_speed,
         ];
         let paid = (moment.length, moment.pay_speed);
-        self.follow_on(moment.time, paid, stretch, pieces, closeness, observe)
+        self.follow_on(moment.time, paid, stretch, pieces, closeness, &mut observe)
     }
 
     /// From a time on, with the line paid out and how fast, and the stretch and how fast that grows.
@@ -71,7 +72,7 @@ impl LongLine {
         mut stretch: [f64; 2],
         pieces: &[Piece],
         closeness: f64,
-        mut observe: impl FnMut(Moment),
+        observe: &mut dyn FnMut(Moment),
     ) -> Option<()> {
         for piece in pieces {
             if piece.duration <= 0.0 {
@@ -83,9 +84,10 @@ impl LongLine {
                 acceleration: piece.from,
                 slope: (piece.to - piece.from) / piece.duration,
             };
-            let end = self.piece(&paying, stretch, piece.duration, closeness, |t, at| {
+            let mut look = |t: f64, at: &At| {
                 observe(self.moment(time + t, &at.paid, &at.state));
-            })?;
+            };
+            let end = self.piece(&paying, stretch, piece.duration, closeness, &mut look)?;
             stretch = [end[0], end[1]];
             let paid = paying.at(piece.duration);
             (length, speed) = (paid.length, paid.speed);
@@ -101,11 +103,11 @@ impl LongLine {
         stretch: [f64; 2],
         duration: f64,
         closeness: f64,
-        mut look: impl FnMut(f64, &At),
+        look: &mut dyn FnMut(f64, &At),
     ) -> Option<[f64; 2]> {
         let mut now = Point { t: 0.0, y: stretch };
         for _ in 0..MOST_STEPS {
-            match self.taut(paying, now, duration, closeness, &mut look) {
+            match self.taut(paying, now, duration, closeness, look) {
                 Taut::Throughout(end) => return Some(end),
                 Taut::Settled(since) => {
                     for share in 1..=SETTLED_LOOKS {
@@ -117,7 +119,7 @@ impl LongLine {
                     return Some(self.even(paying.at(duration)));
                 }
                 Taut::Until(point) => {
-                    now = self.slack(paying, point, duration, &mut look)?;
+                    now = self.slack(paying, point, duration, look)?;
                 }
             }
             if now.t >= duration {
@@ -134,7 +136,7 @@ impl LongLine {
         from: Point<2>,
         until: f64,
         closeness: f64,
-        mut look: impl FnMut(f64, &At),
+        look: &mut dyn FnMut(f64, &At),
     ) -> Taut {
         let mut now = self.at(paying.at(from.t), from.y);
         let (mut t, mut angle) = (from.t, closeness);
@@ -171,7 +173,7 @@ impl LongLine {
                 break;
             }
             let within = Within::new(&now.state, &next.state, step);
-            if !self.look_inside(paying, t, &within, &mut look) {
+            if !self.look_inside(paying, t, &within, look) {
                 break;
             }
             if paying.slope == 0.0 && moved.swing < STILL * STILL {
@@ -191,7 +193,7 @@ impl LongLine {
         paying: &Paying,
         t: f64,
         within: &Within,
-        look: &mut impl FnMut(f64, &At),
+        look: &mut dyn FnMut(f64, &At),
     ) -> bool {
         let look_at = |share: f64| {
             let time = t + share * within.step();
@@ -228,7 +230,7 @@ impl LongLine {
         paying: &Paying,
         from: Point<2>,
         until: f64,
-        mut look: impl FnMut(f64, &At),
+        look: &mut dyn FnMut(f64, &At),
     ) -> Option<Point<2>> {
         let accuracy = Accuracy {
             relative: 1e-5,

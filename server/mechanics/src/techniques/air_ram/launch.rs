@@ -282,7 +282,7 @@ type Held = [f64; 2];
 type State = [f64; 4];
 
 /// A launch on its way, and who watches it.
-struct Launching<'a, O> {
+struct Launching<'a> {
     setup: &'a Setup,
     reservoir: Reservoir,
     /// Of arm and body about the hinge, kg m2.
@@ -300,11 +300,14 @@ struct Launching<'a, O> {
     samples: Vec<(f64, f64)>,
     felt: Peak,
     push: Peak,
-    observe: O,
+    observe: Observe<'a>,
 }
 
-impl<'a, O: FnMut(Moment)> Launching<'a, O> {
-    fn new(setup: &'a Setup, observe: O) -> Launching<'a, O> {
+/// Who looks on, if anybody.
+type Observe<'a> = Option<&'a mut dyn FnMut(Moment)>;
+
+impl<'a> Launching<'a> {
+    fn new(setup: &'a Setup, observe: Observe<'a>) -> Launching<'a> {
         let arm = &setup.arm;
         let mut launching = Launching {
             setup,
@@ -417,7 +420,7 @@ impl<'a, O: FnMut(Moment)> Launching<'a, O> {
 }
 
 /// First the cylinder fills, until it lifts the arm or all rests. Until then the body only stands.
-impl<O: FnMut(Moment)> Motion<2> for Launching<'_, O> {
+impl Motion<2> for Launching<'_> {
     fn rate(&self, t: f64, y: &Held) -> Held {
         self.gas(t, y[0], y[1], [self.setup.dead_volume, 0.0, 0.0])
     }
@@ -432,16 +435,19 @@ impl<O: FnMut(Moment)> Motion<2> for Launching<'_, O> {
     }
 
     fn observe(&mut self, at: &Point<2>) {
-        (self.observe)(Moment {
+        let now = Moment {
             time: at.t,
             cylinder: at.y[1] * STANDARD_ATMOSPHERE,
             ..self.standing
-        });
+        };
+        if let Some(observe) = &mut self.observe {
+            observe(now);
+        }
     }
 }
 
 /// Over when the arm meets its stop, when the feet leave a plate that slows down, or when all rests.
-impl<O: FnMut(Moment)> Motion<4> for Launching<'_, O> {
+impl Motion<4> for Launching<'_> {
     fn rate(&self, t: f64, y: &State) -> State {
         let setup = self.setup;
         let place = setup.arm.at(y[2]);
@@ -469,28 +475,35 @@ impl<O: FnMut(Moment)> Motion<4> for Launching<'_, O> {
         self.felt.see(now.time, now.felt);
         self.push.see(now.time, now.push);
         self.samples.push((now.time, now.felt));
-        (self.observe)(now);
+        if let Some(observe) = &mut self.observe {
+            observe(now);
+        }
     }
 }
 
 /// Runs the launch. None when the solver failed.
-pub(super) fn run(setup: &Setup, observe: impl FnMut(Moment)) -> Option<Launch> {
-    follow(vec![Launching::new(setup, observe)]).pop()?
+pub(super) fn run(setup: &Setup) -> Option<Launch> {
+    follow(vec![Launching::new(setup, None)]).pop()?
+}
+
+/// As [`run`], giving each look to `observe`.
+pub(super) fn run_and_watch(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Launch> {
+    follow(vec![Launching::new(setup, Some(&mut observe))]).pop()?
 }
 
 /// As [`run`], for launches of any number.
 pub(super) fn run_all(setups: &[Setup]) -> Vec<Option<Launch>> {
-    let launches = setups.iter().map(|setup| Launching::new(setup, |_| {}));
+    let launches = setups.iter().map(|setup| Launching::new(setup, None));
     follow(launches.collect())
 }
 
-fn follow<O: FnMut(Moment)>(mut launches: Vec<Launching<O>>) -> Vec<Option<Launch>> {
-    let start = |launching: &Launching<O>| (launching.lifted, LONGEST);
+fn follow(mut launches: Vec<Launching>) -> Vec<Option<Launch>> {
+    let start = |launching: &Launching| (launching.lifted, LONGEST);
     let filled = ode::integrate_all(&mut launches, start, ACCURACY);
     for (launching, filled) in launches.iter_mut().zip(&filled) {
         launching.lifted = filled.point().unwrap_or(launching.lifted);
     }
-    let lifted = |launching: &Launching<O>| {
+    let lifted = |launching: &Launching| {
         let Point { t, y } = launching.lifted;
         let y = [y[0], y[1], launching.setup.arm.start, 0.0];
         (Point { t, y }, LONGEST)

@@ -127,7 +127,7 @@ fn flown(setup: &Setup) -> Option<Flown> {
     if !setup.turns() {
         return None;
     }
-    Some(fly(setup, launch::run(setup, |_| {})?))
+    Some(fly(setup, launch::run(setup)?))
 }
 
 /// As [`flown`], for setups of any number.
@@ -161,7 +161,7 @@ fn place(setup: &Setup, launch: &Launch, landing: &Landing) -> f64 {
 
 /// Where a launch of its own lands, with nothing that body or gear feels.
 fn range(setup: &Setup) -> Option<f64> {
-    landed(setup, &launch::run(setup, |_| {})?)
+    landed(setup, &launch::run(setup)?)
 }
 
 fn landed(setup: &Setup, launch: &Launch) -> Option<f64> {

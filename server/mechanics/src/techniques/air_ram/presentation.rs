@@ -16,7 +16,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     };
     let mut push = Recorder::new();
     let mut gas = Recorder::new();
-    let Some(done) = launch::run(&setup, |m| {
+    let Some(done) = launch::run_and_watch(&setup, |m| {
         push.push(m.time, [m.felt, m.speed]);
         gas.push(m.time, [m.cylinder - STANDARD_ATMOSPHERE, m.angle]);
     }) else {
@@ -146,7 +146,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         );
         return cautions;
     }
-    let Some(launch) = launch::run(&setup, |_| {}) else {
+    let Some(launch) = launch::run(&setup) else {
         say_so(
             "no_solution",
             "The launch could not be followed with these inputs: check the arm's mass and the cylinder."

@@ -168,7 +168,7 @@ impl Pull {
 }
 
 /// A pull on its way, and who watches it.
-struct Pulling<'a, O> {
+struct Pulling<'a> {
     setup: &'a Setup,
     reservoir: Reservoir,
     damping: f64,
@@ -184,11 +184,14 @@ struct Pulling<'a, O> {
     peak: Peak,
     first_moved: Option<f64>,
     before: (f64, f64),
-    observe: O,
+    observe: Observe<'a>,
 }
 
-impl<'a, O: FnMut(Moment)> Pulling<'a, O> {
-    fn new(setup: &'a Setup, observe: O) -> Pulling<'a, O> {
+/// Who looks on, if anybody.
+type Observe<'a> = Option<&'a mut dyn FnMut(Moment)>;
+
+impl<'a> Pulling<'a> {
+    fn new(setup: &'a Setup, observe: Observe<'a>) -> Pulling<'a> {
         Pulling {
             setup,
             reservoir: setup.reservoir(),
@@ -329,7 +332,7 @@ impl<'a, O: FnMut(Moment)> Pulling<'a, O> {
     }
 }
 
-impl<O: FnMut(Moment)> Motion<6> for Pulling<'_, O> {
+impl Motion<6> for Pulling<'_> {
     fn rate(&self, t: f64, y: &State) -> State {
         if self.is_driven {
             return self.driven(t, y);
@@ -360,29 +363,36 @@ impl<O: FnMut(Moment)> Motion<6> for Pulling<'_, O> {
             self.before = (at.t, at.y[5]);
         }
         self.samples.push((at.t, pull / self.setup.mass));
-        (self.observe)(Moment {
-            time: at.t,
-            tension: pull,
-            speed: at.y[5],
-            travel: at.y[4],
-            cylinder: at.y[1] * STANDARD_ATMOSPHERE,
-        });
+        if let Some(observe) = &mut self.observe {
+            observe(Moment {
+                time: at.t,
+                tension: pull,
+                speed: at.y[5],
+                travel: at.y[4],
+                cylinder: at.y[1] * STANDARD_ATMOSPHERE,
+            });
+        }
     }
 }
 
 /// Runs the pull. None when the solver failed.
-pub(super) fn run(setup: &Setup, observe: impl FnMut(Moment)) -> Option<Pull> {
-    follow(vec![Pulling::new(setup, observe)]).pop()?
+pub(super) fn run(setup: &Setup) -> Option<Pull> {
+    follow(vec![Pulling::new(setup, None)]).pop()?
+}
+
+/// As [`run`], giving each look to `observe`.
+pub(super) fn run_and_watch(setup: &Setup, mut observe: impl FnMut(Moment)) -> Option<Pull> {
+    follow(vec![Pulling::new(setup, Some(&mut observe))]).pop()?
 }
 
 /// As [`run`], for pulls of any number.
 pub(super) fn run_all(setups: &[Setup]) -> Vec<Option<Pull>> {
-    let pulls = setups.iter().map(|setup| Pulling::new(setup, |_| {}));
+    let pulls = setups.iter().map(|setup| Pulling::new(setup, None));
     follow(pulls.collect())
 }
 
-fn follow<O: FnMut(Moment)>(mut pulls: Vec<Pulling<O>>) -> Vec<Option<Pull>> {
-    fn from<O>(pulling: &Pulling<O>) -> (Point<6>, f64) {
+fn follow(mut pulls: Vec<Pulling>) -> Vec<Option<Pull>> {
+    fn from(pulling: &Pulling) -> (Point<6>, f64) {
         (pulling.from, pulling.until)
     }
     let ends = ode::integrate_all(&mut pulls, from, ACCURACY);
@@ -432,7 +442,7 @@ pub(super) fn pressure_for(setup: &Setup, wanted: f64) -> Option<(f64, f64)> {
             pressure: gauge + STANDARD_ATMOSPHERE,
             ..*setup
         };
-        let pull = run(&tried, |_| {})?;
+        let pull = run(&tried)?;
         Some(pull.distance(&tried).unwrap_or(0.0) - wanted)
     };
     // A bracket around the stated pressure first, since that is usually near.

@@ -201,13 +201,12 @@ pub(super) struct Scatter {
 const HALF_POINTS: i32 = 20;
 const REACH: f64 = 6.0;
 
-/// Places between two frictions and their weights: Gauss and Legendre's rule of four points (Abramowitz and
+/// Places between two frictions and their weights: Gauss and Legendre's rule of three points (Abramowitz and
 /// Stegun, Handbook of Mathematical Functions, table 25.4), on the way from 0 to 1.
-const PLACES: [(f64, f64); 4] = [
-    (0.069_431_844_202_973_71, 0.173_927_422_568_726_93),
-    (0.330_009_478_207_571_87, 0.326_072_577_431_273_07),
-    (0.669_990_521_792_428_1, 0.326_072_577_431_273_07),
-    (0.930_568_155_797_026_3, 0.173_927_422_568_726_93),
+const PLACES: [(f64, f64); 3] = [
+    (0.112_701_665_379_258_31, 5.0 / 18.0),
+    (0.5, 8.0 / 18.0),
+    (0.887_298_334_620_741_7, 5.0 / 18.0),
 ];
 
 /// Places between two frictions with the rule laid over so many parts, and how likely the standard normal makes
