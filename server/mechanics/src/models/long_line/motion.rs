@@ -195,30 +195,42 @@ impl LongLine {
         within: &Within,
         look: &mut dyn FnMut(f64, &At),
     ) -> bool {
+        let felt = within.turn(paying.slope);
+        // While paying out changes, the line's own weight has the pull turn at another time than what the load feels.
+        let pulled = if paying.slope == 0.0 {
+            None
+        } else {
+            within.turn(paying.slope * self.weighed(paying.at(t).length))
+        };
+        let mut shares = [felt, pulled, lowest(paying, t, within)];
+        if shares == [None; 3] {
+            return true;
+        }
+        shares.sort_by(|a, b| a.unwrap_or(1.0).total_cmp(&b.unwrap_or(1.0)));
         let look_at = |share: f64| {
             let time = t + share * within.step();
             (time, self.at(paying.at(time), within.at(share)))
         };
-        let turn = within.turn(paying.slope).map(look_at);
-        let lowest = lowest(paying, t, within).map(look_at);
-        let is_slack =
-            |inside: &Option<(f64, At)>| inside.as_ref().is_some_and(|at| at.1.is_slack());
-        if is_slack(&turn) || is_slack(&lowest) {
+        let [first, second, third] = shares;
+        let inside = [first.map(look_at), second.map(look_at), third.map(look_at)];
+        if inside.iter().flatten().any(|(_, at)| at.is_slack()) {
             return false;
         }
-        let later = match (&turn, &lowest) {
-            (Some(turn), Some(lowest)) => turn.0 > lowest.0,
-            _ => false,
-        };
-        let (first, second) = if later {
-            (lowest, turn)
-        } else {
-            (turn, lowest)
-        };
-        for (time, at) in first.iter().chain(&second) {
+        for (time, at) in inside.iter().flatten() {
             look(*time, at);
         }
         true
+    }
+
+    /// How much more than the load's acceleration that of paying out weighs in the pull at the head.
+    fn weighed(&self, length: f64) -> f64 {
+        let line = self.line_mass * length;
+        let paid = if self.runs {
+            self.load + line
+        } else {
+            self.load
+        };
+        paid / (self.load + 0.5 * line)
     }
 
     /// Follows a load that a slack line lets go, until the line is taut again or until a time of the piece: what is
