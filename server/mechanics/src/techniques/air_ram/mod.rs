@@ -7,6 +7,7 @@
 mod checks;
 mod figures;
 mod launch;
+mod launching;
 mod presentation;
 mod tables;
 
@@ -127,12 +128,12 @@ fn flown(setup: &Setup) -> Option<Flown> {
     if !setup.turns() {
         return None;
     }
-    Some(fly(setup, launch::run(setup)?))
+    Some(fly(setup, launching::run(setup)?))
 }
 
 /// As [`flown`], for setups of any number.
 fn flown_all(setups: &[Setup]) -> Vec<Option<Rc<Flown>>> {
-    let launches = launch::run_all(setups);
+    let launches = launching::run_all(setups);
     let each = setups.iter().zip(launches);
     each.map(|(setup, launch)| Some(Rc::new(fly(setup, launch?))))
         .collect()
@@ -161,7 +162,7 @@ fn place(setup: &Setup, launch: &Launch, landing: &Landing) -> f64 {
 
 /// Where a launch of its own lands, with nothing that body or gear feels.
 fn range(setup: &Setup) -> Option<f64> {
-    landed(setup, &launch::run(setup)?)
+    landed(setup, &launching::run(setup)?)
 }
 
 fn landed(setup: &Setup, launch: &Launch) -> Option<f64> {

@@ -1,7 +1,7 @@
 //! What is shown beside an air ram's figures: plots, ground to keep clear, and cautions.
 
 use super::checks::LAUNCH;
-use super::launch::{self, Setup};
+use super::{launch::Setup, launching};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
@@ -16,7 +16,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     };
     let mut push = Recorder::new();
     let mut gas = Recorder::new();
-    let Some(done) = launch::run_and_watch(&setup, |m| {
+    let Some(done) = launching::run_and_watch(&setup, |m| {
         push.push(m.time, [m.felt, m.speed]);
         gas.push(m.time, [m.cylinder - STANDARD_ATMOSPHERE, m.angle]);
     }) else {
@@ -146,7 +146,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         );
         return cautions;
     }
-    let Some(launch) = launch::run(&setup) else {
+    let Some(launch) = launching::run(&setup) else {
         say_so(
             "no_solution",
             "The launch could not be followed with these inputs: check the arm's mass and the cylinder."

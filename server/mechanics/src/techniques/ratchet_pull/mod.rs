@@ -7,6 +7,7 @@
 mod checks;
 mod presentation;
 mod pull;
+mod pulling;
 mod tables;
 
 use std::rc::Rc;
@@ -68,7 +69,10 @@ impl Technique for RatchetPull {
         let runs = Rc::new(Runs::default());
         let ahead = Rc::clone(&runs);
         Computation::new(move |state| compute(state, &runs)).with_look_ahead(move |states| {
-            ahead.look_ahead(states.iter().filter_map(Setup::of).collect(), pull::run_all);
+            ahead.look_ahead(
+                states.iter().filter_map(Setup::of).collect(),
+                pulling::run_all,
+            );
         })
     }
 
@@ -117,7 +121,7 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     let Some(setup) = Setup::of(values) else {
         return out;
     };
-    let Some(pull) = runs.get(&setup, pull::run) else {
+    let Some(pull) = runs.get(&setup, pulling::run) else {
         return out;
     };
     let peak = pull.peak_tension;

@@ -1,7 +1,7 @@
 //! What is shown beside a ratchet pull's figures: plots, ground to keep clear, and cautions.
 
 use super::checks::PULL;
-use super::pull::{self, Setup};
+use super::{pull::Setup, pulling};
 use crate::{
     assessment::{Caution, Shape, Trace, Zone},
     evaluation::Evaluation,
@@ -16,7 +16,7 @@ pub(super) fn traces(evaluation: &Evaluation) -> Vec<Trace> {
     };
     let mut forces = Recorder::new();
     let mut motion = Recorder::new();
-    let done = pull::run_and_watch(&setup, |m| {
+    let done = pulling::run_and_watch(&setup, |m| {
         forces.push(m.time, [m.tension / setup.mass, m.speed]);
         motion.push(m.time, [m.cylinder - STANDARD_ATMOSPHERE]);
     });
@@ -80,7 +80,7 @@ pub(super) fn cautions(evaluation: &Evaluation) -> Vec<Caution> {
         );
         return cautions;
     };
-    match pull::run(&setup) {
+    match pulling::run(&setup) {
         None => say_so(
             "no_solution",
             "The pull could not be followed with these inputs: check the line's modulus and the moving mass."
