@@ -187,8 +187,8 @@ pub struct Filling {
     pub pressure: f64,
 }
 
-/// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within two thousandths of
-/// a second. It may be faster still, and steps small enough for that would see nothing else.
+/// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within three thousandths
+/// of a second. It may be faster still, and steps small enough for that would see nothing else.
 const QUICK: f64 = 350.0;
 
 impl Reservoir {
@@ -196,7 +196,8 @@ impl Reservoir {
     ///
     /// Where both pressures are nearly equal the cylinder lags behind the reservoir by as much as its growth draws
     /// through the valve, and comes back to that lag faster than anything else happens. What it comes back to is
-    /// exact, to the first order of the lag's own change; how fast it comes back, from nearby, is held to [`QUICK`].
+    /// right to the first order of the lag's own change, a valve that still opens left out; how fast it comes back, from
+    /// nearby, is held to [`QUICK`]. For moments some gas may be taken to flow back.
     #[inline]
     pub fn fill(&self, root: f64, open: f64, cylinder: &Cylinder) -> Filling {
         let lag = self.pressure(root) - cylinder.pressure;
@@ -238,7 +239,7 @@ impl Reservoir {
         let over_square = over_root * over_root;
         let falls = 0.2 * self.over_mass * (over_square * over_square);
         let quick = eased * over_volume;
-        if quick <= QUICK {
+        if quick <= QUICK || growth < 0.0 {
             let rise = ADIABATIC * (gas * flow * lag - pressure * growth) * over_volume;
             return Filling {
                 root: -falls * flow * lag,
@@ -248,7 +249,9 @@ impl Reservoir {
         let over_eased = 1.0 / eased;
         let drawn = ADIABATIC * upstream * over_eased;
         let at_once = drawn * growth;
-        let change = drawn * surge - at_once * 6.0 * falls * flow * at_once * over_root;
+        let emptied = 6.0 * falls * flow * at_once * over_root;
+        let shrunk = growth * self.over_volume / shared;
+        let change = drawn * surge - at_once * (emptied + shrunk);
         let off = lag - (at_once - volume * change * over_eased);
         // From the end of where this holds it comes back as fast as it does.
         let most = upstream / PER_NEARLY_EQUAL - at_once;

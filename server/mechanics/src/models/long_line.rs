@@ -131,7 +131,7 @@ impl LongLine {
     /// sin(x) / x with x half the ramp's angle of swing, at most 1 / x; what is left of the first ring and
     /// the second are added as if they met at their worst.
     pub fn furthest_swing(&self, length: f64, change: f64, ramp: f64, steady: f64) -> f64 {
-        let frequency = 2.0 * core::f64::consts::PI / self.period(length);
+        let frequency = self.frequency(length);
         let pulled = if self.runs {
             self.load + 0.5 * self.line_mass * length
         } else {

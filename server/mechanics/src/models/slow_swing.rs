@@ -130,7 +130,7 @@ fn exponential_of(x: f64) -> f64 {
 /// Displacement, its rate and its acceleration.
 pub type State = [f64; 3];
 
-/// The inside of a step that is no longer than a quarter of a swing: the polynomial of the fifth degree through
+/// The inside of a step that is no longer than three eighths of a swing: the polynomial of the fifth degree through
 /// displacement, rate and acceleration at both ends.
 #[derive(Clone, Copy, Debug)]
 pub struct Within {
@@ -176,7 +176,8 @@ impl Within {
         ]
     }
 
-    /// The share of the step where the acceleration, with a part that grows at `slope` beside it, turns.
+    /// The share of the step where the acceleration, with a part that grows at `slope` beside it, turns; none where it
+    /// does not, or turns and turns back.
     #[inline]
     pub fn turn(&self, slope: f64) -> Option<f64> {
         let [_, _, _, d, e, f] = self.terms;
@@ -185,7 +186,7 @@ impl Within {
         if c * (a + b + c) >= 0.0 {
             return None;
         }
-        // There is one root within: of the two forms of it the one that loses no digits.
+        // One root lies within: of the two forms of each root, those that lose no digits.
         let root = f64::sqrt((b * b - 4.0 * a * c).max(0.0));
         let q = -0.5 * (b + root.copysign(b));
         let inside = |s: &f64| *s >= 0.0 && *s <= 1.0;

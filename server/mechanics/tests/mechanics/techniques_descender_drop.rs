@@ -12,7 +12,7 @@ use gagwright_mechanics::{
     models::{
         line_arrest,
         long_line::{Even, FOR_PEAKS, LongLine, Moment, Piece},
-        ode::{self, FINE, Point},
+        ode::{self, Accuracy, FINE, Point},
         peak::Peak,
     },
 };
@@ -497,12 +497,13 @@ fn no_figure_is_milder_than_the_drop_that_is_drawn() {
         let from = draw(3.0, 60.0);
         let given = [
             ("start_length", Exact(from)),
-            ("line_out", Exact(from + draw(2.0, 25.0))),
+            ("line_out", Exact(from + draw(2.0, 100.0))),
             ("top_speed", Exact(draw(2.0, 9.0))),
             ("start_acceleration", Exact(draw(1.0, 8.0))),
             ("brake_deceleration", Exact(draw(2.0, 12.0))),
             ("ramp_time", Exact(draw(0.0, 0.5))),
             ("line_modulus", Exact(draw(10e3, 100e3))),
+            ("line_damping", Exact(draw(0.0, 0.5))),
             ("head_height", Exact(200.0)),
         ];
         let found = short(&given);
@@ -620,45 +621,131 @@ fn random_stop(state: &mut u64) -> (LongLine, Even, [Piece; 3]) {
     (line, start, stop)
 }
 
+/// The same equation from an even motion by a Runge-Kutta pair that knows nothing of swings, to ten digits: the stretch
+/// and line paid out at the end, and the most felt.
+fn by_runge_kutta(line: &LongLine, start: Even, pieces: &[Piece]) -> (f64, f64, f64) {
+    let pull_at = |l: f64, a: f64| {
+        let half = 0.5 * line.line_mass * l;
+        if line.runs {
+            (line.load + half) * (GRAVITY - a)
+        } else {
+            line.load * (GRAVITY - a) + half * GRAVITY
+        }
+    };
+    let l = start.length;
+    let growth = pull_at(2.0 * l, 0.0) / line.modulus * start.speed;
+    // The damper holds the stretch back by what it takes to grow.
+    let lag = 2.0 * line.damping / line.frequency(l) * growth;
+    let mut y = [line.stretch(l) - lag, growth, l, start.speed];
+    let mut felt = 0.0_f64;
+    for piece in pieces.iter().filter(|piece| piece.duration > 0.0) {
+        let paid = |t: f64| piece.from + (piece.to - piece.from) * t / piece.duration;
+        let rate = |t: f64, y: &[f64; 4]| {
+            let a = paid(t);
+            let mass = line.load + line.line_mass * y[2] / 3.0;
+            let stiffness = line.modulus / y[2];
+            let damping = 2.0 * line.damping * f64::sqrt(stiffness * mass);
+            let held = (stiffness * y[0] + damping * y[1]).max(0.0);
+            [y[1], (pull_at(y[2], a) - held) / mass, y[3], a]
+        };
+        let close = Accuracy {
+            longest_step: 0.01,
+            ..FINE
+        };
+        let end = ode::integrate(
+            rate,
+            Point { t: 0.0, y },
+            piece.duration,
+            close,
+            |_| 1.0,
+            |at| {
+                felt = felt.max(GRAVITY - paid(at.t) - rate(at.t, &at.y)[1]);
+            },
+        );
+        y = end.point().expect("an end").y;
+    }
+    (y[0], y[2], felt)
+}
+
 #[test]
 fn a_taut_line_swings_as_its_equation_says() {
-    // The same equation by a Runge-Kutta pair that knows nothing of swings, to ten digits.
     let mut state = 3;
     for _ in 0..60 {
         let (line, start, stop) = random_stop(&mut state);
-        let mut last = None;
-        let watch = |moment| last = Some(moment);
-        assert!(line.follow(start, &stop, FOR_PEAKS, watch).is_some());
+        let (mut last, mut felt) = (None, 0.0_f64);
+        let done = line.follow(start, &stop, FOR_PEAKS, |moment| {
+            felt = felt.max(moment.felt);
+            last = Some(moment);
+        });
+        assert!(done.is_some());
         let last = last.expect("a last moment");
-        // Depth and speed of the load, line paid out and how fast, through each piece.
-        let pull_at = |l: f64, a: f64| {
-            let half = 0.5 * line.line_mass * l;
-            if line.runs {
-                (line.load + half) * (GRAVITY - a)
-            } else {
-                line.load * (GRAVITY - a) + half * GRAVITY
-            }
-        };
-        let l = start.length;
-        let growth = pull_at(2.0 * l, 0.0) / line.modulus * start.speed;
-        let mut y = [line.stretch(l), growth, l, start.speed];
-        for piece in stop.iter().filter(|piece| piece.duration > 0.0) {
-            let rate = |t: f64, y: &[f64; 4]| {
-                let a = piece.from + (piece.to - piece.from) * t / piece.duration;
-                let mass = line.load + line.line_mass * y[2] / 3.0;
-                let stiffness = line.modulus / y[2];
-                let damping = 2.0 * line.damping * f64::sqrt(stiffness * mass);
-                let held = (stiffness * y[0] + damping * y[1]).max(0.0);
-                [y[1], (pull_at(y[2], a) - held) / mass, y[3], a]
-            };
-            let from = Point { t: 0.0, y };
-            let end = ode::integrate(rate, from, piece.duration, FINE, |_| 1.0, |_| {});
-            y = end.point().expect("an end").y;
-        }
-        let swing = line.stretch(last.length);
-        close(last.length, y[2], 1e-9);
-        assert!((last.depth - y[2] - y[0]).abs() < 1e-3 * swing);
+        let (stretch, paid, most_felt) = by_runge_kutta(&line, start, &stop);
+        close(last.length, paid, 1e-9);
+        assert!((last.depth - paid - stretch).abs() < 1e-3 * line.stretch(last.length));
+        close(felt, most_felt, 1e-3);
     }
+}
+
+#[test]
+fn a_load_that_hangs_still_while_line_is_paid_out_is_braked_as_its_equation_says() {
+    // Much damping on a soft line: it hangs still long before the brake, and the damper holds it back all the while.
+    let mut state = 9;
+    for _ in 0..30 {
+        let mut draw = |low, high| drawn(&mut state, low, high);
+        let line = LongLine {
+            load: draw(60.0, 120.0),
+            line_mass: draw(0.05, 0.3),
+            modulus: draw(60e3, 400e3),
+            damping: draw(0.1, 0.5),
+            runs: draw(0.0, 1.0) > 0.5,
+        };
+        let (speed, brake) = (draw(3.0, 12.0), draw(2.0, 6.0));
+        let piece = |duration, from, to| Piece { duration, from, to };
+        let pieces = [
+            piece(2.5, 0.0, speed / 2.5),
+            piece(2.5, speed / 2.5, 0.0),
+            piece(10.0, 0.0, 0.0),
+            piece(0.3, 0.0, -brake),
+            piece(0.5, -brake, -brake),
+        ];
+        let start = Even {
+            length: draw(3.0, 30.0),
+            speed: 0.0,
+            acceleration: 0.0,
+        };
+        let (mut last, mut felt) = (None, 0.0_f64);
+        let done = line.follow(start, &pieces, FOR_PEAKS, |moment| {
+            felt = felt.max(moment.felt);
+            last = Some(moment);
+        });
+        assert!(done.is_some());
+        let last = last.expect("a last moment");
+        let (stretch, paid, most_felt) = by_runge_kutta(&line, start, &pieces);
+        assert!((last.depth - paid - stretch).abs() < 1e-3 * line.stretch(last.length));
+        close(felt, most_felt, 1e-3);
+    }
+}
+
+#[test]
+fn a_drop_without_damping_is_followed_to_its_end() {
+    // It never hangs still: a light load on a long stiff line swings tens of thousands of times.
+    let line = LongLine {
+        load: 20.0,
+        line_mass: 0.05,
+        modulus: 5e6,
+        damping: 0.0,
+        runs: true,
+    };
+    let start = Even {
+        length: 0.5,
+        speed: 0.0,
+        acceleration: 0.0,
+    };
+    let piece = |duration, from, to| Piece { duration, from, to };
+    let pieces = [piece(0.1, 3.0, 3.0), piece(990.0, 0.0, 0.0)];
+    let mut looks = 0;
+    let done = line.follow(start, &pieces, FOR_PEAKS, |_| looks += 1);
+    assert!(done.is_some() && looks > 20_000, "{looks}");
 }
 
 #[test]

@@ -18,21 +18,25 @@ const STILL: f64 = 5e-3;
 const SETTLED_LOOKS: u32 = 8;
 
 /// How close looks are at a taut line's swing, as an angle of the swing: enough for its peaks, which are looked at
-/// beside.
+/// beside. What is felt comes out within a thousandth of its swing, and the pull of a heavy and much damped line, which
+/// grows as it is paid out, within two.
 pub const FOR_PEAKS: f64 = 0.42 * PI;
 /// Enough to draw it.
 pub const FOR_PLOTS: f64 = 0.1 * PI;
 
 /// Looks may be so much wider where the load swings by less than [`SMALL`]: what is a hundred times as far out in so
 /// small a swing is as near.
-const WIDER: f64 = 1.8;
+const WIDER: f64 = 1.75;
 /// A small swing, m/s2.
 const SMALL: f64 = 0.3;
 
 /// The most of its length that is paid out in a step.
 const MOST_CHANGE: f64 = 0.1;
-/// Steps after which to give up, so that nothing can run for ever.
-const MOST_STEPS: usize = 20_000;
+/// Steps on a taut line after which to give up, so that nothing can run for ever: a light load on a long stiff line that
+/// is not damped swings some ten thousand times.
+const MOST_STEPS: usize = 200_000;
+/// The same where steps are tried, and for how often a line may go slack.
+const MOST_TRIED: usize = 20_000;
 
 impl LongLine {
     /// Follows the load from an even motion through the pieces, with looks so close. None when the solver failed.
@@ -106,13 +110,14 @@ impl LongLine {
         look: &mut dyn FnMut(f64, &At),
     ) -> Option<[f64; 2]> {
         let mut now = Point { t: 0.0, y: stretch };
-        for _ in 0..MOST_STEPS {
+        for _ in 0..MOST_TRIED {
             match self.taut(paying, now, duration, closeness, look) {
                 Taut::Throughout(end) => return Some(end),
+                Taut::Failed => return None,
                 Taut::Settled(since) => {
                     for share in 1..=SETTLED_LOOKS {
                         let share = f64::from(share) / f64::from(SETTLED_LOOKS);
-                        let time = since + share * (duration - since);
+                        let time = (since + share * (duration - since)).min(duration);
                         let paid = paying.at(time);
                         look(time, &self.at(paid, self.even(paid)));
                     }
@@ -141,13 +146,17 @@ impl LongLine {
         let mut now = self.at(paying.at(from.t), from.y);
         let (mut t, mut angle) = (from.t, closeness);
         for _ in 0..MOST_STEPS {
+            let here = Point {
+                t,
+                y: [now.state[0], now.state[1]],
+            };
             if now.is_slack() {
-                break;
+                return Taut::Until(here);
             }
             look(t, &now);
             let left = until - t;
             if left <= 0.0 {
-                return Taut::Throughout([now.state[0], now.state[1]]);
+                return Taut::Throughout(here.y);
             }
             let usual = now.step(angle);
             let last = usual >= left;
@@ -159,9 +168,8 @@ impl LongLine {
             let [first, second] = slow_swing::MOMENTS;
             let first = self.swing(&paying.at(t + first * step));
             let second = self.swing(&paying.at(t + second * step));
-            let from = [now.state[0], now.state[1]];
-            let Some(moved) = slow_swing::step(&first, &second, step, from) else {
-                break;
+            let Some(moved) = slow_swing::step(&first, &second, step, here.y) else {
+                return Taut::Until(here);
             };
             angle = if moved.swing < SMALL * SMALL {
                 WIDER * closeness
@@ -170,28 +178,25 @@ impl LongLine {
             };
             let next = self.at(paying.at(next_time), moved.to);
             if next.is_slack() {
-                break;
+                return Taut::Until(here);
             }
             let within = Within::new(&now.state, &next.state, step);
-            if !self.look_inside(paying, t, &within, look) {
-                break;
+            if !self.look_inside(paying, [t, next_time], &within, look) {
+                return Taut::Until(here);
             }
             if paying.slope == 0.0 && moved.swing < STILL * STILL {
                 return Taut::Settled(next_time);
             }
             (t, now) = (next_time, next);
         }
-        Taut::Until(Point {
-            t,
-            y: [now.state[0], now.state[1]],
-        })
+        Taut::Failed
     }
 
     /// Looks at where a step from `t` turns. False where the line is slack there.
     fn look_inside(
         &self,
         paying: &Paying,
-        t: f64,
+        [t, next_time]: [f64; 2],
         within: &Within,
         look: &mut dyn FnMut(f64, &At),
     ) -> bool {
@@ -208,7 +213,7 @@ impl LongLine {
         }
         shares.sort_by(|a, b| a.unwrap_or(1.0).total_cmp(&b.unwrap_or(1.0)));
         let look_at = |share: f64| {
-            let time = t + share * within.step();
+            let time = (t + share * within.step()).min(next_time);
             (time, self.at(paying.at(time), within.at(share)))
         };
         let [first, second, third] = shares;
@@ -233,8 +238,8 @@ impl LongLine {
         paid / (self.load + 0.5 * line)
     }
 
-    /// Follows a load that a slack line lets go, until the line is taut again or until a time of the piece: what is
-    /// taken up there is bent, so steps are tried.
+    /// Follows a load where steps must be tried, since a slack line lets it go, which bends the motion, or the line
+    /// changes as fast as it swings: until a slack line is taut again, or until a time of the piece.
     #[cold]
     #[inline(never)]
     fn slack(
@@ -249,7 +254,7 @@ impl LongLine {
             absolute: 1e-5,
             longest_step: self.period(paying.length) / 6.0,
             looks: 3,
-            most_steps: MOST_STEPS,
+            most_steps: MOST_TRIED,
         };
         let at = |point: &Point<2>| self.at(paying.at(point.t), point.y);
         let rate = |t: f64, y: &[f64; 2]| [y[1], self.at(paying.at(t), *y).state[2]];
@@ -297,11 +302,13 @@ impl LongLine {
         }
     }
 
-    /// Stretch and its rate with no bounce.
+    /// Stretch and its rate with no bounce: the stretch goes with what it carries, and the damper holds it back by what
+    /// it takes to grow.
     fn even(&self, even: Even) -> [f64; 2] {
-        let pull = self.pull_at(even.length, even.acceleration);
         let growth = self.pull_at(2.0 * even.length, even.acceleration) / self.modulus * even.speed;
-        [(pull / self.stiffness(even.length)).max(0.0), growth]
+        let swing = self.swing(&even);
+        let stretch = (swing.push - swing.damping * growth) / swing.square;
+        [stretch.max(0.0), growth]
     }
 
     /// What people see of it.
@@ -379,8 +386,10 @@ enum Taut {
     Throughout([f64; 2]),
     /// To a time from which it hardly swings under a steady acceleration.
     Settled(f64),
-    /// To here: within the next step the line hangs slack.
+    /// To here: within the next step the line hangs slack, or it changes as fast as it swings.
     Until(Point<2>),
+    /// Not in so many steps.
+    Failed,
 }
 
 /// How the line is paid out within a piece.

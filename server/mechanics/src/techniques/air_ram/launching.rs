@@ -252,9 +252,15 @@ fn follow(mut launches: Vec<Launching>) -> Vec<Option<Launch>> {
         let y = [y[0], y[1], launching.setup.arm.start, 0.0];
         (Point { t, y }, LONGEST)
     };
-    let ends = ode::integrate_all(&mut launches, lifted, ACCURACY);
-    let launches = launches.into_iter().zip(filled.iter().zip(ends));
+    let mut on: Vec<&mut Launching> = launches
+        .iter_mut()
+        .zip(&filled)
+        .filter_map(|(launching, filled)| filled.point().map(|_| launching))
+        .collect();
+    let mut ends = ode::integrate_all(&mut on, |launching| lifted(launching), ACCURACY).into_iter();
     launches
-        .map(|(launching, (filled, end))| launching.outcome(filled.point().and(Some(end))?))
+        .into_iter()
+        .zip(filled)
+        .map(|(launching, filled)| launching.outcome(filled.point().and_then(|_| ends.next())?))
         .collect()
 }

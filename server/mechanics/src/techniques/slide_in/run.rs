@@ -94,11 +94,18 @@ impl Setup {
 
     /// As [`Setup::run`], for runs of any number.
     pub fn run_all(setups: &[Setup]) -> Vec<Option<Run>> {
-        let slides: Vec<Slide> = setups.iter().map(|setup| setup.slide).collect();
-        let rests = slide::slide_all(&slides);
-        let runs = setups.iter().zip(rests);
-        runs.map(|(setup, rest)| Some(setup.braking()?.then(&rest?)))
-            .collect()
+        let braking: Vec<Option<Braking>> = setups.iter().map(Setup::braking).collect();
+        let slowing = setups
+            .iter()
+            .zip(&braking)
+            .filter(|(_, braking)| braking.is_some());
+        let slides: Vec<Slide> = slowing.map(|(setup, _)| setup.slide).collect();
+        let mut rests = slide::slide_all(&slides).into_iter();
+        let runs = braking.into_iter().map(|braking| {
+            let braking = braking?;
+            Some(braking.then(&rests.next()??))
+        });
+        runs.collect()
     }
 
     /// What comes before the slide; none when the car does not slow down.
