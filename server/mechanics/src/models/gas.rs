@@ -197,7 +197,7 @@ impl Reservoir {
     /// Where both pressures are nearly equal the cylinder lags behind the reservoir by as much as its growth draws
     /// through the valve, and comes back to that lag faster than anything else happens. What it comes back to is
     /// right to the first order of the lag's own change, a valve that still opens left out; how fast it comes back, from
-    /// nearby, is held to [`QUICK`]. For moments some gas may be taken to flow back.
+    /// nearby, is held to what steps can follow. For moments some gas may be taken to flow back.
     #[inline]
     pub fn fill(&self, root: f64, open: f64, cylinder: &Cylinder) -> Filling {
         let lag = self.pressure(root) - cylinder.pressure;

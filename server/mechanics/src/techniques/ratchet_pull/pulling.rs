@@ -14,8 +14,8 @@ const LONGEST_PULL: f64 = 2.0;
 const STARTED: f64 = 1e-3;
 
 const ACCURACY: Accuracy = Accuracy {
-    relative: 1e-4,
-    absolute: 1e-5,
+    relative: 3e-5,
+    absolute: 3e-6,
     longest_step: 0.03,
     looks: 3,
     most_steps: 12_000,
