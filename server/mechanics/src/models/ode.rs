@@ -262,6 +262,7 @@ impl<const N: usize> Lane<N> {
     }
 
     /// Takes what a trial came to, or shortens the step.
+    #[inline(always)]
     fn settle(&mut self, motion: &mut impl Motion<N>, trial: &Trial<N>, accuracy: Accuracy) {
         let error = trial.error(&self.now.y, accuracy);
         if !error.is_finite() {
