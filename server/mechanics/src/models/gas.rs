@@ -188,7 +188,7 @@ pub struct Filling {
 }
 
 /// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within three thousandths
-/// of a second. It may be faster still, and steps small enough for that would see nothing else.
+/// of a second, chosen here. It may be faster still, and steps small enough for that would see nothing else.
 const QUICK: f64 = 350.0;
 
 impl Reservoir {

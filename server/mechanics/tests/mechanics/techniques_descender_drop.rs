@@ -621,6 +621,17 @@ fn random_stop(state: &mut u64) -> (LongLine, Even, [Piece; 3]) {
     (line, start, stop)
 }
 
+/// The last moment of a motion, and the most felt in it.
+fn followed(line: &LongLine, start: Even, pieces: &[Piece]) -> (Moment, f64) {
+    let (mut last, mut felt) = (None, 0.0_f64);
+    let done = line.follow(start, pieces, FOR_PEAKS, |moment| {
+        felt = felt.max(moment.felt);
+        last = Some(moment);
+    });
+    assert!(done.is_some());
+    (last.expect("a last moment"), felt)
+}
+
 /// The same equation from an even motion by a Runge-Kutta pair that knows nothing of swings, to ten digits: the stretch
 /// and line paid out at the end, and the most felt.
 fn by_runge_kutta(line: &LongLine, start: Even, pieces: &[Piece]) -> (f64, f64, f64) {
@@ -672,13 +683,7 @@ fn a_taut_line_swings_as_its_equation_says() {
     let mut state = 3;
     for _ in 0..60 {
         let (line, start, stop) = random_stop(&mut state);
-        let (mut last, mut felt) = (None, 0.0_f64);
-        let done = line.follow(start, &stop, FOR_PEAKS, |moment| {
-            felt = felt.max(moment.felt);
-            last = Some(moment);
-        });
-        assert!(done.is_some());
-        let last = last.expect("a last moment");
+        let (last, felt) = followed(&line, start, &stop);
         let (stretch, paid, most_felt) = by_runge_kutta(&line, start, &stop);
         close(last.length, paid, 1e-9);
         assert!((last.depth - paid - stretch).abs() < 1e-3 * line.stretch(last.length));
@@ -713,13 +718,7 @@ fn a_load_that_hangs_still_while_line_is_paid_out_is_braked_as_its_equation_says
             speed: 0.0,
             acceleration: 0.0,
         };
-        let (mut last, mut felt) = (None, 0.0_f64);
-        let done = line.follow(start, &pieces, FOR_PEAKS, |moment| {
-            felt = felt.max(moment.felt);
-            last = Some(moment);
-        });
-        assert!(done.is_some());
-        let last = last.expect("a last moment");
+        let (last, felt) = followed(&line, start, &pieces);
         let (stretch, paid, most_felt) = by_runge_kutta(&line, start, &pieces);
         assert!((last.depth - paid - stretch).abs() < 1e-3 * line.stretch(last.length));
         close(felt, most_felt, 1e-3);
@@ -753,10 +752,7 @@ fn what_a_standing_load_can_still_come_to_is_not_passed() {
     let mut state = 5;
     for _ in 0..200 {
         let (line, start, stop) = random_stop(&mut state);
-        let mut last = None;
-        let watch = |moment| last = Some(moment);
-        assert!(line.follow(start, &stop, FOR_PEAKS, watch).is_some());
-        let last = last.expect("a last moment");
+        let (last, _) = followed(&line, start, &stop);
         let furthest = line.still_to_come(&last);
         let after = [Piece {
             duration: 3.0 * line.period(last.length),

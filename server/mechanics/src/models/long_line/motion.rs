@@ -12,7 +12,8 @@ use crate::models::{
     slow_swing::{self, State, Swing, Within},
 };
 
-/// A load that swings by no more than this under a steady acceleration is taken to hang still, m/s2.
+/// A load that swings by no more than this under a steady acceleration is taken to hang still, m/s2. Chosen here, as is
+/// every number of this solver: half a thousandth of gravity.
 const STILL: f64 = 5e-3;
 /// Looks at a load from there on.
 const SETTLED_LOOKS: u32 = 8;
@@ -24,8 +25,8 @@ pub const FOR_PEAKS: f64 = 0.42 * PI;
 /// Enough to draw it.
 pub const FOR_PLOTS: f64 = 0.1 * PI;
 
-/// Looks may be so much wider where the load swings by less than [`SMALL`]: what is a hundred times as far out in so
-/// small a swing is as near.
+/// Looks may be so much wider where the load swings by less than [`SMALL`]: what lies within a step is some thirty times
+/// as far out then, as a share of a swing that is at most a thirtieth of gravity.
 const WIDER: f64 = 1.75;
 /// A small swing, m/s2.
 const SMALL: f64 = 0.3;
@@ -91,8 +92,7 @@ impl LongLine {
             let mut look = |t: f64, at: &At| {
                 observe(self.moment(time + t, &at.paid, &at.state));
             };
-            let end = self.piece(&paying, stretch, piece.duration, closeness, &mut look)?;
-            stretch = [end[0], end[1]];
+            stretch = self.piece(&paying, stretch, piece.duration, closeness, &mut look)?;
             let paid = paying.at(piece.duration);
             (length, speed) = (paid.length, paid.speed);
             time += piece.duration;
@@ -329,7 +329,7 @@ impl LongLine {
     }
 }
 
-/// A taut line at a moment.
+/// The line at a moment.
 struct At {
     paid: Even,
     swing: Swing,

@@ -8,11 +8,9 @@ mod checks;
 mod presentation;
 mod tables;
 
-use core::cell::RefCell;
-
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation, keep},
+    evaluation::{Computed, Evaluation, Memory},
     models::{
         self, GRAVITY,
         tether::{self, Absorber, Legs, Outcome, Tether},
@@ -64,7 +62,7 @@ impl Technique for DeadManLine {
 
     fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances touch only what the stop is held against, so runs are kept and used again.
-        let runs = RefCell::new(Vec::new());
+        let runs = Runs::default();
         Computation::new(move |state| compute(state, &runs))
     }
 
@@ -191,23 +189,14 @@ fn stop(setup: &Setup, axis: Axis) -> Option<Stop> {
 }
 
 /// Stops already run in this assessment.
-type Runs = RefCell<Vec<(Setup, Option<Stop>)>>;
+type Runs = Memory<Setup, Option<Stop>>;
 
 fn compute(values: &Values, runs: &Runs) -> Computed {
     let mut out = Computed::new();
     let Some((setup, axis)) = Setup::of(values).zip(axis(values)) else {
         return out;
     };
-    let known = runs
-        .borrow()
-        .iter()
-        .find(|(known, _)| *known == setup)
-        .map(|(_, stop)| *stop);
-    let found = known.unwrap_or_else(|| {
-        let found = stop(&setup, axis);
-        keep(runs, (setup, found));
-        found
-    });
+    let found = runs.get(&setup, |setup| stop(setup, axis));
     let mass = setup.tether.mass;
     out.set("run_speed", setup.speed);
     out.set("run_time", setup.run_time);

@@ -10,13 +10,11 @@ mod presentation;
 mod profile;
 mod tables;
 
-use core::cell::RefCell;
-
 use drop::{Run, Setup};
 
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation, keep},
+    evaluation::{Computed, Evaluation, Memory},
     models::{GRAVITY, atmosphere, wire},
     reading::Values,
     technique::{Computation, FigureDescription, Parameter, Technique},
@@ -64,7 +62,7 @@ impl Technique for DescenderDrop {
 
     fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances touch only what the drop is held against, so runs are kept and used again.
-        let runs = RefCell::new(Vec::new());
+        let runs = Runs::default();
         Computation::new(move |state| compute(state, &runs))
     }
 
@@ -86,20 +84,7 @@ impl Technique for DescenderDrop {
 }
 
 /// Drops already run in this assessment.
-type Runs = RefCell<Vec<(Setup, Option<Run>)>>;
-
-fn run(setup: &Setup, runs: &Runs) -> Option<Run> {
-    let known = runs
-        .borrow()
-        .iter()
-        .find(|(known, _)| known == setup)
-        .map(|(_, run)| *run);
-    known.unwrap_or_else(|| {
-        let run = drop::run(setup);
-        keep(runs, (*setup, run));
-        run
-    })
-}
+type Runs = Memory<Setup, Option<Run>>;
 
 /// Drag coefficient of a round line across the wind (any handbook of fluid mechanics).
 const LINE_DRAG: f64 = 1.2;
@@ -111,7 +96,7 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
     let Some(setup) = Setup::of(values) else {
         return out;
     };
-    let Some(run) = run(&setup, runs) else {
+    let Some(run) = runs.get(&setup, drop::run) else {
         return out;
     };
     let (line, end) = (&setup.line, setup.end_length);

@@ -8,11 +8,9 @@ mod checks;
 mod presentation;
 mod tables;
 
-use core::cell::RefCell;
-
 use crate::{
     assessment::{Caution, Check, Trace, Zone},
-    evaluation::{Computed, Evaluation, keep},
+    evaluation::{Computed, Evaluation, Memory},
     models::{
         GRAVITY,
         unweighting::{Assist, Bounce, Gait},
@@ -66,7 +64,7 @@ impl Technique for RunAssist {
 
     fn prepare(&self, _: &Values) -> Computation {
         // Many tolerances do not touch the stride, so strides are kept and used again.
-        let runs = RefCell::new(Vec::new());
+        let runs = Runs::default();
         Computation::new(move |state| compute(state, &runs))
     }
 
@@ -114,7 +112,7 @@ fn is_run(gait: &Gait) -> bool {
 }
 
 /// Strides already followed in this assessment.
-type Runs = RefCell<Vec<((Assist, Gait), Option<Bounce>)>>;
+type Runs = Memory<(Assist, Gait), Option<Bounce>>;
 
 fn compute(values: &Values, runs: &Runs) -> Computed {
     let mut out = Computed::new();
@@ -152,15 +150,8 @@ fn compute(values: &Values, runs: &Runs) -> Computed {
         out.set("contact_time", gait.contact);
         out.set("flight_time", gait.step - gait.contact);
         out.set("swing_time", 2.0 * gait.step - gait.contact);
-        let known = runs
-            .borrow()
-            .iter()
-            .find(|(known, _)| *known == (assist, gait))
-            .map(|(_, bounce)| *bounce);
-        bounce = known.unwrap_or_else(|| {
-            let found = assist.bounce(gait, |_| {});
-            keep(runs, ((assist, gait), found));
-            found
+        bounce = runs.get(&(assist, gait), |(assist, gait)| {
+            assist.bounce(*gait, |_| {})
         });
     }
     if let Some(bounce) = bounce {
