@@ -98,6 +98,8 @@ pub struct Reservoir {
     /// One over its mass when full, 1/kg, and over its volume, 1/m3.
     over_mass: f64,
     over_volume: f64,
+    /// One over the gas constant times its temperature when full, kg/J.
+    over_gas: f64,
 }
 
 /// What comes through the valve.
@@ -125,6 +127,7 @@ impl Reservoir {
             near: choked * valve.share(NEARLY_EQUAL) * PER_NEARLY_EQUAL / pressure,
             over_mass: 1.0 / mass,
             over_volume: 1.0 / volume,
+            over_gas: 1.0 / (GAS_CONSTANT * temperature),
         }
     }
 
@@ -160,8 +163,63 @@ impl Reservoir {
         Inflow {
             flow,
             temperature: self.temperature * square,
-            root_rate: -flow / (5.0 * self.mass * (square * square)),
+            root_rate: -0.2 * self.over_mass * flow / (square * square),
         }
+    }
+}
+
+/// A cylinder that stands while it is filled through a valve that opens evenly.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Standing {
+    /// Absolute pressure at first, Pa.
+    pub pressure: f64,
+    /// m3.
+    pub volume: f64,
+    /// How long the valve takes to open, s.
+    pub opening: f64,
+}
+
+impl Reservoir {
+    /// How far a standing cylinder fills, up to an absolute pressure, while flow is choked: when, s, the root of what is
+    /// left in the reservoir by then, and the pressure.
+    ///
+    /// Choked, the root falls with its own square and the valve's opening, whose integrals are closed; and what one volume
+    /// loses in pressure times volume the other gains, since no heat flows and no work is done.
+    pub fn fills(&self, standing: &Standing, to: f64) -> (f64, f64, f64) {
+        let first = standing.pressure;
+        // Pressure in the cylinder for each pascal that the reservoir loses.
+        let gained = 1.0 / (standing.volume * self.over_volume);
+        let critical = self.valve.critical_ratio;
+        let choked = self.pressure - (first + gained * self.pressure) / (critical + gained);
+        let wanted = (to - first) / gained;
+        let lost = choked.min(wanted).max(0.0);
+        let log = libm::log1p(-lost / self.pressure) / 7.0;
+        let opened = libm::expm1(-log) * 5.0 * self.mass / self.choked;
+        let opening = standing.opening;
+        let time = if opened < 0.5 * opening {
+            f64::sqrt(2.0 * opening * opened)
+        } else {
+            opened + 0.5 * opening
+        };
+        let pressure = if lost < wanted {
+            first + lost * gained
+        } else {
+            to
+        };
+        (time, libm::exp(log), pressure)
+    }
+
+    /// The absolute pressure in a standing cylinder at a time until then, Pa.
+    pub fn filled(&self, standing: &Standing, time: f64) -> f64 {
+        let opening = standing.opening;
+        let opened = if time < opening {
+            0.5 * time * time / opening
+        } else {
+            time - 0.5 * opening
+        };
+        let log = -libm::log1p(opened * self.choked / (5.0 * self.mass));
+        let lost = -libm::expm1(7.0 * log) * self.pressure;
+        standing.pressure + lost / (standing.volume * self.over_volume)
     }
 }
 
@@ -189,7 +247,7 @@ pub struct Filling {
 
 /// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within three thousandths
 /// of a second, chosen here. It may be faster still, and steps small enough for that would see nothing else.
-const QUICK: f64 = 350.0;
+const QUICK: f64 = 250.0;
 
 impl Reservoir {
     /// How fast reservoir and cylinder change, the valve `open` so far.
@@ -250,7 +308,8 @@ impl Reservoir {
         let drawn = ADIABATIC * upstream * over_eased;
         let at_once = drawn * growth;
         let emptied = 6.0 * falls * flow * at_once * over_root;
-        let shrunk = growth * self.over_volume / shared;
+        let over_shared = 1.0 / shared;
+        let shrunk = growth * self.over_volume * over_shared;
         let change = drawn * surge - at_once * (emptied + shrunk);
         let off = lag - (at_once - volume * change * over_eased);
         // From the end of where this holds it comes back as fast as it does.
@@ -263,9 +322,10 @@ impl Reservoir {
         let back = QUICK + (quick - QUICK) * far * far;
         // The flow is what both volumes' gas asks for together, so that none is lost.
         let drains = ADIABATIC * pressure * growth * self.over_volume;
-        let rise = (back * off - change - drains) / shared;
+        let rise = (back * off - change - drains) * over_shared;
+        let over_gas = self.over_gas * over_square;
         Filling {
-            root: -falls * (rise * volume / ADIABATIC + pressure * growth) / gas,
+            root: -falls * (rise * volume * (1.0 / ADIABATIC) + pressure * growth) * over_gas,
             pressure: rise,
         }
     }

@@ -38,9 +38,9 @@ pub(super) struct State {
     pub speed: [f64; 2],
     /// Slope of the path through the air, as q.
     pub slope: f64,
-    /// Level speed through the air, m/s, and the cosine of the slope: the speed through it over the level one.
+    /// Level speed through the air, m/s, and the slope's exponential.
     level: f64,
-    cosh: f64,
+    turn: Turn,
 }
 
 /// One throw.
@@ -71,72 +71,80 @@ impl Path {
             },
             base: 0.0,
         };
-        let (sinh, cosh) = Turn::at(slope).by(0.0);
-        path.base = 1.0 / (level * level) - path.drag * (sinh * cosh + slope);
+        let turn = Turn::at(slope);
+        path.base = 1.0 / (level * level) - path.drag * (turn.sinh() * turn.cosh() + slope);
         let start = State {
             time: 0.0,
             place,
             speed,
             slope,
             level,
-            cosh,
+            turn,
         };
         (path, start)
     }
 
     /// The level speed and its square, by the slope and its hyperbolic sine and cosine.
-    fn level(&self, slope: f64, (sinh, cosh): (f64, f64)) -> (f64, f64) {
-        let square = 1.0 / (self.base + self.drag * (sinh * cosh + slope));
+    fn level(&self, slope: f64, turn: &Turn) -> (f64, f64) {
+        let square = 1.0 / (self.base + self.drag * (turn.sinh() * turn.cosh() + slope));
         (f64::sqrt(square), square)
     }
 
     /// The state where the slope has changed by so much, which is no more than a piece.
     pub fn on(&self, from: &State, by: f64) -> State {
         let far = by.abs();
-        let points: &[(f64, f64)] = if far > 0.2 {
-            &EIGHT
+        if far > 0.2 {
+            self.sum(from, by, &EIGHT, LONG_SERIES)
         } else if far > 0.004 {
-            &FOUR
+            self.sum(from, by, &FOUR, MIDDLE_SERIES)
         } else {
-            &TWO
-        };
+            self.sum(from, by, &TWO, SHORT_SERIES)
+        }
+    }
+
+    #[inline(always)]
+    fn sum(&self, from: &State, by: f64, points: &[(f64, f64)], terms: usize) -> State {
         let half = 0.5 * by;
-        let middle = Turn::at(from.slope + half);
+        let at_middle = from.slope + half;
+        let [_, middle] = from.turn.to_each_side(half, terms);
         // Rates of time, of the way through the air and of the fall, over gravity.
         let mut sums = [0.0; 3];
         for (at, weight) in points {
-            for aside in [-half * at, half * at] {
-                let turned = middle.by(aside);
-                let (level, square) = self.level(middle.slope + aside, turned);
-                let out = weight * square * turned.1;
-                sums[0] += weight * level * turned.1;
+            let aside = half * at;
+            let sides = middle.to_each_side(aside, terms);
+            for (aside, turn) in [-aside, aside].into_iter().zip(&sides) {
+                let (level, square) = self.level(at_middle + aside, turn);
+                let out = weight * square * turn.cosh();
+                sums[0] += weight * level * turn.cosh();
                 sums[1] += out;
-                sums[2] += out * turned.0;
+                sums[2] += out * turn.sinh();
             }
         }
         let [time, out, fall] = sums.map(|sum| half / GRAVITY * sum);
         let slope = from.slope + by;
-        let (sinh, cosh) = middle.by(half);
+        let [_, mut turn] = middle.to_each_side(half, terms);
         // At the top nothing is left of the rise.
-        let sinh = if slope == 0.0 { 0.0 } else { sinh };
-        let (level, _) = self.level(slope, (sinh, cosh));
+        if slope == 0.0 {
+            turn = Turn::LEVEL;
+        }
+        let (level, _) = self.level(slope, &turn);
         State {
             time: from.time + time,
             place: [
                 from.place[0] + self.way * out + self.wind * time,
                 from.place[1] - fall,
             ],
-            speed: [self.way * level + self.wind, -level * sinh],
+            speed: [self.way * level + self.wind, -level * turn.sinh()],
             slope,
             level,
-            cosh,
+            turn,
         }
     }
 
     /// How far to go on from a state at once: no further than the rule is good for, than the top, or than takes
     /// so long, s.
     pub fn piece(&self, from: &State, longest: f64) -> f64 {
-        let fast = from.level * from.cosh;
+        let fast = from.level * from.turn.cosh();
         // Where drag is strong a pole lies close behind.
         let room = 1.0 / (fast * fast * self.drag.max(1e-12));
         let on = LONGEST.min(room).min(longest * GRAVITY / fast);
@@ -148,33 +156,49 @@ impl Path {
     }
 }
 
-/// A slope with its hyperbolic sine and cosine.
+/// Terms of either half of the exponential's series for half of a piece, by its length: the next would change no digit.
+const LONG_SERIES: usize = 8;
+const MIDDLE_SERIES: usize = 5;
+const SHORT_SERIES: usize = 3;
+
+/// A slope, as its exponential and one over that, so that a step along it loses no digit however steep it is.
+#[derive(Clone, Copy, Debug)]
 struct Turn {
-    slope: f64,
-    sinh: f64,
-    cosh: f64,
+    up: f64,
+    down: f64,
 }
 
 impl Turn {
+    const LEVEL: Turn = Turn { up: 1.0, down: 1.0 };
+
     fn at(slope: f64) -> Turn {
         let up = libm::exp(slope);
-        let down = 1.0 / up;
-        Turn {
-            slope,
-            sinh: 0.5 * (up - down),
-            cosh: 0.5 * (up + down),
-        }
+        Turn { up, down: 1.0 / up }
     }
 
-    /// Hyperbolic sine and cosine a little aside, no more than half a piece: by the addition theorem and the
-    /// first terms of their series, of which the next would change no digit.
-    fn by(&self, aside: f64) -> (f64, f64) {
+    fn sinh(&self) -> f64 {
+        0.5 * (self.up - self.down)
+    }
+
+    fn cosh(&self) -> f64 {
+        0.5 * (self.up + self.down)
+    }
+
+    /// As far to the lower side as to the upper, no more than half a piece, by the first terms of the exponential's
+    /// series.
+    #[inline(always)]
+    fn to_each_side(&self, aside: f64, terms: usize) -> [Turn; 2] {
         let square = aside * aside;
-        let term = |over: f64, rest: f64| 1.0 + square * (1.0 / over) * rest;
-        let odd = [210.0, 156.0, 110.0, 72.0, 42.0, 20.0, 6.0];
-        let even = [240.0, 182.0, 132.0, 90.0, 56.0, 30.0, 12.0, 2.0];
-        let s = aside * odd.into_iter().fold(1.0, |rest, over| term(over, rest));
-        let c = even.into_iter().fold(1.0, |rest, over| term(over, rest));
-        (self.sinh * c + self.cosh * s, self.cosh * c + self.sinh * s)
+        let (mut odd, mut even) = (1.0, 1.0);
+        for term in (1..terms).rev() {
+            let n = 2.0 * term as f64;
+            odd = 1.0 + square * (1.0 / (n * (n + 1.0))) * odd;
+            even = 1.0 + square * (1.0 / (n * (n - 1.0))) * even;
+        }
+        let (more, less) = (even + aside * odd, even - aside * odd);
+        [(less, more), (more, less)].map(|(up, down)| Turn {
+            up: self.up * up,
+            down: self.down * down,
+        })
     }
 }

@@ -197,6 +197,7 @@ struct Lane<const N: usize> {
     t_end: f64,
     /// Of the event.
     value: f64,
+    was_short: bool,
     steps: usize,
     end: Option<End<N>>,
 }
@@ -214,6 +215,7 @@ impl<const N: usize> Lane<N> {
             taken: 0.0,
             t_end,
             value: motion.event(&start),
+            was_short: false,
             steps: 0,
             end: None,
         };
@@ -255,6 +257,7 @@ impl<const N: usize> Lane<N> {
 
     /// Shortens the step, and gives up once it is meaningless.
     fn shorten(&mut self, factor: f64) {
+        self.was_short = true;
         self.step = self.taken * factor;
         if self.step < 1e-14 * (1.0 + self.now.t.abs()) {
             self.end = Some(End::Failed);
@@ -307,6 +310,12 @@ impl<const N: usize> Lane<N> {
         self.slope = trial.last_slope;
         self.value = next_value;
         motion.observe(&self.now);
+        let factor = if self.was_short {
+            factor.min(1.0)
+        } else {
+            factor
+        };
+        self.was_short = false;
         self.step = (taken * factor).min(accuracy.longest_step);
     }
 }

@@ -94,8 +94,12 @@ pub struct Moment {
 const FULL_SLIP: f64 = 0.12;
 /// Below this speed friction fades, so that the stop is smooth, m/s.
 const CREEP: f64 = 0.05;
-/// Slower than this the car stands, m/s.
-const STANDING: f64 = 0.1;
+/// From this speed on, turning counted in, the car is brought to rest as evenly as it slows down then, m/s: under
+/// Coulomb friction its speeds all die at once and nearly evenly, and the front tyres' push would be followed in ever
+/// shorter steps for some centimetres.
+const LAST: f64 = 0.3;
+/// The same where the locked wheels alone do not hold the car on the road's rise and it might slide on, however it lies.
+const LAST_ON_A_HILL: f64 = 0.1;
 
 const ACCURACY: Accuracy = Accuracy {
     relative: 1e-4,
@@ -118,6 +122,8 @@ struct Sliding<'a> {
     /// Sine and cosine of the steering.
     steer: (f64, f64),
     downhill: f64,
+    /// The speed from which on it comes to rest evenly.
+    last: f64,
     turn_rate: f64,
     furthest: f64,
     furthest_aside: f64,
@@ -130,15 +136,22 @@ type Watch<'a> = Option<&'a mut dyn FnMut(Moment)>;
 impl<'a> Sliding<'a> {
     fn new(given: &Slide, watch: Watch<'a>) -> Sliding<'a> {
         let grip = given.friction * GRAVITY * libm::cos(given.rise);
+        let rear = grip * (1.0 - given.front_share);
+        let downhill = GRAVITY * libm::sin(given.rise);
         Sliding {
             given: *given,
             front_arm: given.wheelbase * (1.0 - given.front_share),
             rear_arm: given.wheelbase * given.front_share,
             front: grip * given.front_share,
-            rear: grip * (1.0 - given.front_share),
+            rear,
             inertia: given.yaw_radius * given.yaw_radius,
             steer: libm::sincos(given.steer),
-            downhill: GRAVITY * libm::sin(given.rise),
+            downhill,
+            last: if rear > 1.2 * downhill.abs() {
+                LAST
+            } else {
+                LAST_ON_A_HILL
+            },
             turn_rate: 0.0,
             furthest: 0.0,
             furthest_aside: 0.0,
@@ -156,13 +169,20 @@ impl<'a> Sliding<'a> {
         let End::Event(point) = end else {
             return None;
         };
+        let [along, aside, vx, vy, heading, turn] = point.y;
+        let [_, _, ax, ay, _, turning] = self.rate(point.t, &point.y);
+        // Half of its square falls by so much a second.
+        let falls = -(vx * ax + vy * ay + self.inertia * turn * turning);
+        let square = vx * vx + vy * vy + self.inertia * turn * turn;
+        let left = if falls > 0.0 { square / falls } else { 0.0 };
+        let (along, aside) = (along + 0.5 * vx * left, aside + 0.5 * vy * left);
         Some(Rest {
-            along: point.y[0],
-            furthest: self.furthest.max(point.y[0]),
-            aside: point.y[1],
-            furthest_aside: self.furthest_aside.max(point.y[1].abs()),
-            heading: point.y[4],
-            time: point.t,
+            along,
+            furthest: self.furthest.max(along),
+            aside,
+            furthest_aside: self.furthest_aside.max(aside.abs()),
+            heading: heading + 0.5 * turn * left,
+            time: point.t + left,
             turn_rate: self.turn_rate,
         })
     }
@@ -198,7 +218,7 @@ impl Motion<6> for Sliding<'_> {
 
     fn event(&self, at: &Point<6>) -> f64 {
         let [_, _, vx, vy, _, turn] = at.y;
-        f64::sqrt(vx * vx + vy * vy + self.inertia * turn * turn) - STANDING
+        f64::sqrt(vx * vx + vy * vy + self.inertia * turn * turn) - self.last
     }
 
     fn observe(&mut self, at: &Point<6>) {

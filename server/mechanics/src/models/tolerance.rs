@@ -73,168 +73,147 @@ const LONGEST_TURN: f64 = 0.2;
 /// the same work for the same samples. Where the speed turns within a piece, the peak is found on it.
 pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
     let constants = response(axis);
-    let (w, z) = (constants.frequency, constants.damping);
+    let spring = Spring::new(constants.damping);
     let mut state = [0.0, 0.0];
     let mut peak = 0.0_f64;
-    let longest = LONGEST_TURN / w;
-    // Even samples share one step's sines and exponentials.
-    let mut known: Option<Even> = None;
-    let mut last_step = 0.0;
     for pair in samples.windows(2) {
         let (from, to) = (pair[0], pair[1]);
-        let span = to.0 - from.0;
+        let span = (to.0 - from.0) * constants.frequency;
         if span <= 0.0 {
             continue;
         }
-        let pieces = if span <= longest {
-            1.0
+        let (pieces, turn) = if span <= LONGEST_TURN {
+            (1, span)
         } else {
-            f64::ceil(span / longest).min(20_000.0)
+            let pieces = f64::ceil(span / LONGEST_TURN).min(20_000.0);
+            (pieces as usize, span / pieces)
         };
-        let step = span / pieces;
-        let near = |other: f64| (other - step).abs() <= 1e-12 * step;
-        let even = match known {
-            Some(one) if near(one.step) => Some(one),
-            // One that comes alone is not worth its eight numbers.
-            _ if pieces > 1.0 || near(last_step) => Some(Even::new(w, z, step)),
-            _ => None,
-        };
-        last_step = step;
-        known = even.or(known);
-        let rise = (to.1 - from.1) / pieces;
-        for i in 0..pieces as usize {
-            let a = from.1 + rise * i as f64;
-            let next = match &even {
-                Some(even) => even.piece(state, a, rise),
-                None => Advance::new(w, z, step).piece(state, a, a + rise),
-            };
+        let step = spring.step(turn);
+        let slope = (to.1 - from.1) / span;
+        for i in 0..pieces {
+            let a = from.1 + slope * turn * i as f64;
+            let next = step.from(state, a, slope);
             peak = peak.max(next[0].abs());
-            let hidden = step * state[1].abs().max(next[1].abs());
+            let hidden = turn * state[1].abs().max(next[1].abs());
             if state[1] * next[1] < 0.0 && state[0].abs().max(next[0].abs()) + hidden > peak {
-                peak = peak.max(turning_point(w, z, step, (state, next), (a, rise)).abs());
+                let top = spring.turning_point(turn, (state, next), (a, slope));
+                peak = peak.max(top.abs());
             }
             state = next;
         }
     }
     if let Some(&(_, value)) = samples.last() {
-        peak = peak.max(swings_out(w, z, state, value));
+        peak = peak.max(spring.swings_out(state, value));
     }
-    peak * w * w / GRAVITY
+    peak / GRAVITY
 }
 
-/// The place within a piece where the speed turns: a secant and then Newton's method on the exact motion. At a
-/// turning point the place is flat, so that it is exact long before the time is.
-fn turning_point(
-    w: f64,
-    z: f64,
-    step: f64,
-    (from, to): ([f64; 2], [f64; 2]),
-    (a, rise): (f64, f64),
-) -> f64 {
-    let mut time = step * from[1] / (from[1] - to[1]);
-    let mut place = from[0];
-    for _ in 0..3 {
-        let now = a + rise * time / step;
-        let [x, v] = Advance::new(w, z, time).piece(from, a, now);
-        place = x;
-        let slope = now - 2.0 * z * w * v - w * w * x;
-        // What is left of the way to the top, which would be passed by half of speed times time.
-        let more = -v / slope;
-        if !more.is_finite() || (v * more).abs() <= 1e-12 * x.abs() {
-            break;
+/// Terms of the series of a step: the next would be under a part in 1e13 of the first at the longest.
+const TERMS: usize = 6;
+
+/// The model in its own time, w t, and by w^2 times its place: y'' + 2 z y' + y = a. A state is that place and its speed,
+/// both m/s2.
+struct Spring {
+    damping: f64,
+    /// Coefficients of what a ramp of slope 1 comes to, from the third power on, by the recurrence that the
+    /// equation gives; and of its rate.
+    ramp: [[f64; 2]; TERMS],
+}
+
+impl Spring {
+    fn new(damping: f64) -> Spring {
+        let mut ramp = [[0.0; 2]; TERMS];
+        let (mut before, mut last) = (0.0, 1.0 / 6.0);
+        for (n, term) in (3..).zip(&mut ramp) {
+            let n = f64::from(n);
+            *term = [last, n * last];
+            let next = -(2.0 * damping * n * last + before) / (n * (n + 1.0));
+            (before, last) = (last, next);
         }
-        time = (time + more).clamp(1e-3 * step, step);
-    }
-    place
-}
-
-/// The furthest that the model swings from a state on under a steady acceleration, in its first two turns: all
-/// later ones are less.
-fn swings_out(w: f64, z: f64, [x, v]: [f64; 2], steady: f64) -> f64 {
-    let damped = w * f64::sqrt(1.0 - z * z);
-    let rest = steady / (w * w);
-    let x0 = x - rest;
-    let b = (v + z * w * x0) / damped;
-    let turn = libm::atan2(v, damped * x0 + z * w * b);
-    let first = if turn > 0.0 {
-        turn
-    } else {
-        turn + core::f64::consts::PI
-    };
-    let (sine, cosine) = libm::sincos(first);
-    let away = libm::exp(-z * w * first / damped) * (x0 * cosine + b * sine);
-    let back = -away * libm::exp(-z * w * core::f64::consts::PI / damped);
-    (rest + away).abs().max((rest + back).abs())
-}
-
-/// What one step of a length does, linear in each of: the state, an even input of 1, and a ramp from 0 to 1.
-#[derive(Clone, Copy)]
-struct Even {
-    step: f64,
-    free: [[f64; 2]; 2],
-    level: [f64; 2],
-    ramp: [f64; 2],
-}
-
-impl Even {
-    fn new(w: f64, z: f64, step: f64) -> Even {
-        let one = Advance::new(w, z, step);
-        Even {
-            step,
-            free: [[1.0, 0.0], [0.0, 1.0]].map(|state| one.piece(state, 0.0, 0.0)),
-            level: one.piece([0.0, 0.0], 1.0, 1.0),
-            ramp: one.piece([0.0, 0.0], 0.0, 1.0),
-        }
+        Spring { damping, ramp }
     }
 
-    fn piece(&self, [x, v]: [f64; 2], from: f64, rise: f64) -> [f64; 2] {
-        let part = |i: usize| {
-            (self.free[0][i] * x + self.free[1][i] * v)
-                + (self.level[i] * from + self.ramp[i] * rise)
+    /// What a step does.
+    #[inline]
+    fn step(&self, turn: f64) -> Step {
+        let square = turn * turn;
+        // In pairs of terms, which do not wait for each other.
+        let sum = |part: usize| {
+            let pair = |n: usize| self.ramp[n][part] + self.ramp[n + 1][part] * turn;
+            pair(0) + square * (pair(2) + square * pair(4))
         };
-        [part(0), part(1)]
-    }
-}
-
-/// One exact step of the damped oscillator under a straight-line input.
-#[derive(Clone, Copy)]
-struct Advance {
-    w: f64,
-    z: f64,
-    step: f64,
-    damped: f64,
-    decay: f64,
-    sine: f64,
-    cosine: f64,
-}
-
-impl Advance {
-    fn new(w: f64, z: f64, step: f64) -> Advance {
-        let damped = w * f64::sqrt(1.0 - z * z);
-        Advance {
-            w,
-            z,
-            step,
-            damped,
-            decay: libm::exp(-z * w * step),
-            sine: libm::sin(damped * step),
-            cosine: libm::cos(damped * step),
+        let (ramp, level) = (square * turn * sum(0), square * sum(1));
+        // The rates follow from the equation itself.
+        let kick = turn - 2.0 * self.damping * level - ramp;
+        Step {
+            ramp,
+            level,
+            kick,
+            kept: 1.0 - 2.0 * self.damping * kick - level,
         }
     }
 
-    fn piece(&self, [x, v]: [f64; 2], from: f64, to: f64) -> [f64; 2] {
-        let (w, z) = (self.w, self.z);
-        let slope = (to - from) / self.step;
-        // The particular solution p + q t of a ramp, then the free motion of what is left.
-        let q = slope / (w * w);
-        let p = from / (w * w) - 2.0 * z * slope / (w * w * w);
-        let (x0, v0) = (x - p, v - q);
-        let b = (v0 + z * w * x0) / self.damped;
-        let free = self.decay * (x0 * self.cosine + b * self.sine);
-        let speed = self.decay
-            * ((b * self.damped - z * w * x0) * self.cosine
-                - (x0 * self.damped + z * w * b) * self.sine);
-        [free + p + q * self.step, speed + q]
+    /// The place within a piece where the speed turns: a secant and then Newton's method on the exact motion. At a
+    /// turning point the place is flat, so that it is exact long before the time is.
+    fn turning_point(
+        &self,
+        turn: f64,
+        (from, to): ([f64; 2], [f64; 2]),
+        (a, slope): (f64, f64),
+    ) -> f64 {
+        let mut into = turn * from[1] / (from[1] - to[1]);
+        let mut place = from[0];
+        for _ in 0..3 {
+            let [y, speed] = self.step(into).from(from, a, slope);
+            place = y;
+            let change = a + slope * into - 2.0 * self.damping * speed - y;
+            // What is left of the way to the top, which would be passed by half of speed times time.
+            let more = -speed / change;
+            if !more.is_finite() || (speed * more).abs() <= 1e-12 * y.abs() {
+                break;
+            }
+            into = (into + more).clamp(1e-3 * turn, turn);
+        }
+        place
+    }
+
+    /// The furthest that the model swings from a state on under a steady acceleration, in its first two turns: all
+    /// later ones are less.
+    fn swings_out(&self, [y, speed]: [f64; 2], steady: f64) -> f64 {
+        let z = self.damping;
+        let damped = f64::sqrt(1.0 - z * z);
+        let away = y - steady;
+        let b = (speed + z * away) / damped;
+        let turn = libm::atan2(speed, damped * away + z * b);
+        let first = if turn > 0.0 {
+            turn
+        } else {
+            turn + core::f64::consts::PI
+        };
+        let (sine, cosine) = libm::sincos(first);
+        let out = libm::exp(-z * first / damped) * (away * cosine + b * sine);
+        let back = -out * libm::exp(-z * core::f64::consts::PI / damped);
+        (steady + out).abs().max((steady + back).abs())
+    }
+}
+
+/// What a step comes to from rest at its end: under a ramp of slope 1, under a level input of 1, and after a kick to a
+/// speed of 1, with the speed that is kept of it. Each is the rate of the one before.
+struct Step {
+    ramp: f64,
+    level: f64,
+    kick: f64,
+    kept: f64,
+}
+
+impl Step {
+    /// The state at its end, under an input that starts at `a` and changes by `slope`.
+    #[inline]
+    fn from(&self, [y, speed]: [f64; 2], a: f64, slope: f64) -> [f64; 2] {
+        [
+            y + (a - y) * self.level + speed * self.kick + slope * self.ramp,
+            speed * self.kept + (a - y) * self.kick + slope * self.level,
+        ]
     }
 }
 

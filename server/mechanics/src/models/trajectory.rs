@@ -176,8 +176,8 @@ fn fly_until(throw: &Throw, event: impl Fn(&State) -> f64, mut watch: Watch) -> 
     None
 }
 
-/// The first state known to be past where the event falls to nothing between two: false position with the Illinois
-/// weighting, and halving where that is slow.
+/// The first state known to be past where the event falls to nothing between two: secants through the last two looks,
+/// and halving where those lead out or are slow.
 fn falls(
     path: &Path,
     event: &impl Fn(&State) -> f64,
@@ -186,24 +186,24 @@ fn falls(
 ) -> State {
     // Closer than this no number of the state changes.
     let close = 4e-16 * (1.0 + high.0.slope.abs());
-    let mut last_was_low = None;
-    for tried in 0..100 {
-        let (from, to) = (low.0.slope, high.0.slope);
-        let width = to - from;
+    let mut looks = [(low.0.slope, low.1), (high.0.slope, high.1)];
+    let mut steps = [f64::INFINITY; 2];
+    for _ in 0..100 {
+        let width = high.0.slope - low.0.slope;
         if width <= 2.0 * close || high.1 == 0.0 {
             break;
         }
-        // Aimed a hair to the far side, so that both ends close in.
-        let hair = match last_was_low {
-            Some(true) => close,
-            Some(false) => -close,
-            None => 0.0,
-        };
-        let mut into = width * low.1 / (low.1 - high.1) + hair;
-        if !into.is_finite() || tried % 6 == 5 {
+        let [before, last] = looks;
+        let moved = -last.1 * (last.0 - before.0) / (last.1 - before.1);
+        if last.1 <= 0.0 && moved.abs() <= close {
+            break;
+        }
+        // Aimed a hair past, so that what is found can be told.
+        let mut into = last.0 - low.0.slope + moved + close;
+        if !(into > 0.0 && into < width) || moved.abs() > 0.5 * steps[0] {
             into = 0.5 * width;
         }
-        into = into.clamp(close, width - close);
+        steps = [steps[1], (low.0.slope + into - last.0).abs()];
         // From the nearer end there is less to sum.
         let state = if into < 0.5 * width {
             path.on(&low.0, into)
@@ -211,18 +211,12 @@ fn falls(
             path.on(&high.0, into - width)
         };
         let now = event(&state);
+        looks = [last, (state.slope, now)];
         if now > 0.0 {
             low = (state, now);
-            if last_was_low == Some(true) {
-                high.1 *= 0.5;
-            }
         } else {
             high = (state, now);
-            if last_was_low == Some(false) {
-                low.1 *= 0.5;
-            }
         }
-        last_was_low = Some(now > 0.0);
     }
     high.0
 }

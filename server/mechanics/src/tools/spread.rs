@@ -191,7 +191,7 @@ pub fn spread_on(
 }
 
 /// States that a computation is shown at once.
-const TOGETHER: usize = 8;
+const TOGETHER: usize = 16;
 
 /// The figures of some of the rows, as columns. A technique's own memory of runs is made anew for each block,
 /// and changes no figure.

@@ -140,10 +140,10 @@ fn slides_agree_with_dop853() {
             yaw_radius: given("yaw_radius"),
         })
         .unwrap();
-        close(rest.along, found("along"), 1e-3);
-        close(rest.heading, found("heading"), 2e-3);
-        close(rest.time, found("time"), 1e-3);
-        assert!((rest.aside - found("aside")).abs() < 0.01);
+        close(rest.along, found("along"), 3e-4);
+        close(rest.heading, found("heading"), 1e-3);
+        close(rest.time, found("time"), 4e-3);
+        close(rest.aside, found("aside"), 1e-3);
     }
 }
 

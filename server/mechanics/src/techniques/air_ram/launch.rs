@@ -52,18 +52,20 @@ impl Arm {
         let (sine, cosine) = libm::sincos(angle);
         let (along, up) = (self.back - self.pin * cosine, self.pin * sine + self.below);
         let cylinder = models::hypot(along, up);
+        let over_cylinder = 1.0 / cylinder.max(1e-6);
         Place {
             sine,
             cosine,
             cylinder,
-            lever: self.pin * (self.back * sine + self.below * cosine) / cylinder.max(1e-6),
+            over_cylinder,
+            lever: self.pin * (self.back * sine + self.below * cosine) * over_cylinder,
         }
     }
 
     /// How fast the lever changes with the angle, m.
     pub(super) fn lever_change(&self, place: &Place) -> f64 {
         let bent = self.pin * (self.back * place.cosine - self.below * place.sine);
-        (bent - place.lever * place.lever) / place.cylinder.max(1e-6)
+        (bent - place.lever * place.lever) * place.over_cylinder
     }
 
     /// Stroke that the arm asks of its cylinder.
@@ -77,11 +79,12 @@ impl Arm {
     }
 }
 
-/// The arm at an angle: its sine and cosine, the cylinder's length and the lever of its push.
+/// The arm at an angle: its sine and cosine, the cylinder's length, one over that, and the lever of its push.
 pub(super) struct Place {
     pub sine: f64,
     pub cosine: f64,
     pub cylinder: f64,
+    pub over_cylinder: f64,
     pub lever: f64,
 }
 

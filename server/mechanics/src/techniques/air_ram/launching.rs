@@ -3,7 +3,7 @@
 use super::launch::{Launch, Moment, Place, Setup};
 use crate::models::{
     GRAVITY, STANDARD_ATMOSPHERE,
-    gas::{Cylinder, Reservoir},
+    gas::{Cylinder, Reservoir, Standing},
     ode::{self, Accuracy, End, Motion, Point},
     peak::Peak,
 };
@@ -14,13 +14,25 @@ const LONGEST: f64 = 1.5;
 const ACCURACY: Accuracy = Accuracy {
     relative: 1e-4,
     absolute: 5e-6,
-    longest_step: 0.03,
+    longest_step: 0.0125,
     looks: 3,
     most_steps: 12_000,
 };
 
+/// One over the pressure that the cylinder's is counted in, 1/Pa.
+const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
+
+/// Looks at a cylinder that fills while the arm is held, where somebody looks on.
+const HELD_LOOKS: u32 = 8;
+
 /// The state while the arm is held: fifth root of the share of gas left, cylinder pressure over atmosphere.
 type Held = [f64; 2];
+
+/// Before anything has flowed.
+const FULL: Point<2> = Point {
+    t: 0.0,
+    y: [1.0, 1.0],
+};
 
 /// The state while it turns: the same, its angle and its rate.
 type State = [f64; 4];
@@ -29,8 +41,9 @@ type State = [f64; 4];
 struct Launching<'a> {
     setup: &'a Setup,
     reservoir: Reservoir,
-    /// Of arm and body about the hinge, kg m2.
-    inertia: f64,
+    /// One over the inertia of arm and body about the hinge, 1/(kg m2), and over the time in which the valve opens, 1/s.
+    over_inertia: f64,
+    over_opening: f64,
     /// Moment of their weight with the arm level, N m.
     hanging: f64,
     /// The arm where it begins.
@@ -39,8 +52,9 @@ struct Launching<'a> {
     lean: (f64, f64),
     /// While the body only stands.
     standing: Moment,
-    /// When the arm is lifted, and with how much gas.
-    lifted: Point<2>,
+    /// From when on it has to be followed, and with how much gas; whether the arm is lifted then.
+    from: Point<2>,
+    is_lifted: bool,
     samples: Vec<(f64, f64)>,
     felt: Peak,
     push: Peak,
@@ -56,15 +70,14 @@ impl<'a> Launching<'a> {
         let mut launching = Launching {
             setup,
             reservoir: setup.reservoir(),
-            inertia: arm.inertia() + setup.mass * setup.foot * setup.foot,
+            over_inertia: 1.0 / (arm.inertia() + setup.mass * setup.foot * setup.foot),
+            over_opening: 1.0 / setup.opening,
             hanging: (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY,
             first: arm.at(arm.start),
             lean: libm::sincos(setup.lean),
             standing: Moment::default(),
-            lifted: Point {
-                t: 0.0,
-                y: [1.0, 1.0],
-            },
+            from: FULL,
+            is_lifted: false,
             samples: Vec::new(),
             felt: Peak::over(0.0),
             push: Peak::over(0.0),
@@ -75,7 +88,35 @@ impl<'a> Launching<'a> {
         launching.samples.push((0.0, standing.felt));
         launching.felt = Peak::over(standing.felt);
         launching.push = Peak::over(standing.push);
+        launching.fill();
         launching
+    }
+
+    /// First the cylinder fills while arm and body stand, as long as flow is choked.
+    fn fill(&mut self) {
+        let setup = self.setup;
+        let standing = Standing {
+            pressure: STANDARD_ATMOSPHERE,
+            volume: setup.dead_volume,
+            opening: setup.opening,
+        };
+        let push = self.hanging * self.first.cosine / self.first.lever + setup.friction;
+        let lifts = STANDARD_ATMOSPHERE + push / setup.area;
+        let (time, root, pressure) = self.reservoir.fills(&standing, lifts);
+        if let Some(observe) = &mut self.observe {
+            for look in 0..HELD_LOOKS {
+                let t = time * f64::from(look) / f64::from(HELD_LOOKS);
+                observe(Moment {
+                    time: t,
+                    cylinder: self.reservoir.filled(&standing, t),
+                    ..self.standing
+                });
+            }
+        }
+        let y = [root, pressure * PER_ATMOSPHERE];
+        self.from = Point { t: time, y };
+        // Where it comes so near that the rest could be lost in rounding, it is there.
+        self.is_lifted = pressure >= (1.0 - 1e-12) * lifts;
     }
 
     /// The moment of the push less that of the weight, N m.
@@ -92,7 +133,7 @@ impl<'a> Launching<'a> {
         if turn < 0.0 && y[2] <= self.setup.arm.start && y[3] <= 0.0 {
             0.0
         } else {
-            turn / self.inertia
+            turn * self.over_inertia
         }
     }
 
@@ -104,9 +145,9 @@ impl<'a> Launching<'a> {
             growth,
             surge,
         };
-        let open = (t / self.setup.opening).min(1.0);
+        let open = (t * self.over_opening).min(1.0);
         let filling = self.reservoir.fill(root, open, &cylinder);
-        [filling.root, filling.pressure / STANDARD_ATMOSPHERE]
+        [filling.root, filling.pressure * PER_ATMOSPHERE]
     }
 
     fn moment(&self, t: f64, y: &State) -> Moment {
@@ -141,6 +182,13 @@ impl<'a> Launching<'a> {
         self.is_at_rest(at.t, at.y[0], at.y[1], at.y[3])
     }
 
+    /// Where the turning begins, and when it is given up.
+    fn turns(&self) -> (Point<4>, f64) {
+        let Point { t, y } = self.from;
+        let y = [y[0], y[1], self.setup.arm.start, 0.0];
+        (Point { t, y }, LONGEST)
+    }
+
     fn outcome(mut self, end: End<4>) -> Option<Launch> {
         let (last, finished) = match end {
             End::Event(point) => (point, !self.rests(&point) && point.y[3] > 0.0),
@@ -152,7 +200,7 @@ impl<'a> Launching<'a> {
         Some(Launch {
             finished,
             time: last.t,
-            first_moved: self.lifted.t,
+            first_moved: self.from.t,
             angle: last.y[2],
             speed: self.setup.foot * last.y[3].max(0.0),
             peak_felt: self.felt.most(),
@@ -242,25 +290,26 @@ pub(super) fn run_all(setups: &[Setup]) -> Vec<Option<Launch>> {
 }
 
 fn follow(mut launches: Vec<Launching>) -> Vec<Option<Launch>> {
-    let start = |launching: &Launching| (launching.lifted, LONGEST);
-    let filled = ode::integrate_all(&mut launches, start, ACCURACY);
-    for (launching, filled) in launches.iter_mut().zip(&filled) {
-        launching.lifted = filled.point().unwrap_or(launching.lifted);
+    let mut held: Vec<&mut Launching> = launches
+        .iter_mut()
+        .filter(|launching| !launching.is_lifted)
+        .collect();
+    let ends = ode::integrate_all(&mut held, |held| (held.from, LONGEST), ACCURACY);
+    for (launching, end) in held.into_iter().zip(ends) {
+        let Some(lifted) = end.point() else { continue };
+        launching.from = lifted;
+        launching.is_lifted = true;
     }
-    let lifted = |launching: &Launching| {
-        let Point { t, y } = launching.lifted;
-        let y = [y[0], y[1], launching.setup.arm.start, 0.0];
-        (Point { t, y }, LONGEST)
-    };
     let mut on: Vec<&mut Launching> = launches
         .iter_mut()
-        .zip(&filled)
-        .filter_map(|(launching, filled)| filled.point().map(|_| launching))
+        .filter(|launching| launching.is_lifted)
         .collect();
-    let mut ends = ode::integrate_all(&mut on, |launching| lifted(launching), ACCURACY).into_iter();
+    let mut ends = ode::integrate_all(&mut on, |launching| launching.turns(), ACCURACY).into_iter();
     launches
         .into_iter()
-        .zip(filled)
-        .map(|(launching, filled)| launching.outcome(filled.point().and_then(|_| ends.next())?))
+        .map(|launching| {
+            let end = launching.is_lifted.then(|| ends.next())?;
+            launching.outcome(end?)
+        })
         .collect()
 }

@@ -73,12 +73,25 @@ impl Technique for AirRam {
         let runs = Rc::new(Runs::default());
         let ahead = Rc::clone(&runs);
         let scatter = scatter(stated);
+        let is_scattered = scatter.is_some();
         let stated = stated.clone();
+        let planned = stated.clone();
         Computation::new(move |state| compute(&stated, state, scatter.as_ref(), &runs))
             .with_look_ahead(move |states| {
-                let setups = states.iter().filter_map(Setup::of);
-                let turning = setups.filter(Setup::turns).collect();
-                ahead.flown.look_ahead(turning, flown_all);
+                let each = states
+                    .iter()
+                    .filter_map(|state| Some((state, Setup::of(state)?)));
+                let each: Vec<_> = each.filter(|(_, setup)| setup.turns()).collect();
+                let setups = each.iter().map(|(_, setup)| *setup).collect();
+                ahead.flown.look_ahead(setups, flown_all);
+                if is_scattered {
+                    let middles = each
+                        .iter()
+                        .filter_map(|(state, setup)| middle(&planned, state, setup))
+                        .filter(|middle| !middle.launches_as_now)
+                        .map(|middle| middle.setup);
+                    ahead.ranges.look_ahead(middles.collect(), ranges);
+                }
             })
     }
 
@@ -165,6 +178,14 @@ fn range(setup: &Setup) -> Option<f64> {
     landed(setup, &launching::run(setup)?)
 }
 
+/// As [`range`], for setups of any number.
+fn ranges(setups: &[Setup]) -> Vec<Option<f64>> {
+    let launches = launching::run_all(setups);
+    let each = setups.iter().zip(launches);
+    each.map(|(setup, launch)| landed(setup, &launch?))
+        .collect()
+}
+
 fn landed(setup: &Setup, launch: &Launch) -> Option<f64> {
     Some(place(setup, launch, &setup.fly(launch, 0.0)?))
 }
@@ -224,7 +245,7 @@ fn scatter(stated: &Values) -> Option<Scatter> {
 
 /// One state with what makes the scatter's width put back as planned: it must not move the middle too, or it
 /// would count twice. All else that may be off moves it, also what is not known of the mark and the gauge.
-fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Setup> {
+fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Middle> {
     let planned = Setup::of(stated)?;
     // The ends of a state lie at tolerance and spread together, of which the tolerance is bias.
     let biased = |name, now: f64, planned: f64| {
@@ -237,13 +258,24 @@ fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Setup> {
             planned + off.clamp(-tolerance, tolerance)
         })
     };
-    Some(Setup {
+    let middle = Setup {
         foot: biased("foot_distance", setup.foot, planned.foot)?,
         pressure: biased("reservoir_pressure", setup.pressure, planned.pressure)?,
         run_in: planned.run_in,
         lean: planned.lean,
         ..*setup
+    };
+    Some(Middle {
+        setup: middle,
+        launches_as_now: middle.foot == setup.foot && middle.pressure == setup.pressure,
     })
+}
+
+/// Where the scatter lies about in one state.
+struct Middle {
+    setup: Setup,
+    /// Whether the arm does what it does in that state itself: neither the run-in nor the lean changes that.
+    launches_as_now: bool,
 }
 
 /// Launches and ranges already computed in this assessment.
@@ -305,16 +337,10 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
         out.set("landing_half_width", NINETY_NINE * scatter.deviation_across);
         // Each figure is set as far as its own inputs are known.
         let about = middle(stated, values, &setup).and_then(|middle| {
-            // Neither the run-in nor the lean changes what the arm does.
-            let as_now = Setup {
-                run_in: setup.run_in,
-                lean: setup.lean,
-                ..middle
-            };
-            let range = if as_now == setup {
-                landed(&middle, launch)?
+            let range = if middle.launches_as_now {
+                landed(&middle.setup, launch)?
             } else {
-                runs.ranges.get(&middle, range)?
+                runs.ranges.get(&middle.setup, range)?
             };
             Some(scatter.about(range, stated.number("launch_direction")?))
         });

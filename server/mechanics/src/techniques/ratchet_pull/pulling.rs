@@ -3,7 +3,7 @@
 use super::pull::{Moment, Pull, Setup, fly};
 use crate::models::{
     STANDARD_ATMOSPHERE,
-    gas::{Cylinder, Reservoir},
+    gas::{Cylinder, Reservoir, Standing},
     ode::{self, Accuracy, End, Motion, Point},
     peak::Peak,
 };
@@ -21,6 +21,12 @@ const ACCURACY: Accuracy = Accuracy {
     most_steps: 12_000,
 };
 
+/// One over the pressure that the cylinder's is counted in, 1/Pa.
+const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
+
+/// Looks at a cylinder that fills while friction holds the piston, where somebody looks on.
+const HELD_LOOKS: u32 = 8;
+
 /// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, piston place and speed, body place
 /// and speed. Pressure is scaled so that every component is near 1.
 type State = [f64; 6];
@@ -31,6 +37,12 @@ struct Pulling<'a> {
     reservoir: Reservoir,
     damping: f64,
     weight_along: f64,
+    /// What the piston feels of the line's pull.
+    geared: f64,
+    /// One over the masses of body and of what moves with the piston, 1/kg, and over the time in which the valve opens, 1/s.
+    over_mass: f64,
+    over_moving: f64,
+    over_opening: f64,
     /// Whether the gas still drives the piston; then it sits on its cushion and the stretched line gives back what it
     /// holds.
     is_driven: bool,
@@ -50,11 +62,15 @@ type Observe<'a> = Option<&'a mut dyn FnMut(Moment)>;
 
 impl<'a> Pulling<'a> {
     fn new(setup: &'a Setup, observe: Observe<'a>) -> Pulling<'a> {
-        Pulling {
+        let mut pulling = Pulling {
             setup,
             reservoir: setup.reservoir(),
             damping: setup.damping(),
             weight_along: setup.weight_along(),
+            geared: setup.purchase / setup.line_share,
+            over_mass: 1.0 / setup.mass,
+            over_moving: 1.0 / setup.moving_mass,
+            over_opening: 1.0 / setup.opening,
             is_driven: true,
             from: Point {
                 t: 0.0,
@@ -67,7 +83,34 @@ impl<'a> Pulling<'a> {
             first_moved: None,
             before: (0.0, 0.0),
             observe,
+        };
+        pulling.fill();
+        pulling
+    }
+
+    /// While friction holds the piston, the cylinder only fills.
+    fn fill(&mut self) {
+        let setup = self.setup;
+        let standing = Standing {
+            pressure: STANDARD_ATMOSPHERE,
+            volume: setup.dead_volume,
+            opening: setup.opening,
+        };
+        let held = STANDARD_ATMOSPHERE + setup.friction / setup.area;
+        let (time, root, pressure) = self.reservoir.fills(&standing, held);
+        let looks = if self.observe.is_some() {
+            HELD_LOOKS
+        } else {
+            1
+        };
+        for look in 0..looks {
+            let t = time * f64::from(look) / f64::from(looks);
+            let pressure = self.reservoir.filled(&standing, t) * PER_ATMOSPHERE;
+            let y = [1.0, pressure, 0.0, 0.0, 0.0, 0.0];
+            self.observe(&Point { t, y });
         }
+        let y = [root, pressure * PER_ATMOSPHERE, 0.0, 0.0, 0.0, 0.0];
+        self.from = Point { t: time, y };
     }
 
     fn tension(&self, y: &State) -> f64 {
@@ -89,7 +132,7 @@ impl<'a> Pulling<'a> {
         if force < 0.0 && y[4] <= 0.0 && y[5] <= 0.0 {
             0.0
         } else {
-            force / self.setup.mass
+            force * self.over_mass
         }
     }
 
@@ -98,12 +141,11 @@ impl<'a> Pulling<'a> {
         let setup = self.setup;
         let pressure = (y[1] * STANDARD_ATMOSPHERE).max(1.0);
         let pull = self.tension(y);
-        let push = (pressure - STANDARD_ATMOSPHERE) * setup.area
-            - setup.purchase * pull / setup.line_share;
+        let push = (pressure - STANDARD_ATMOSPHERE) * setup.area - self.geared * pull;
         // At rest, friction holds the piston until the push beats it; a ratchet lets it go no way but
         // forward.
         let piston = if y[3] > 0.0 || push > setup.friction {
-            (push - setup.friction) / setup.moving_mass
+            (push - setup.friction) * self.over_moving
         } else {
             0.0
         };
@@ -114,12 +156,11 @@ impl<'a> Pulling<'a> {
             growth: setup.area * speed,
             surge: setup.area * piston,
         };
-        let filling = self
-            .reservoir
-            .fill(y[0], (t / setup.opening).min(1.0), &cylinder);
+        let open = (t * self.over_opening).min(1.0);
+        let filling = self.reservoir.fill(y[0], open, &cylinder);
         [
             filling.root,
-            filling.pressure / STANDARD_ATMOSPHERE,
+            filling.pressure * PER_ATMOSPHERE,
             speed,
             piston,
             y[5],
@@ -220,7 +261,7 @@ impl Motion<6> for Pulling<'_> {
             }
             self.before = (at.t, at.y[5]);
         }
-        self.samples.push((at.t, pull / self.setup.mass));
+        self.samples.push((at.t, pull * self.over_mass));
         if let Some(observe) = &mut self.observe {
             observe(Moment {
                 time: at.t,
