@@ -7,31 +7,20 @@ use std::{
 
 use gagwright_mechanics::tools::Runner;
 
-/// Runs blocks on as many threads as the machine has cores, for as long as the computation lasts.
+/// Works on as many threads as the machine has cores, for as long as the computation lasts.
 pub struct AllCores;
 
 impl Runner for AllCores {
-    fn width(&self) -> usize {
-        thread::available_parallelism().map_or(1, usize::from)
-    }
-
-    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync)) {
-        let next = AtomicUsize::new(0);
-        let work = || {
-            loop {
-                let mine = next.fetch_add(1, Ordering::Relaxed);
-                if mine >= count {
-                    break;
-                }
-                block(mine);
-            }
-        };
+    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync)) {
+        let dealt = AtomicUsize::new(0);
+        let next = || Some(dealt.fetch_add(1, Ordering::Relaxed)).filter(|part| *part < parts);
+        let cores = thread::available_parallelism().map_or(1, usize::from);
         thread::scope(|scope| {
             // This thread works too.
-            for _ in 1..self.width().min(count) {
-                scope.spawn(work);
+            for _ in 1..cores.min(parts) {
+                scope.spawn(|| worker(&next));
             }
-            work();
+            worker(&next);
         });
     }
 }
@@ -45,13 +34,17 @@ mod tests {
     use super::AllCores;
 
     #[test]
-    fn every_block_is_run_once() {
-        for count in [0, 1, 2, 97] {
+    fn every_part_is_dealt_once() {
+        for parts in [0, 1, 2, 97] {
             let seen = Mutex::new(Vec::new());
-            AllCores.run(count, &|block| seen.lock().unwrap().push(block));
+            AllCores.run(parts, &|next| {
+                while let Some(part) = next() {
+                    seen.lock().unwrap().push(part);
+                }
+            });
             let mut seen = seen.into_inner().unwrap();
             seen.sort_unstable();
-            assert_eq!(seen, (0..count).collect::<Vec<_>>());
+            assert_eq!(seen, (0..parts).collect::<Vec<_>>());
         }
     }
 }

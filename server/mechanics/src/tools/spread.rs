@@ -2,10 +2,10 @@
 //!
 //! Each toleranced input is drawn from a normal distribution about its value, its tolerance counting as
 //! two standard deviations, cut at the parameter's range; inputs are independent. Draws are made column by
-//! column, then states are computed row by row, in blocks that a [`Runner`] may share out: the answer has the
+//! column, then states are computed row by row, in parts that a [`Runner`] may share out: the answer has the
 //! same bytes whoever runs them.
 
-use core::ops::Range;
+use core::{cell::Cell, ops::Range};
 use std::sync::OnceLock;
 
 use serde::{Deserialize, Serialize};
@@ -14,7 +14,7 @@ use super::{random::Stream, refused, statistics};
 use crate::{
     assessment::{Bound, Check},
     reading::{Values, read},
-    technique::{AssessError, Inputs, Technique},
+    technique::{AssessError, Computation, FigureDescription, Inputs, Technique},
     units::Quantity,
 };
 
@@ -105,24 +105,20 @@ pub struct Crossing {
     pub unknown: f64,
 }
 
-/// Who runs the blocks of a long computation. This crate starts no thread; a server hands in one that does.
+/// Who works on the parts of a long computation. This crate starts no thread; a server hands in one that does.
 pub trait Runner {
-    /// How many blocks it runs at once.
-    fn width(&self) -> usize;
-    /// Calls `block` with each number below `count` once, in any order, and returns when all are done.
-    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync));
+    /// Runs `worker` where it is called, on other threads, or both, and returns when all are done. Each asks for the next
+    /// part that nobody works on, by a number below `parts`, until there is none.
+    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync));
 }
 
 /// Runs everything where it is called.
 pub struct InPlace;
 
 impl Runner for InPlace {
-    fn width(&self) -> usize {
-        1
-    }
-
-    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync)) {
-        (0..count).for_each(block);
+    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync)) {
+        let next = Cell::new(0);
+        worker(&|| (next.get() < parts).then(|| next.replace(next.get() + 1)));
     }
 }
 
@@ -192,37 +188,53 @@ pub fn spread_on(
 
 /// States that a computation is shown at once.
 const TOGETHER: usize = 16;
+/// Draws in a part of the work.
+const PART: usize = 8 * TOGETHER;
 
-/// The figures of some of the rows, as columns. A technique's own memory of runs is made anew for each block,
-/// and changes no figure.
-fn compute_rows(
-    technique: &dyn Technique,
-    values: &Values,
-    columns: &[(usize, Vec<f64>)],
-    rows: Range<usize>,
-) -> Vec<Vec<f64>> {
-    let compute = technique.prepare(values);
-    let descriptions = technique.figures();
-    let mut figures = vec![vec![f64::NAN; rows.len()]; descriptions.len()];
-    let mut states = vec![values.clone(); TOGETHER];
-    let mut first = rows.start;
-    while first < rows.end {
-        let together = TOGETHER.min(rows.end - first);
-        let states = &mut states[..together];
-        for (draw, state) in (first..).zip(states.iter_mut()) {
-            for (index, column) in columns {
-                state.set(*index, column[draw]);
-            }
+/// Works out draws, some rows at a time, with one computation made ready.
+struct Worker<'a> {
+    descriptions: &'static [FigureDescription],
+    columns: &'a [(usize, Vec<f64>)],
+    compute: Computation,
+    states: Vec<Values>,
+}
+
+impl<'a> Worker<'a> {
+    fn new(
+        technique: &dyn Technique,
+        values: &Values,
+        columns: &'a [(usize, Vec<f64>)],
+    ) -> Worker<'a> {
+        Worker {
+            descriptions: technique.figures(),
+            columns,
+            compute: technique.prepare(values),
+            states: vec![values.clone(); TOGETHER],
         }
-        compute.look_ahead(states);
-        for (draw, state) in (first..).zip(states.iter()) {
-            for (figure, value) in compute(state).placed(descriptions) {
-                figures[figure][draw - rows.start] = value;
-            }
-        }
-        first += together;
     }
-    figures
+
+    /// The figures of some of the rows, as columns.
+    fn figures(&mut self, rows: Range<usize>) -> Vec<Vec<f64>> {
+        let mut figures = vec![vec![f64::NAN; rows.len()]; self.descriptions.len()];
+        let mut first = rows.start;
+        while first < rows.end {
+            let together = TOGETHER.min(rows.end - first);
+            let states = &mut self.states[..together];
+            for (draw, state) in (first..).zip(states.iter_mut()) {
+                for (index, column) in self.columns {
+                    state.set(*index, column[draw]);
+                }
+            }
+            self.compute.look_ahead(states);
+            for (draw, state) in (first..).zip(states.iter()) {
+                for (figure, value) in (self.compute)(state).placed(self.descriptions) {
+                    figures[figure][draw - rows.start] = value;
+                }
+            }
+            first += together;
+        }
+        figures
+    }
 }
 
 /// The draws: columns of the inputs that move, and of every figure. A figure that a state does not give
@@ -259,24 +271,20 @@ impl Drawn {
             columns.push((index, column));
         }
         let descriptions = technique.figures();
-        // Some more blocks than are run at once, so that none waits long for the last.
-        let blocks = match runner.width() {
-            0 | 1 => 1,
-            width => (4 * width).min(draws),
-        };
-        let from = |block: usize| draws * block / blocks;
-        let found: Vec<OnceLock<Vec<Vec<f64>>>> = (0..blocks).map(|_| OnceLock::new()).collect();
-        runner.run(blocks, &|block| {
-            let rows = from(block)..from(block + 1);
-            let figures = compute_rows(technique, values, &columns, rows);
-            // A block that is run again gives the same again.
-            let _ = found[block].set(figures);
+        let parts = draws.div_ceil(PART);
+        let rows = |part: usize| part * PART..((part + 1) * PART).min(draws);
+        let found: Vec<OnceLock<Vec<Vec<f64>>>> = (0..parts).map(|_| OnceLock::new()).collect();
+        runner.run(parts, &|next| {
+            let mut worker = Worker::new(technique, values, &columns);
+            while let Some(part) = next() {
+                // A part that is worked on again comes to the same again.
+                let _ = found[part].set(worker.figures(rows(part)));
+            }
         });
         let mut figures = vec![Vec::with_capacity(draws); descriptions.len()];
-        for (block, found) in found.into_iter().enumerate() {
+        for (part, found) in found.into_iter().enumerate() {
             let part = found.into_inner().unwrap_or_else(|| {
-                let rows = from(block)..from(block + 1);
-                compute_rows(technique, values, &columns, rows)
+                Worker::new(technique, values, &columns).figures(rows(part))
             });
             for (whole, part) in figures.iter_mut().zip(part) {
                 whole.extend(part);

@@ -1,7 +1,7 @@
 //! The four tools, and the comparison, over every technique in the registry: a new technique is tested
 //! here the moment it is listed.
 
-use std::collections::BTreeMap;
+use std::{collections::BTreeMap, sync::Mutex};
 
 use crate::common::{Generator, close, plausible};
 use gagwright_mechanics::{
@@ -167,23 +167,19 @@ fn spread_is_the_same_for_the_same_seed_and_no_other() {
     }
 }
 
-/// Runs blocks from the last to the first on three threads, and one of them twice.
+/// Shares out the parts from the last to the first on three threads, and one of them twice.
 struct Backwards;
 
 impl Runner for Backwards {
-    fn width(&self) -> usize {
-        3
-    }
-
-    fn run(&self, count: usize, block: &(dyn Fn(usize) + Sync)) {
+    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync)) {
+        let left = Mutex::new((0..parts).collect::<Vec<_>>());
         std::thread::scope(|scope| {
-            for thread in 0..3 {
-                scope.spawn(move || {
-                    (0..count).rev().filter(|i| i % 3 == thread).for_each(block);
-                });
+            for _ in 0..3 {
+                scope.spawn(|| worker(&|| left.lock().unwrap().pop()));
             }
         });
-        block(0);
+        let again = Mutex::new(vec![0]);
+        worker(&|| again.lock().unwrap().pop());
     }
 }
 
@@ -191,7 +187,8 @@ impl Runner for Backwards {
 #[test]
 fn spread_is_the_same_whoever_runs_it() {
     for technique in techniques() {
-        let request = asked(plausible(technique.name()), 100);
+        // Three whole parts and a bit.
+        let request = asked(plausible(technique.name()), 400);
         let alone = spread(*technique, &request).unwrap();
         let shared = spread_on(&Backwards, *technique, &request).unwrap();
         let text = |found| serde_json::to_string(found).unwrap();
