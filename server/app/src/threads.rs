@@ -5,13 +5,13 @@ use std::{
     thread,
 };
 
-use gagwright_mechanics::tools::Runner;
+use gagwright_mechanics::tools::{Dealer, Runner};
 
 /// Works on as many threads as the machine has cores, for as long as the computation lasts.
 pub struct AllCores;
 
 impl Runner for AllCores {
-    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync)) {
+    fn run(&self, parts: usize, worker: &(dyn Fn(&Dealer) + Sync)) {
         let dealt = AtomicUsize::new(0);
         let next = || Some(dealt.fetch_add(1, Ordering::Relaxed)).filter(|part| *part < parts);
         let cores = thread::available_parallelism().map_or(1, usize::from);

@@ -106,12 +106,12 @@ impl Path {
     fn sum(&self, from: &State, by: f64, points: &[(f64, f64)], terms: usize) -> State {
         let half = 0.5 * by;
         let at_middle = from.slope + half;
-        let [_, middle] = from.turn.to_each_side(half, terms);
+        let [_, middle] = from.turn.beside(half, terms);
         // Rates of time, of the way through the air and of the fall, over gravity.
         let mut sums = [0.0; 3];
         for (at, weight) in points {
             let aside = half * at;
-            let sides = middle.to_each_side(aside, terms);
+            let sides = middle.beside(aside, terms);
             for (aside, turn) in [-aside, aside].into_iter().zip(&sides) {
                 let (level, square) = self.level(at_middle + aside, turn);
                 let out = weight * square * turn.cosh();
@@ -122,7 +122,7 @@ impl Path {
         }
         let [time, out, fall] = sums.map(|sum| half / GRAVITY * sum);
         let slope = from.slope + by;
-        let [_, mut turn] = middle.to_each_side(half, terms);
+        let [_, mut turn] = middle.beside(half, terms);
         // At the top nothing is left of the rise.
         if slope == 0.0 {
             turn = Turn::LEVEL;
@@ -187,7 +187,7 @@ impl Turn {
     /// As far to the lower side as to the upper, no more than half a piece, by the first terms of the exponential's
     /// series.
     #[inline(always)]
-    fn to_each_side(&self, aside: f64, terms: usize) -> [Turn; 2] {
+    fn beside(&self, aside: f64, terms: usize) -> [Turn; 2] {
         let square = aside * aside;
         let (mut odd, mut even) = (1.0, 1.0);
         for term in (1..terms).rev() {

@@ -19,7 +19,7 @@ pub use compare::{Change, CompareRequest, Comparison, Interval, MovedCheck, Move
 pub use sensitivity::{Bar, Sensitivity, SensitivityRequest, sensitivity};
 pub use solve::{Solution, SolveRequest, solve_for};
 pub use spread::{
-    Crossing, InPlace, Runner, Spread, SpreadFigure, SpreadRequest, spread, spread_on,
+    Crossing, Dealer, InPlace, Runner, Spread, SpreadFigure, SpreadRequest, spread, spread_on,
 };
 
 use crate::{

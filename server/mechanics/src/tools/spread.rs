@@ -105,18 +105,21 @@ pub struct Crossing {
     pub unknown: f64,
 }
 
+/// Gives the next part of a computation that nobody works on yet, by its number; none once all are dealt.
+pub type Dealer<'a> = dyn Fn() -> Option<usize> + 'a;
+
 /// Who works on the parts of a long computation. This crate starts no thread; a server hands in one that does.
 pub trait Runner {
-    /// Runs `worker` where it is called, on other threads, or both, and returns when all are done. Each asks for the next
-    /// part that nobody works on, by a number below `parts`, until there is none.
-    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync));
+    /// Runs `worker` where it is called, on other threads, or both, and returns when all are done. Each is dealt
+    /// numbers below `parts`, every one once, until there are none.
+    fn run(&self, parts: usize, worker: &(dyn Fn(&Dealer) + Sync));
 }
 
 /// Runs everything where it is called.
 pub struct InPlace;
 
 impl Runner for InPlace {
-    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync)) {
+    fn run(&self, parts: usize, worker: &(dyn Fn(&Dealer) + Sync)) {
         let next = Cell::new(0);
         worker(&|| (next.get() < parts).then(|| next.replace(next.get() + 1)));
     }
@@ -283,9 +286,9 @@ impl Drawn {
         });
         let mut figures = vec![Vec::with_capacity(draws); descriptions.len()];
         for (part, found) in found.into_iter().enumerate() {
-            let part = found.into_inner().unwrap_or_else(|| {
-                Worker::new(technique, values, &columns).figures(rows(part))
-            });
+            let part = found
+                .into_inner()
+                .unwrap_or_else(|| Worker::new(technique, values, &columns).figures(rows(part)));
             for (whole, part) in figures.iter_mut().zip(part) {
                 whole.extend(part);
             }

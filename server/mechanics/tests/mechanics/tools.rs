@@ -7,8 +7,8 @@ use crate::common::{Generator, close, plausible};
 use gagwright_mechanics::{
     AssessError, InputValue, Inputs, ParameterKind, Quantity, Technique, find, techniques,
     tools::{
-        CalibrateRequest, CompareRequest, Runner, SensitivityRequest, SolveRequest, SpreadRequest,
-        TestShot, calibrate, compare, sensitivity, solve_for, spread, spread_on,
+        CalibrateRequest, CompareRequest, Dealer, Runner, SensitivityRequest, SolveRequest,
+        SpreadRequest, TestShot, calibrate, compare, sensitivity, solve_for, spread, spread_on,
     },
 };
 
@@ -171,7 +171,7 @@ fn spread_is_the_same_for_the_same_seed_and_no_other() {
 struct Backwards;
 
 impl Runner for Backwards {
-    fn run(&self, parts: usize, worker: &(dyn Fn(&dyn Fn() -> Option<usize>) + Sync)) {
+    fn run(&self, parts: usize, worker: &(dyn Fn(&Dealer) + Sync)) {
         let left = Mutex::new((0..parts).collect::<Vec<_>>());
         std::thread::scope(|scope| {
             for _ in 0..3 {

@@ -181,7 +181,7 @@ impl LongLine {
                 return Taut::Until(here);
             }
             let within = Within::new(&now.state, &next.state, step);
-            if !self.look_inside(paying, [t, next_time], &within, look) {
+            if !self.look_inside(paying, [t, next_time], [&now, &next], &within, look) {
                 return Taut::Until(here);
             }
             if paying.slope == 0.0 && moved.swing < STILL * STILL {
@@ -197,6 +197,7 @@ impl LongLine {
         &self,
         paying: &Paying,
         [t, next_time]: [f64; 2],
+        [now, next]: [&At; 2],
         within: &Within,
         look: &mut dyn FnMut(f64, &At),
     ) -> bool {
@@ -205,9 +206,10 @@ impl LongLine {
         let pulled = if paying.slope == 0.0 {
             None
         } else {
-            within.turn(paying.slope * self.weighed(paying.at(t).length))
+            within.turn(paying.slope * self.weighed(now.paid.length))
         };
-        let mut shares = [felt, pulled, lowest(paying, t, within)];
+        let speeds = [now, next].map(|at| at.paid.speed + at.state[1]);
+        let mut shares = [felt, pulled, lowest(paying, t, within, speeds)];
         if shares == [None; 3] {
             return true;
         }
@@ -358,15 +360,15 @@ impl At {
     }
 }
 
-/// The share of a step from `t` of a piece where the load turns, up or down: three steps of false position on how fast
-/// it goes.
+/// The share of a step from `t` of a piece where the load turns, up or down, between two speeds: three steps of false
+/// position on how fast it goes.
 #[inline]
-fn lowest(paying: &Paying, t: f64, within: &Within) -> Option<f64> {
-    let speed = |share: f64| paying.at(t + share * within.step()).speed + within.at(share)[1];
-    let (mut low, mut high) = ((0.0, speed(0.0)), (1.0, speed(1.0)));
-    if low.1 * high.1 >= 0.0 {
+fn lowest(paying: &Paying, t: f64, within: &Within, [first, last]: [f64; 2]) -> Option<f64> {
+    if first * last >= 0.0 {
         return None;
     }
+    let speed = |share: f64| paying.at(t + share * within.step()).speed + within.at(share)[1];
+    let (mut low, mut high) = ((0.0, first), (1.0, last));
     let mut share = 0.5;
     for _ in 0..3 {
         share = low.0 + (high.0 - low.0) * low.1 / (low.1 - high.1);

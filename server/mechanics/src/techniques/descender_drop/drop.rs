@@ -88,37 +88,33 @@ pub(super) struct Run {
     pub emergency_tension: f64,
 }
 
-/// The extremes of a motion.
+/// The extremes of a motion that is looked at wherever it turns.
 struct Extremes {
-    floating: Peak,
-    felt: Peak,
-    tension: Peak,
-    lowest: Peak,
+    least_felt: f64,
+    most_felt: f64,
+    tension: f64,
+    depth: f64,
     last: Option<Moment>,
 }
 
 impl Extremes {
-    /// Of a motion that is taken to come at least so deep, and in which less is felt at some time than `least`.
-    fn beyond(depth: f64, least: f64) -> Extremes {
+    /// Of a motion that is taken to come at least so deep, and in which less is felt at some time than `least_felt`.
+    fn beyond(depth: f64, least_felt: f64) -> Extremes {
         Extremes {
-            floating: Peak::over(-least),
-            felt: Peak::over(0.0),
-            tension: Peak::over(0.0),
-            lowest: Peak::over(depth),
+            least_felt,
+            most_felt: 0.0,
+            tension: 0.0,
+            depth,
             last: None,
         }
     }
 
     fn see(&mut self, moment: Moment) {
-        self.floating.see(moment.time, -moment.felt);
-        self.felt.see(moment.time, moment.felt);
-        self.tension.see(moment.time, moment.head_tension);
-        self.lowest.see(moment.time, moment.depth);
+        self.least_felt = self.least_felt.min(moment.felt);
+        self.most_felt = self.most_felt.max(moment.felt);
+        self.tension = self.tension.max(moment.head_tension);
+        self.depth = self.depth.max(moment.depth);
         self.last = Some(moment);
-    }
-
-    fn least_felt(&self) -> f64 {
-        -self.floating.most()
     }
 
     /// Watches a load that stands still after a piece, unless nothing that may come of its swing is further out than
@@ -126,10 +122,10 @@ impl Extremes {
     fn see_after(&mut self, line: &LongLine, after: Piece) -> Option<()> {
         let last = self.last?;
         let swing = line.still_to_come(&last);
-        if swing.least_felt >= self.least_felt()
-            && swing.most_felt <= self.felt.most()
-            && swing.head_tension <= self.tension.most()
-            && swing.depth <= self.lowest.most()
+        if swing.least_felt >= self.least_felt
+            && swing.most_felt <= self.most_felt
+            && swing.head_tension <= self.tension
+            && swing.depth <= self.depth
         {
             return Some(());
         }
@@ -170,7 +166,7 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
     line.follow_from(before_brake.last()?, &[d, e, f], 0.5 * FOR_PEAKS, see)?;
     planned.see_after(line, after)?;
     // An emergency stop softer than the brake, hit as the brake should begin, may end deeper.
-    let lowest = planned.lowest.most();
+    let lowest = planned.depth;
     // That the line hangs slack after one is nothing new, so the least felt is not asked for.
     let deep = lowest.max(stopped + line.stretch(stopped) + late);
     let mut stops = Extremes::beyond(deep, f64::NEG_INFINITY);
@@ -193,14 +189,14 @@ pub(super) fn run(setup: &Setup) -> Option<Run> {
     }
     Some(Run {
         profile,
-        least_felt: planned.least_felt(),
-        most_felt: planned.felt.most(),
-        deepest: stops.lowest.most(),
+        least_felt: planned.least_felt,
+        most_felt: planned.most_felt,
+        deepest: stops.depth,
         bounce: lowest - at_rest,
-        peak_tension: planned.tension.most(),
+        peak_tension: planned.tension,
         peak_power: most_power.most(),
-        emergency_felt: stops.felt.most(),
-        emergency_tension: stops.tension.most(),
+        emergency_felt: stops.most_felt,
+        emergency_tension: stops.tension,
     })
 }
 
