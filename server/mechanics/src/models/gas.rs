@@ -93,6 +93,9 @@ pub struct Reservoir {
     valve: Valve,
     /// Choked flow when full, kg/s.
     choked: f64,
+    /// The same for each pascal, kg/(s Pa), and one over what the critical ratio leaves of equality.
+    choked_for_each: f64,
+    over_span: f64,
     /// Flow when full for each pascal of difference where the pressures are nearly equal, kg/(s Pa).
     near: f64,
     /// One over its mass when full, 1/kg, and over its volume, 1/m3.
@@ -124,6 +127,8 @@ impl Reservoir {
             mass,
             valve,
             choked,
+            choked_for_each: choked / pressure,
+            over_span: 1.0 / (1.0 - valve.critical_ratio),
             near: choked * valve.share(NEARLY_EQUAL) * PER_NEARLY_EQUAL / pressure,
             over_mass: 1.0 / mass,
             over_volume: 1.0 / volume,
@@ -150,20 +155,28 @@ impl Reservoir {
     }
 
     /// What flows through the valve, `open` of it, to the absolute pressure `downstream`.
+    #[inline]
     pub fn flow(&self, root: f64, open: f64, downstream: f64) -> Inflow {
         let (upstream, root) = (self.pressure(root), root.max(LEAST_ROOT));
-        let square = root * root;
-        // Choked flow goes with the pressure over the root of the temperature: the sixth power.
+        let (square, over_root) = (root * root, 1.0 / root);
+        let over_square = over_root * over_root;
+        // All pressures in pascals, so that only the root is divided by: choked flow goes with the pressure over the root
+        // of the temperature, which is the sixth power, and so with the pressure over the root.
+        let past = (downstream - self.valve.critical_ratio * upstream) * self.over_span;
         let flow = if upstream <= downstream {
             0.0
+        } else if past <= 0.0 {
+            self.choked * (square * square) * square
+        } else if downstream < NEARLY_EQUAL * upstream {
+            self.choked_for_each * over_root * f64::sqrt(upstream * upstream - past * past)
         } else {
-            let choked = self.choked * (square * square) * square;
-            open * choked * self.valve.share(downstream / upstream)
+            self.near * over_root * (upstream - downstream)
         };
+        let flow = open * flow;
         Inflow {
             flow,
             temperature: self.temperature * square,
-            root_rate: -0.2 * self.over_mass * flow / (square * square),
+            root_rate: -0.2 * self.over_mass * flow * (over_square * over_square),
         }
     }
 }
@@ -179,47 +192,73 @@ pub struct Standing {
     pub opening: f64,
 }
 
+/// How far a standing cylinder was filled.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Filled {
+    /// s.
+    pub time: f64,
+    /// Root of what is left in the reservoir.
+    pub root: f64,
+    /// Absolute pressure in the cylinder, Pa.
+    pub pressure: f64,
+}
+
+/// Places from the middle and weights of Gauss's rule of four points on -1 to 1 (Abramowitz and Stegun, table 25.4).
+const FOUR: [(f64, f64); 4] = [
+    (-0.861_136_311_594_052_6, 0.347_854_845_137_453_9),
+    (-0.339_981_043_584_856_3, 0.652_145_154_862_546_1),
+    (0.339_981_043_584_856_3, 0.652_145_154_862_546_1),
+    (0.861_136_311_594_052_6, 0.347_854_845_137_453_9),
+];
+
 impl Reservoir {
-    /// How far a standing cylinder fills, up to an absolute pressure, while flow is choked: when, s, the root of what is
-    /// left in the reservoir by then, and the pressure.
+    /// How a standing cylinder fills up to an absolute pressure, or until both are nearly equal.
     ///
-    /// Choked, the root falls with its own square and the valve's opening, whose integrals are closed; and what one volume
-    /// loses in pressure times volume the other gains, since no heat flows and no work is done.
-    pub fn fills(&self, standing: &Standing, to: f64) -> (f64, f64, f64) {
-        let first = standing.pressure;
+    /// What one volume loses in pressure times volume the other gains, since no heat flows and no work is done. The root
+    /// falls with its own square, the share of choked flow and the valve's opening: choked, all of that has a closed
+    /// integral, and on the ellipse one over its angle that Gauss's rule finds.
+    pub fn fills(&self, standing: &Standing, to: f64) -> Filled {
+        let (first, full) = (standing.pressure, self.pressure);
         // Pressure in the cylinder for each pascal that the reservoir loses.
         let gained = 1.0 / (standing.volume * self.over_volume);
         let critical = self.valve.critical_ratio;
-        let choked = self.pressure - (first + gained * self.pressure) / (critical + gained);
+        let together = first + gained * full;
+        let lost_at = |ratio: f64| full - together / (ratio + gained);
+        let log_at = |lost: f64| libm::log1p(-lost / full) / 7.0;
         let wanted = (to - first) / gained;
-        let lost = choked.min(wanted).max(0.0);
-        let log = libm::log1p(-lost / self.pressure) / 7.0;
-        let opened = libm::expm1(-log) * 5.0 * self.mass / self.choked;
+        let lost = wanted.min(lost_at(NEARLY_EQUAL)).max(0.0);
+        let choked = lost.min(lost_at(critical).max(0.0));
+        let mut opened = libm::expm1(-log_at(choked));
+        if lost > choked {
+            let angle = |lost: f64| {
+                let ratio = together / (full - lost) - gained;
+                let past = (ratio - critical) / (1.0 - critical);
+                libm::asin(past.clamp(0.0, 1.0))
+            };
+            let (from, until) = (angle(choked), angle(lost));
+            let half = 0.5 * (until - from);
+            for (place, weight) in FOUR {
+                let past = libm::sin(from + half * (1.0 + place));
+                let ratio = critical + (1.0 - critical) * past;
+                let root = libm::exp(log_at(lost_at(ratio)));
+                opened += weight * half * (1.0 - critical) / (7.0 * root * (ratio + gained));
+            }
+        }
+        opened *= 5.0 * self.mass / self.choked;
         let opening = standing.opening;
-        let time = if opened < 0.5 * opening {
-            f64::sqrt(2.0 * opening * opened)
-        } else {
-            opened + 0.5 * opening
-        };
-        let pressure = if lost < wanted {
-            first + lost * gained
-        } else {
-            to
-        };
-        (time, libm::exp(log), pressure)
-    }
-
-    /// The absolute pressure in a standing cylinder at a time until then, Pa.
-    pub fn filled(&self, standing: &Standing, time: f64) -> f64 {
-        let opening = standing.opening;
-        let opened = if time < opening {
-            0.5 * time * time / opening
-        } else {
-            time - 0.5 * opening
-        };
-        let log = -libm::log1p(opened * self.choked / (5.0 * self.mass));
-        let lost = -libm::expm1(7.0 * log) * self.pressure;
-        standing.pressure + lost / (standing.volume * self.over_volume)
+        Filled {
+            time: if opened < 0.5 * opening {
+                f64::sqrt(2.0 * opening * opened)
+            } else {
+                opened + 0.5 * opening
+            },
+            root: libm::exp(log_at(lost)),
+            pressure: if lost < wanted {
+                first + lost * gained
+            } else {
+                to
+            },
+        }
     }
 }
 
@@ -263,16 +302,11 @@ impl Reservoir {
             return self.nearly_filled(root, open, cylinder, lag);
         }
         let inflow = self.flow(root, open, cylinder.pressure);
+        let over_volume = 1.0 / cylinder.volume;
+        let brought = GAS_CONSTANT * inflow.temperature * inflow.flow;
         Filling {
             root: inflow.root_rate,
-            pressure: cylinder_pressure_rate(
-                cylinder.pressure,
-                cylinder.volume,
-                cylinder.growth,
-                inflow.flow,
-                inflow.temperature,
-                ADIABATIC,
-            ),
+            pressure: ADIABATIC * (brought - cylinder.pressure * cylinder.growth) * over_volume,
         }
     }
 
@@ -313,7 +347,7 @@ impl Reservoir {
         let change = drawn * surge - at_once * (emptied + shrunk);
         let off = lag - (at_once - volume * change * over_eased);
         // From the end of where this holds it comes back as fast as it does.
-        let most = upstream / PER_NEARLY_EQUAL - at_once;
+        let most = upstream * (1.0 / PER_NEARLY_EQUAL) - at_once;
         let far = if most > 0.0 {
             (off / most).clamp(-1.0, 1.0)
         } else {

@@ -6,8 +6,8 @@
 
 use super::GRAVITY;
 
-/// Longest piece in q for eight points: the integrands have their nearest poles a quarter turn off the axis, so what
-/// is left out is under 1e-14 of the piece.
+/// Longest piece in q for six points: the integrands have their nearest poles a quarter turn off the axis, so what
+/// is left out is some 1e-11 of the piece, and no more of a shorter one with four or two.
 const LONGEST: f64 = 0.8;
 
 /// A body that goes straight up or down is followed as if it went aside this slowly, m/s: its fall is the same to
@@ -20,11 +20,10 @@ const FOUR: [(f64, f64); 2] = [
     (0.339_981_043_584_856_3, 0.652_145_154_862_546_1),
     (0.861_136_311_594_052_6, 0.347_854_845_137_453_9),
 ];
-const EIGHT: [(f64, f64); 4] = [
-    (0.183_434_642_495_649_8, 0.362_683_783_378_362),
-    (0.525_532_409_916_329, 0.313_706_645_877_887_3),
-    (0.796_666_477_413_626_7, 0.222_381_034_453_374_5),
-    (0.960_289_856_497_536_3, 0.101_228_536_290_376_3),
+const SIX: [(f64, f64); 3] = [
+    (0.238_619_186_083_196_9, 0.467_913_934_572_691),
+    (0.661_209_386_466_264_5, 0.360_761_573_048_138_6),
+    (0.932_469_514_203_152, 0.171_324_492_379_170_4),
 ];
 
 /// Where a body is and how fast.
@@ -93,25 +92,29 @@ impl Path {
     /// The state where the slope has changed by so much, which is no more than a piece.
     pub fn on(&self, from: &State, by: f64) -> State {
         let far = by.abs();
-        if far > 0.2 {
-            self.sum(from, by, &EIGHT, LONG_SERIES)
-        } else if far > 0.004 {
-            self.sum(from, by, &FOUR, MIDDLE_SERIES)
+        if far > 0.3 {
+            self.sum::<3, LONG_SERIES>(from, by, &SIX)
+        } else if far > 0.02 {
+            self.sum::<2, MIDDLE_SERIES>(from, by, &FOUR)
         } else {
-            self.sum(from, by, &TWO, SHORT_SERIES)
+            self.sum::<1, SHORT_SERIES>(from, by, &TWO)
         }
     }
 
-    #[inline(always)]
-    fn sum(&self, from: &State, by: f64, points: &[(f64, f64)], terms: usize) -> State {
+    fn sum<const POINTS: usize, const TERMS: usize>(
+        &self,
+        from: &State,
+        by: f64,
+        points: &[(f64, f64); POINTS],
+    ) -> State {
         let half = 0.5 * by;
         let at_middle = from.slope + half;
-        let [_, middle] = from.turn.beside(half, terms);
+        let [_, middle] = from.turn.beside::<TERMS>(half);
         // Rates of time, of the way through the air and of the fall, over gravity.
         let mut sums = [0.0; 3];
         for (at, weight) in points {
             let aside = half * at;
-            let sides = middle.beside(aside, terms);
+            let sides = middle.beside::<TERMS>(aside);
             for (aside, turn) in [-aside, aside].into_iter().zip(&sides) {
                 let (level, square) = self.level(at_middle + aside, turn);
                 let out = weight * square * turn.cosh();
@@ -122,7 +125,7 @@ impl Path {
         }
         let [time, out, fall] = sums.map(|sum| half / GRAVITY * sum);
         let slope = from.slope + by;
-        let [_, mut turn] = middle.beside(half, terms);
+        let [_, mut turn] = middle.beside::<TERMS>(half);
         // At the top nothing is left of the rise.
         if slope == 0.0 {
             turn = Turn::LEVEL;
@@ -158,8 +161,8 @@ impl Path {
 
 /// Terms of either half of the exponential's series for half of a piece, by its length: the next would change no digit.
 const LONG_SERIES: usize = 8;
-const MIDDLE_SERIES: usize = 5;
-const SHORT_SERIES: usize = 3;
+const MIDDLE_SERIES: usize = 6;
+const SHORT_SERIES: usize = 4;
 
 /// A slope, as its exponential and one over that, so that a step along it loses no digit however steep it is.
 #[derive(Clone, Copy, Debug)]
@@ -187,10 +190,10 @@ impl Turn {
     /// As far to the lower side as to the upper, no more than half a piece, by the first terms of the exponential's
     /// series.
     #[inline(always)]
-    fn beside(&self, aside: f64, terms: usize) -> [Turn; 2] {
+    fn beside<const TERMS: usize>(&self, aside: f64) -> [Turn; 2] {
         let square = aside * aside;
         let (mut odd, mut even) = (1.0, 1.0);
-        for term in (1..terms).rev() {
+        for term in (1..TERMS).rev() {
             let n = 2.0 * term as f64;
             odd = 1.0 + square * (1.0 / (n * (n + 1.0))) * odd;
             even = 1.0 + square * (1.0 / (n * (n - 1.0))) * even;

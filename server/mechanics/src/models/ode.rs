@@ -292,12 +292,18 @@ impl<const N: usize> Lane<N> {
         if self.value > 0.0 && next_value <= 0.0 {
             let within = Within::new(&self.now, &self.slope, trial, taken);
             let hair = (1e-5 * accuracy.relative).max(1e-13) * taken;
-            let found = locate(motion, &within, &next, (self.value, next_value), hair);
-            within.look(accuracy.looks, |point| {
-                if point.t < found.t {
-                    motion.observe(point);
-                }
-            });
+            let (length, trial) = locate(motion, &within, trial, (self.value, next_value), hair);
+            // What lies past the event may bend the motion, so that looks are taken up to it.
+            let within = Within::new(&self.now, &self.slope, &trial, length);
+            within.look(accuracy.looks, |point| motion.observe(point));
+            let found = Point {
+                t: if length < taken {
+                    self.now.t + length
+                } else {
+                    next.t
+                },
+                y: trial.y,
+            };
             motion.observe(&found);
             self.end = Some(End::Event(found));
             return;
@@ -326,16 +332,16 @@ fn nearly_fifth_root(error: f64) -> f64 {
     eighth * f64::sqrt(eighth)
 }
 
-/// The point within a step, known with the event's values at both ends, where the event falls to zero. The
+/// The part of a step, known with the event's values at both ends, until the event falls to zero. The
 /// continuous extension says nearly where, since it costs no rates; from there on true shortened steps by
 /// secants, and by halving where those are slow, until within a hair.
 fn locate<const N: usize, M: Motion<N>>(
     motion: &M,
     within: &Within<N>,
-    to: &Point<N>,
+    whole: &Trial<N>,
     (at_start, at_end): (f64, f64),
     hair: f64,
-) -> Point<N> {
+) -> (f64, Trial<N>) {
     let (from, step) = (within.from, within.step);
     let at = |length: f64| {
         let [trial] = dormand_prince(&Abreast {
@@ -344,17 +350,14 @@ fn locate<const N: usize, M: Motion<N>>(
             slopes: [within.slope],
             steps: [length],
         });
-        Point {
-            t: from.t + length,
-            y: trial.y,
-        }
+        trial
     };
     let event = |at: &Point<N>| motion.event(at);
     let nearly = |length: f64| event(&within.at(length / step));
     let ends = ((0.0, at_start), (step, at_end));
     let guess = near_root(&nearly, ends, 1e-7 * step);
     let (mut low, mut high) = ends;
-    let mut found = *to;
+    let mut found = (step, *whole);
     let (mut before, mut length) = (low, guess);
     for tried in 0..60 {
         let width = high.0 - low.0;
@@ -364,13 +367,17 @@ fn locate<const N: usize, M: Motion<N>>(
         if !(length > low.0 && length < high.0) || tried % 6 == 5 {
             length = low.0 + 0.5 * width;
         }
-        let point = at(length);
+        let trial = at(length);
+        let point = Point {
+            t: from.t + length,
+            y: trial.y,
+        };
         let now = (length, event(&point));
         if now.1 > 0.0 {
             low = now;
         } else {
             high = now;
-            found = point;
+            found = (length, trial);
         }
         // From the first true value the end that it lies beside is far; the extension's own slope is near.
         let moved = if tried == 0 {

