@@ -117,8 +117,9 @@ struct Sliding<'a> {
     /// Most push of the front wheels and rub of the rear on a unit of mass, m/s2.
     front: f64,
     rear: f64,
-    /// Radius of gyration squared.
+    /// Radius of gyration squared, and one over it.
     inertia: f64,
+    over_inertia: f64,
     /// Sine and cosine of the steering.
     steer: (f64, f64),
     downhill: f64,
@@ -145,6 +146,7 @@ impl<'a> Sliding<'a> {
             front: grip * given.front_share,
             rear,
             inertia: given.yaw_radius * given.yaw_radius,
+            over_inertia: 1.0 / (given.yaw_radius * given.yaw_radius),
             steer: libm::sincos(given.steer),
             downhill,
             last: if rear > 1.2 * downhill.abs() {
@@ -204,15 +206,15 @@ impl Motion<6> for Sliding<'_> {
         let rub = -self.rear / f64::sqrt(rx * rx + ry * ry + CREEP * CREEP);
         let (front_x, front_y) = (-push * ws, push * wc);
         let (rear_x, rear_y) = (rub * rx, rub * ry);
-        let turning =
-            front_arm * (front_y * c - front_x * s) - rear_arm * (rear_y * c - rear_x * s);
+        // Across the car the front wheels' push is what steering leaves of it.
+        let turning = front_arm * push * steer_c - rear_arm * rub * (ry * c - rx * s);
         [
             vx,
             vy,
             front_x + rear_x - self.downhill,
             front_y + rear_y,
             turn,
-            turning / self.inertia,
+            turning * self.over_inertia,
         ]
     }
 

@@ -253,6 +253,7 @@ impl Scatter {
             run.as_ref()
                 .map(|run| (place(run), self.rest * run.furthest / self.furthest))
         };
+        let step = REACH / f64::from(HALF_POINTS);
         // Frictions lower than the lowest are counted as reaching.
         let mut chance = normal_below(-REACH);
         let mut from = self.by_friction.first().and_then(placed);
@@ -275,16 +276,18 @@ impl Scatter {
                 }
             };
             let (near, far) = (left(limit - a, rest_a), left(limit - b, rest_b));
-            if near.min(far) > SURE {
+            // Less is sure enough of a friction that is seldom itself: the densities of both multiply.
+            let seldom = step * f64::from(steps.abs().min((steps + 1).abs()));
+            let sure = f64::sqrt(SURE * SURE - seldom * seldom);
+            if near.min(far) > sure {
                 continue;
             }
-            if near.max(far) < -SURE {
+            if near.max(far) < -sure {
                 chance += all();
                 continue;
             }
             if rest_a.max(rest_b) <= 0.0 {
                 // Nothing but friction varies: it reaches on one side of one friction.
-                let step = REACH / f64::from(HALF_POINTS);
                 let below = |at: f64| normal_below(step * (f64::from(steps) + at));
                 let meets = (a - limit) / (a - b);
                 chance += (below(meets) - below(if a > b { 0.0 } else { 1.0 })).abs();
