@@ -192,32 +192,32 @@ pub struct Standing {
     pub opening: f64,
 }
 
-/// How far a standing cylinder was filled.
+/// When a standing cylinder is filled.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Filled {
     /// s.
     pub time: f64,
     /// Root of what is left in the reservoir.
     pub root: f64,
-    /// Absolute pressure in the cylinder, Pa.
-    pub pressure: f64,
 }
 
-/// Places from the middle and weights of Gauss's rule of four points on -1 to 1 (Abramowitz and Stegun, table 25.4).
-const FOUR: [(f64, f64); 4] = [
-    (-0.861_136_311_594_052_6, 0.347_854_845_137_453_9),
-    (-0.339_981_043_584_856_3, 0.652_145_154_862_546_1),
-    (0.339_981_043_584_856_3, 0.652_145_154_862_546_1),
-    (0.861_136_311_594_052_6, 0.347_854_845_137_453_9),
-];
+/// Gauss's rule of four points (Abramowitz and Stegun, table 25.4).
+fn integral(from: f64, to: f64, value: impl Fn(f64) -> f64) -> f64 {
+    let (half, middle) = (0.5 * (to - from), 0.5 * (from + to));
+    let pair = |place: f64| value(middle - half * place) + value(middle + half * place);
+    let near = 0.652_145_154_862_546_1 * pair(0.339_981_043_584_856_3);
+    let far = 0.347_854_845_137_453_9 * pair(0.861_136_311_594_052_6);
+    half * (near + far)
+}
 
 impl Reservoir {
-    /// How a standing cylinder fills up to an absolute pressure, or until both are nearly equal.
+    /// When a standing cylinder is filled to an absolute pressure; none where it never is.
     ///
     /// What one volume loses in pressure times volume the other gains, since no heat flows and no work is done. The root
     /// falls with its own square, the share of choked flow and the valve's opening: choked, all of that has a closed
-    /// integral, and on the ellipse one over its angle that Gauss's rule finds.
-    pub fn fills(&self, standing: &Standing, to: f64) -> Filled {
+    /// integral; on the ellipse one over its angle, and beyond one over the logarithm of what is left, both of them
+    /// smooth.
+    pub fn fills(&self, standing: &Standing, to: f64) -> Option<Filled> {
         let (first, full) = (standing.pressure, self.pressure);
         // Pressure in the cylinder for each pascal that the reservoir loses.
         let gained = 1.0 / (standing.volume * self.over_volume);
@@ -225,40 +225,44 @@ impl Reservoir {
         let together = first + gained * full;
         let lost_at = |ratio: f64| full - together / (ratio + gained);
         let log_at = |lost: f64| libm::log1p(-lost / full) / 7.0;
-        let wanted = (to - first) / gained;
-        let lost = wanted.min(lost_at(NEARLY_EQUAL)).max(0.0);
+        let lost = ((to - first) / gained).max(0.0);
+        let ratio = together / (full - lost) - gained;
+        // So near to equal that the rest is lost in rounding, it never is.
+        if lost >= lost_at(1.0) || ratio >= 1.0 - 1e-12 {
+            return None;
+        }
+        let least = first / full;
+        // What the valve's opening has to come to, for each part of the way.
         let choked = lost.min(lost_at(critical).max(0.0));
         let mut opened = libm::expm1(-log_at(choked));
-        if lost > choked {
-            let angle = |lost: f64| {
-                let ratio = together / (full - lost) - gained;
-                let past = (ratio - critical) / (1.0 - critical);
-                libm::asin(past.clamp(0.0, 1.0))
-            };
-            let (from, until) = (angle(choked), angle(lost));
-            let half = 0.5 * (until - from);
-            for (place, weight) in FOUR {
-                let past = libm::sin(from + half * (1.0 + place));
-                let ratio = critical + (1.0 - critical) * past;
-                let root = libm::exp(log_at(lost_at(ratio)));
-                opened += weight * half * (1.0 - critical) / (7.0 * root * (ratio + gained));
-            }
+        let slowness = |ratio: f64| {
+            let root = libm::exp(log_at(lost_at(ratio)));
+            1.0 / (7.0 * root * (ratio + gained))
+        };
+        let span = 1.0 - critical;
+        if ratio > critical && least < NEARLY_EQUAL {
+            let angle = |ratio: f64| libm::asin(((ratio - critical) / span).clamp(0.0, 1.0));
+            let (from, until) = (angle(least), angle(ratio.min(NEARLY_EQUAL)));
+            let on_ellipse = |angle: f64| slowness(critical + span * libm::sin(angle));
+            opened += span * integral(from, until, on_ellipse);
         }
-        opened *= 5.0 * self.mass / self.choked;
+        if ratio > NEARLY_EQUAL {
+            let left = |ratio: f64| -libm::log(1.0 - ratio);
+            let (from, until) = (left(least.max(NEARLY_EQUAL)), left(ratio));
+            let nearly = |left: f64| slowness(1.0 - libm::exp(-left));
+            opened += self.choked_for_each / self.near * integral(from, until, nearly);
+        }
+        // Nothing of a way may round to less.
+        let opened = opened.max(0.0) * 5.0 * self.mass / self.choked;
         let opening = standing.opening;
-        Filled {
+        Some(Filled {
             time: if opened < 0.5 * opening {
                 f64::sqrt(2.0 * opening * opened)
             } else {
                 opened + 0.5 * opening
             },
             root: libm::exp(log_at(lost)),
-            pressure: if lost < wanted {
-                first + lost * gained
-            } else {
-                to
-            },
-        }
+        })
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::common::{GRAVITY, POUND_FORCE, close};
 use gagwright_mechanics::models::{
     STANDARD_ATMOSPHERE, bridle,
-    gas::{self, Cylinder, Reservoir, Valve},
+    gas::{self, Cylinder, Reservoir, Standing, Valve},
     ode::{self, Point},
     shackle,
     wire::{self, Material},
@@ -281,6 +281,71 @@ fn a_reservoir_that_empties() {
         let lost = (left(half - fall) - left(half + fall)) * reservoir.mass();
         close(lost / time, expected, 1e-6);
     }
+}
+
+/// The closed forms of a standing cylinder against the solver on the flow law itself: choked, on the ellipse, nearly
+/// equal, while the valve opens and after.
+#[test]
+fn a_standing_cylinder_fills_as_the_flow_law_has_it() {
+    let mut met = 0;
+    for (critical_ratio, volume, opening) in [
+        (0.3, 0.0005, 0.004),
+        (0.3, 0.02, 0.5),
+        (0.55, 0.003, 0.05),
+        (0.12, 0.1, 0.01),
+    ] {
+        let valve = Valve {
+            conductance: 4.0e-8,
+            critical_ratio,
+        };
+        let reservoir = Reservoir::new(0.02, 7e5, 293.15, valve);
+        let standing = Standing {
+            pressure: 1e5,
+            volume,
+            opening,
+        };
+        // First law: with no heat and no work both come to the mean of what they had.
+        let equal = (7e5 * 0.02 + 1e5 * volume) / (0.02 + volume);
+        for share in [0.05, 0.3, 0.7, 0.97, 0.998] {
+            let to = 1e5 + share * (equal - 1e5);
+            let filled = reservoir.fills(&standing, to).unwrap();
+            let end = ode::integrate(
+                |t, y: &[f64; 2]| {
+                    let pressure = y[1] * 1e5;
+                    let out = reservoir.flow(y[0], (t / opening).min(1.0), pressure);
+                    let rise = gas::cylinder_pressure_rate(
+                        pressure,
+                        volume,
+                        0.0,
+                        out.flow,
+                        out.temperature,
+                        gas::ADIABATIC,
+                    );
+                    [out.root_rate, rise / 1e5]
+                },
+                Point {
+                    t: 0.0,
+                    y: [1.0, 1.0],
+                },
+                100.0,
+                ode::FINE,
+                |at| to / 1e5 - at.y[1],
+                |_| {},
+            );
+            let ode::End::Event(end) = end else {
+                panic!("{critical_ratio} {volume} {share}: {end:?}");
+            };
+            // A cylinder that is five times its reservoir leaves little for four points to go by.
+            let coarse = if volume > 0.02 { 3e-4 } else { 1e-6 };
+            close(filled.time, end.t, coarse);
+            close(filled.root, end.y[0], 1e-11);
+            met += 1;
+        }
+        assert_eq!(reservoir.fills(&standing, equal), None);
+        assert_eq!(reservoir.fills(&standing, 7e5), None);
+        assert_eq!(reservoir.fills(&standing, 1e5).unwrap().time, 0.0);
+    }
+    assert_eq!(met, 20);
 }
 
 /// A cylinder that a piston draws out of at a steady acceleration, behind a valve that is far too wide for it: root and

@@ -3,7 +3,7 @@
 use super::launch::{Launch, Moment, Place, Setup};
 use crate::models::{
     GRAVITY, STANDARD_ATMOSPHERE,
-    gas::{Cylinder, Reservoir, Standing},
+    gas::{Cylinder, Filled, Reservoir, Standing},
     ode::{self, Accuracy, End, Motion, Point},
     peak::Peak,
 };
@@ -22,16 +22,10 @@ const ACCURACY: Accuracy = Accuracy {
 /// One over the pressure that the cylinder's is counted in, 1/Pa.
 const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
 
-/// The state while the arm is held: fifth root of the share of gas left, cylinder pressure over atmosphere.
-type Held = [f64; 2];
+/// Looks at a cylinder that fills while the arm is held, where somebody looks on.
+const HELD_LOOKS: u32 = 8;
 
-/// Before anything has flowed.
-const FULL: Point<2> = Point {
-    t: 0.0,
-    y: [1.0, 1.0],
-};
-
-/// The state while it turns: the same, its angle and its rate.
+/// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, the arm's angle and its rate.
 type State = [f64; 4];
 
 /// A launch on its way, and who watches it.
@@ -47,11 +41,8 @@ struct Launching<'a> {
     first: Place,
     /// Sine and cosine of the body's lean.
     lean: (f64, f64),
-    /// While the body only stands.
-    standing: Moment,
-    /// From when on it has to be followed, and with how much gas; whether the arm is lifted then.
-    from: Point<2>,
-    is_lifted: bool,
+    /// When the arm is lifted, and from where on it is followed.
+    from: Point<4>,
     samples: Vec<(f64, f64)>,
     felt: Peak,
     push: Peak,
@@ -72,43 +63,52 @@ impl<'a> Launching<'a> {
             hanging: (setup.mass * setup.foot + 0.5 * arm.mass * arm.length) * GRAVITY,
             first: arm.at(arm.start),
             lean: libm::sincos(setup.lean),
-            standing: Moment::default(),
-            from: FULL,
-            is_lifted: false,
+            from: Point {
+                t: 0.0,
+                y: [1.0, 1.0, arm.start, 0.0],
+            },
             samples: Vec::new(),
             felt: Peak::over(0.0),
             push: Peak::over(0.0),
             observe,
         };
-        let standing = launching.moment(0.0, &[1.0, 1.0, arm.start, 0.0]);
-        launching.standing = standing;
+        let standing = launching.moment(0.0, &launching.from.y);
         launching.samples.push((0.0, standing.felt));
         launching.felt = Peak::over(standing.felt);
         launching.push = Peak::over(standing.push);
-        launching.fill();
+        launching.fill(standing);
         launching
     }
 
-    /// First the cylinder fills while arm and body stand. Where somebody looks on, that is followed too.
-    fn fill(&mut self) {
-        if self.observe.is_some() {
-            return;
-        }
+    /// First the cylinder fills while arm and body stand. Where they are never lifted, that is followed.
+    fn fill(&mut self, standing: Moment) {
         let setup = self.setup;
-        let standing = Standing {
+        let cylinder = Standing {
             pressure: STANDARD_ATMOSPHERE,
             volume: setup.dead_volume,
             opening: setup.opening,
         };
         let push = self.hanging * self.first.cosine / self.first.lever + setup.friction;
-        let lifts = STANDARD_ATMOSPHERE + push / setup.area;
-        let filled = self.reservoir.fills(&standing, lifts);
-        self.from = Point {
-            t: filled.time,
-            y: [filled.root, filled.pressure * PER_ATMOSPHERE],
+        let at = |share: f64| STANDARD_ATMOSPHERE + share * push / setup.area;
+        let Some(lifted) = self.reservoir.fills(&cylinder, at(1.0)) else {
+            return;
         };
-        // Where it comes so near that the rest could be lost in rounding, it is there.
-        self.is_lifted = filled.pressure >= (1.0 - 1e-12) * lifts;
+        if let Some(observe) = &mut self.observe {
+            for look in 0..HELD_LOOKS {
+                let pressure = at(f64::from(look) / f64::from(HELD_LOOKS));
+                if let Some(Filled { time, .. }) = self.reservoir.fills(&cylinder, pressure) {
+                    observe(Moment {
+                        time,
+                        cylinder: pressure,
+                        ..standing
+                    });
+                }
+            }
+        }
+        self.from = Point {
+            t: lifted.time,
+            y: [lifted.root, at(1.0) * PER_ATMOSPHERE, setup.arm.start, 0.0],
+        };
     }
 
     /// The moment of the push less that of the weight, N m.
@@ -131,7 +131,7 @@ impl<'a> Launching<'a> {
 
     /// Rates of the gas while the cylinder has some volume and that grows.
     #[inline(always)]
-    fn gas(&self, t: f64, root: f64, pressure: f64, [volume, growth, surge]: [f64; 3]) -> Held {
+    fn gas(&self, t: f64, root: f64, pressure: f64, [volume, growth, surge]: [f64; 3]) -> [f64; 2] {
         let cylinder = Cylinder {
             pressure: (pressure * STANDARD_ATMOSPHERE).max(1.0),
             volume,
@@ -165,21 +165,11 @@ impl<'a> Launching<'a> {
         }
     }
 
-    fn is_at_rest(&self, t: f64, root: f64, pressure: f64, turning: f64) -> bool {
-        t > self.setup.opening + 0.1
+    fn rests(&self, at: &Point<4>) -> bool {
+        let [root, pressure, _, turning] = at.y;
+        at.t > self.setup.opening + 0.1
             && turning.abs() < 1e-3
             && pressure * STANDARD_ATMOSPHERE > 0.995 * self.reservoir.pressure(root)
-    }
-
-    fn rests(&self, at: &Point<4>) -> bool {
-        self.is_at_rest(at.t, at.y[0], at.y[1], at.y[3])
-    }
-
-    /// Where the turning begins, and when it is given up.
-    fn turns(&self) -> (Point<4>, f64) {
-        let Point { t, y } = self.from;
-        let y = [y[0], y[1], self.setup.arm.start, 0.0];
-        (Point { t, y }, LONGEST)
     }
 
     fn outcome(mut self, end: End<4>) -> Option<Launch> {
@@ -201,33 +191,6 @@ impl<'a> Launching<'a> {
             pressure_left: self.reservoir.pressure(last.y[0]),
             samples: self.samples,
         })
-    }
-}
-
-/// First the cylinder fills, until it lifts the arm or all rests. Until then the body only stands.
-impl Motion<2> for Launching<'_> {
-    fn rate(&self, t: f64, y: &Held) -> Held {
-        self.gas(t, y[0], y[1], [self.setup.dead_volume, 0.0, 0.0])
-    }
-
-    fn event(&self, at: &Point<2>) -> f64 {
-        let [root, pressure] = at.y;
-        if self.is_at_rest(at.t, root, pressure, 0.0) {
-            0.0
-        } else {
-            -self.moment_left(pressure, &self.first)
-        }
-    }
-
-    fn observe(&mut self, at: &Point<2>) {
-        let now = Moment {
-            time: at.t,
-            cylinder: at.y[1] * STANDARD_ATMOSPHERE,
-            ..self.standing
-        };
-        if let Some(observe) = &mut self.observe {
-            observe(now);
-        }
     }
 }
 
@@ -283,26 +246,9 @@ pub(super) fn run_all(setups: &[Setup]) -> Vec<Option<Launch>> {
 }
 
 fn follow(mut launches: Vec<Launching>) -> Vec<Option<Launch>> {
-    let mut held: Vec<&mut Launching> = launches
-        .iter_mut()
-        .filter(|launching| !launching.is_lifted)
-        .collect();
-    let ends = ode::integrate_all(&mut held, |held| (held.from, LONGEST), ACCURACY);
-    for (launching, end) in held.into_iter().zip(ends) {
-        let Some(lifted) = end.point() else { continue };
-        launching.from = lifted;
-        launching.is_lifted = true;
-    }
-    let mut on: Vec<&mut Launching> = launches
-        .iter_mut()
-        .filter(|launching| launching.is_lifted)
-        .collect();
-    let mut ends = ode::integrate_all(&mut on, |launching| launching.turns(), ACCURACY).into_iter();
-    launches
-        .into_iter()
-        .map(|launching| {
-            let end = launching.is_lifted.then(|| ends.next())?;
-            launching.outcome(end?)
-        })
+    let from = |launching: &Launching| (launching.from, LONGEST);
+    let ends = ode::integrate_all(&mut launches, from, ACCURACY);
+    let each = launches.into_iter().zip(ends);
+    each.map(|(launching, end)| launching.outcome(end))
         .collect()
 }

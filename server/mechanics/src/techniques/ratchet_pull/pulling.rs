@@ -3,7 +3,7 @@
 use super::pull::{Moment, Pull, Setup, fly};
 use crate::models::{
     STANDARD_ATMOSPHERE,
-    gas::{Cylinder, Reservoir, Standing},
+    gas::{Cylinder, Filled, Reservoir, Standing},
     ode::{self, Accuracy, End, Motion, Point},
     peak::Peak,
 };
@@ -23,6 +23,9 @@ const ACCURACY: Accuracy = Accuracy {
 
 /// One over the pressure that the cylinder's is counted in, 1/Pa.
 const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
+
+/// Looks at a cylinder that fills while friction holds the piston, where somebody looks on.
+const HELD_LOOKS: u32 = 8;
 
 /// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, piston place and speed, body place
 /// and speed. Pressure is scaled so that every component is near 1.
@@ -85,24 +88,32 @@ impl<'a> Pulling<'a> {
         pulling
     }
 
-    /// While friction holds the piston, the cylinder only fills. Where somebody looks on, that is followed too.
+    /// While friction holds the piston, the cylinder only fills. Where it holds it for good, that is followed.
     fn fill(&mut self) {
-        if self.observe.is_some() {
-            return;
-        }
         let setup = self.setup;
         let standing = Standing {
             pressure: STANDARD_ATMOSPHERE,
             volume: setup.dead_volume,
             opening: setup.opening,
         };
-        let held = STANDARD_ATMOSPHERE + setup.friction / setup.area;
-        let filled = self.reservoir.fills(&standing, held);
-        let pressure = filled.pressure * PER_ATMOSPHERE;
-        self.from = Point {
-            t: filled.time,
-            y: [filled.root, pressure, 0.0, 0.0, 0.0, 0.0],
+        let at = |share: f64| STANDARD_ATMOSPHERE + share * setup.friction / setup.area;
+        let filled = |reservoir: &Reservoir, share: f64| {
+            let Filled { time, root } = reservoir.fills(&standing, at(share))?;
+            let y = [root, at(share) * PER_ATMOSPHERE, 0.0, 0.0, 0.0, 0.0];
+            Some(Point { t: time, y })
         };
+        let Some(from) = filled(&self.reservoir, 1.0) else {
+            return;
+        };
+        if self.observe.is_some() {
+            for look in 0..HELD_LOOKS {
+                let share = f64::from(look) / f64::from(HELD_LOOKS);
+                if let Some(point) = filled(&self.reservoir, share) {
+                    self.observe(&point);
+                }
+            }
+        }
+        self.from = from;
     }
 
     fn tension(&self, y: &State) -> f64 {
