@@ -85,12 +85,18 @@ impl<'a, const N: usize> Within<'a, N> {
     }
 }
 
-/// An array's components one by one. What builds small makes a call of each component of `from_fn`, and a plain loop
-/// of this.
+/// An array's components one by one, the first of them written out: what builds small keeps a loop, and its arrays
+/// in memory.
 #[inline(always)]
 fn each<const N: usize>(component: impl Fn(usize) -> f64) -> [f64; N] {
     let mut all = [0.0; N];
-    for (i, one) in all.iter_mut().enumerate() {
+    macro_rules! write_out {
+        ($($i:literal)*) => {
+            $(if $i < N { all[$i] = component($i); })*
+        };
+    }
+    write_out!(0 1 2 3 4 5);
+    for (i, one) in all.iter_mut().enumerate().skip(6) {
         *one = component(i);
     }
     all
