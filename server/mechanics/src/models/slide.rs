@@ -167,7 +167,7 @@ impl<'a> Sliding<'a> {
         (Point { t: 0.0, y }, 60.0)
     }
 
-    fn rest(&self, end: End<6>) -> Option<Rest> {
+    fn rest(&mut self, end: End<6>) -> Option<Rest> {
         let End::Event(point) = end else {
             return None;
         };
@@ -177,14 +177,20 @@ impl<'a> Sliding<'a> {
         let falls = -(vx * ax + vy * ay + self.inertia * turn * turning);
         let square = vx * vx + vy * vy + self.inertia * turn * turn;
         let left = if falls > 0.0 { square / falls } else { 0.0 };
+        let time = point.t + left;
         let (along, aside) = (along + 0.5 * vx * left, aside + 0.5 * vy * left);
+        let heading = heading + 0.5 * turn * left;
+        self.observe(&Point {
+            t: time,
+            y: [along, aside, 0.0, 0.0, heading, 0.0],
+        });
         Some(Rest {
             along,
-            furthest: self.furthest.max(along),
+            furthest: self.furthest,
             aside,
-            furthest_aside: self.furthest_aside.max(aside.abs()),
-            heading: heading + 0.5 * turn * left,
-            time: point.t + left,
+            furthest_aside: self.furthest_aside,
+            heading,
+            time,
             turn_rate: self.turn_rate,
         })
     }
@@ -261,7 +267,7 @@ pub fn slide_all(given: &[Slide]) -> Vec<Option<Rest>> {
 
 fn slide_each(all: &mut [Sliding]) -> Vec<Option<Rest>> {
     let ends = ode::integrate_all(all, Sliding::from, ACCURACY);
-    let rests = all.iter().zip(ends);
+    let rests = all.iter_mut().zip(ends);
     rests.map(|(sliding, end)| sliding.rest(end)).collect()
 }
 
