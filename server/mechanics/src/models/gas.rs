@@ -216,7 +216,8 @@ impl Reservoir {
     /// What one volume loses in pressure times volume the other gains, since no heat flows and no work is done. The root
     /// falls with its own square, the share of choked flow and the valve's opening: choked, all of that has a closed
     /// integral; on the ellipse one over its angle, and beyond one over the logarithm of what is left, both of them
-    /// smooth.
+    /// smooth: to a millionth of the time where the cylinder is the smaller, and to half a hundredth where it is forty
+    /// times as large.
     pub fn fills(&self, standing: &Standing, to: f64) -> Option<Filled> {
         let (first, full) = (standing.pressure, self.pressure);
         // Pressure in the cylinder for each pascal that the reservoir loses.
@@ -288,7 +289,7 @@ pub struct Filling {
     pub pressure: f64,
 }
 
-/// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within three thousandths
+/// How fast a cylinder is followed as it comes back to nearly the reservoir's pressure, 1/s: within four thousandths
 /// of a second, chosen here. It may be faster still, and steps small enough for that would see nothing else.
 const QUICK: f64 = 250.0;
 
@@ -306,6 +307,7 @@ impl Reservoir {
             return self.nearly_filled(root, open, cylinder, lag);
         }
         let inflow = self.flow(root, open, cylinder.pressure);
+        // First law: n (R T m' - p V') / V. With no inflow this is p V^n = constant.
         let over_volume = 1.0 / cylinder.volume;
         let brought = GAS_CONSTANT * inflow.temperature * inflow.flow;
         Filling {
@@ -367,20 +369,6 @@ impl Reservoir {
             pressure: rise,
         }
     }
-}
-
-/// How fast the absolute pressure in a cylinder changes, Pa/s, with gas coming in at `inflow` kg/s and
-/// `temperature` while the volume grows at `growth` m3/s: n (R T m' - p V') / V. With no inflow this
-/// is p V^n = constant.
-pub fn cylinder_pressure_rate(
-    pressure: f64,
-    volume: f64,
-    growth: f64,
-    inflow: f64,
-    temperature: f64,
-    exponent: f64,
-) -> f64 {
-    exponent * (GAS_CONSTANT * temperature * inflow - pressure * growth) / volume
 }
 
 /// Area of a round bore less its rod, m2.

@@ -65,6 +65,9 @@ pub const CELSIUS_ZERO: f64 = 273.15;
 /// Standard atmosphere, Pa (CGPM 1954).
 pub const STANDARD_ATMOSPHERE: f64 = 101_325.0;
 
+/// One over it, 1/Pa.
+pub const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
+
 /// The long side of a right triangle. No side that a plan can have is so long or short that its square is lost, so that
 /// this is as near as `libm`'s careful form and a fraction of its cost.
 pub fn hypot(x: f64, y: f64) -> f64 {

@@ -149,8 +149,8 @@ fn follow<const N: usize, M: Motion<N>>(
     lane.end()
 }
 
-/// Integrates motions of one kind, two abreast: each in its own steps, to the same numbers as alone, in little more than
-/// half the time, since a processor works on one motion's stage while it waits for the other's.
+/// Integrates motions of one kind, each in its own steps and to the same numbers as alone. Two abreast take little more
+/// than half the time, since a processor works on one motion's stage while it waits for the other's.
 pub fn integrate_all<const N: usize, M: Motion<N>>(
     motions: &mut [M],
     from: impl Fn(&M) -> (Point<N>, f64),

@@ -98,8 +98,11 @@ const CREEP: f64 = 0.05;
 /// Coulomb friction its speeds all die at once and nearly evenly, and the front tyres' push would be followed in ever
 /// shorter steps for some centimetres.
 const LAST: f64 = 0.3;
-/// The same where the locked wheels alone do not hold the car on the road's rise and it might slide on, however it lies.
-const LAST_ON_A_HILL: f64 = 0.1;
+/// Where the locked wheels alone do not hold the car on the road's rise, with so much to spare, it might slide on from
+/// there, however it lies.
+const TO_SPARE: f64 = 1.2;
+/// Such a car is followed until it is slower than this, and stands then, m/s.
+const STANDING: f64 = 0.1;
 
 const ACCURACY: Accuracy = Accuracy {
     relative: 1e-4,
@@ -123,8 +126,8 @@ struct Sliding<'a> {
     /// Sine and cosine of the steering.
     steer: (f64, f64),
     downhill: f64,
-    /// The speed from which on it comes to rest evenly.
-    last: f64,
+    /// Whether the locked wheels alone hold the car.
+    holds: bool,
     turn_rate: f64,
     furthest: f64,
     furthest_aside: f64,
@@ -149,11 +152,7 @@ impl<'a> Sliding<'a> {
             over_inertia: 1.0 / (given.yaw_radius * given.yaw_radius),
             steer: libm::sincos(given.steer),
             downhill,
-            last: if rear > 1.2 * downhill.abs() {
-                LAST
-            } else {
-                LAST_ON_A_HILL
-            },
+            holds: rear > TO_SPARE * downhill.abs(),
             turn_rate: 0.0,
             furthest: 0.0,
             furthest_aside: 0.0,
@@ -168,31 +167,39 @@ impl<'a> Sliding<'a> {
     }
 
     fn rest(&mut self, end: End<6>) -> Option<Rest> {
-        let End::Event(point) = end else {
+        let End::Event(slow) = end else {
             return None;
         };
-        let [along, aside, vx, vy, heading, turn] = point.y;
-        let [_, _, ax, ay, _, turning] = self.rate(point.t, &point.y);
-        // Half of its square falls by so much a second.
-        let falls = -(vx * ax + vy * ay + self.inertia * turn * turning);
-        let square = vx * vx + vy * vy + self.inertia * turn * turn;
-        let left = if falls > 0.0 { square / falls } else { 0.0 };
-        let time = point.t + left;
-        let (along, aside) = (along + 0.5 * vx * left, aside + 0.5 * vy * left);
-        let heading = heading + 0.5 * turn * left;
-        self.observe(&Point {
-            t: time,
-            y: [along, aside, 0.0, 0.0, heading, 0.0],
-        });
+        let last = if self.holds { self.slowed(&slow) } else { slow };
+        if last.t > slow.t {
+            self.observe(&last);
+        }
+        let [along, aside, _, _, heading, _] = last.y;
         Some(Rest {
             along,
             furthest: self.furthest,
             aside,
             furthest_aside: self.furthest_aside,
             heading,
-            time,
+            time: last.t,
             turn_rate: self.turn_rate,
         })
+    }
+
+    /// Where it comes to rest from a moment on, slowing down as evenly as it does then.
+    fn slowed(&self, from: &Point<6>) -> Point<6> {
+        let [along, aside, vx, vy, heading, turn] = from.y;
+        let [_, _, ax, ay, _, turning] = self.rate(from.t, &from.y);
+        let square = vx * vx + vy * vy + self.inertia * turn * turn;
+        // Half of it falls by so much a second.
+        let falls = -(vx * ax + vy * ay + self.inertia * turn * turning);
+        let left = if falls > 0.0 { square / falls } else { 0.0 };
+        let half = 0.5 * left;
+        let (along, aside) = (along + half * vx, aside + half * vy);
+        Point {
+            t: from.t + left,
+            y: [along, aside, 0.0, 0.0, heading + half * turn, 0.0],
+        }
     }
 }
 
@@ -226,7 +233,8 @@ impl Motion<6> for Sliding<'_> {
 
     fn event(&self, at: &Point<6>) -> f64 {
         let [_, _, vx, vy, _, turn] = at.y;
-        f64::sqrt(vx * vx + vy * vy + self.inertia * turn * turn) - self.last
+        f64::sqrt(vx * vx + vy * vy + self.inertia * turn * turn)
+            - if self.holds { LAST } else { STANDING }
     }
 
     fn observe(&mut self, at: &Point<6>) {

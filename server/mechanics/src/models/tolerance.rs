@@ -85,7 +85,7 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
         let (pieces, turn) = if span <= LONGEST_TURN {
             (1, span)
         } else {
-            let pieces = f64::ceil(span / LONGEST_TURN).min(20_000.0);
+            let pieces = f64::ceil(span / LONGEST_TURN).min(MOST_PIECES);
             (pieces as usize, span / pieces)
         };
         let step = spring.step(turn);
@@ -108,7 +108,10 @@ pub fn dynamic_response(axis: Axis, samples: &[(f64, f64)]) -> f64 {
     peak / GRAVITY
 }
 
-/// Terms of the series of a step: the next would be under a part in 1e13 of the first at the longest.
+/// More than any samples ask for, so that nothing can run for ever.
+const MOST_PIECES: f64 = 1e6;
+
+/// Terms of the series of a step: the next would be a part in 1e9 of the first at the longest.
 const TERMS: usize = 6;
 
 /// The model in its own time, w t, and by w^2 times its place: y'' + 2 z y' + y = a. A state is that place and its speed,

@@ -255,7 +255,8 @@ impl LongLine {
             relative: 1e-5,
             absolute: 1e-5,
             longest_step: self.period(paying.length) / 6.0,
-            looks: 3,
+            // Nobody asks where it turns here.
+            looks: 8,
             most_steps: MOST_TRIED,
         };
         let at = |point: &Point<2>| self.at(paying.at(point.t), point.y);

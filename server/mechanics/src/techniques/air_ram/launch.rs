@@ -205,7 +205,7 @@ impl Setup {
 }
 
 /// A moment of the launch.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Moment {
     pub time: f64,
     /// Arm's angle over the floor, rad.

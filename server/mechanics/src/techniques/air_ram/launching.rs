@@ -2,7 +2,7 @@
 
 use super::launch::{Launch, Moment, Place, Setup};
 use crate::models::{
-    GRAVITY, STANDARD_ATMOSPHERE,
+    GRAVITY, PER_ATMOSPHERE, STANDARD_ATMOSPHERE,
     gas::{Cylinder, Filled, Reservoir, Standing},
     ode::{self, Accuracy, End, Motion, Point},
     peak::Peak,
@@ -18,9 +18,6 @@ const ACCURACY: Accuracy = Accuracy {
     looks: 2,
     most_steps: 12_000,
 };
-
-/// One over the pressure that the cylinder's is counted in, 1/Pa.
-const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
 
 /// Looks at a cylinder that fills while the arm is held, where somebody looks on.
 const HELD_LOOKS: u32 = 8;
@@ -90,7 +87,8 @@ impl<'a> Launching<'a> {
         };
         let push = self.hanging * self.first.cosine / self.first.lever + setup.friction;
         let at = |share: f64| STANDARD_ATMOSPHERE + share * push / setup.area;
-        let Some(lifted) = self.reservoir.fills(&cylinder, at(1.0)) else {
+        let in_time = |filled: &Filled| filled.time < LONGEST;
+        let Some(lifted) = self.reservoir.fills(&cylinder, at(1.0)).filter(in_time) else {
             return;
         };
         if let Some(observe) = &mut self.observe {

@@ -2,7 +2,7 @@
 
 use super::pull::{Moment, Pull, Setup, fly};
 use crate::models::{
-    STANDARD_ATMOSPHERE,
+    PER_ATMOSPHERE, STANDARD_ATMOSPHERE,
     gas::{Cylinder, Filled, Reservoir, Standing},
     ode::{self, Accuracy, End, Motion, Point},
     peak::Peak,
@@ -20,9 +20,6 @@ const ACCURACY: Accuracy = Accuracy {
     looks: 3,
     most_steps: 12_000,
 };
-
-/// One over the pressure that the cylinder's is counted in, 1/Pa.
-const PER_ATMOSPHERE: f64 = 1.0 / STANDARD_ATMOSPHERE;
 
 /// Looks at a cylinder that fills while friction holds the piston, where somebody looks on.
 const HELD_LOOKS: u32 = 8;
@@ -102,10 +99,12 @@ impl<'a> Pulling<'a> {
             let y = [root, at(share) * PER_ATMOSPHERE, 0.0, 0.0, 0.0, 0.0];
             Some(Point { t: time, y })
         };
-        let Some(from) = filled(&self.reservoir, 1.0) else {
+        let in_time = |filled: &Point<6>| filled.t < LONGEST_PULL;
+        let Some(from) = filled(&self.reservoir, 1.0).filter(in_time) else {
             return;
         };
-        if self.observe.is_some() {
+        // Without friction there is nothing to fill.
+        if self.observe.is_some() && from.t > 0.0 {
             for look in 0..HELD_LOOKS {
                 let share = f64::from(look) / f64::from(HELD_LOOKS);
                 if let Some(point) = filled(&self.reservoir, share) {
