@@ -265,7 +265,19 @@ impl Reservoir {
             root: libm::exp(log_at(lost)),
         })
     }
+
+    /// Looks at a standing cylinder on its way to an absolute pressure, that one not among them: when, and the pressure, Pa.
+    pub fn filling(&self, standing: &Standing, to: f64) -> impl Iterator<Item = (Filled, f64)> {
+        let rise = (to - standing.pressure) / f64::from(FILLING_LOOKS);
+        (0..FILLING_LOOKS).filter_map(move |look| {
+            let pressure = standing.pressure + rise * f64::from(look);
+            Some((self.fills(standing, pressure)?, pressure))
+        })
+    }
 }
+
+/// Looks at a cylinder on its way to a pressure.
+const FILLING_LOOKS: u32 = 8;
 
 /// A cylinder that is being filled.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -96,7 +96,7 @@ const FULL_SLIP: f64 = 0.12;
 const CREEP: f64 = 0.05;
 /// From this speed on, turning counted in, the car is brought to rest as evenly as it slows down then, m/s: under
 /// Coulomb friction its speeds all die at once and nearly evenly, and the front tyres' push would be followed in ever
-/// shorter steps for some centimetres.
+/// shorter steps for some centimetres. Chosen here, as are the two numbers below.
 const LAST: f64 = 0.3;
 /// Where the locked wheels alone do not hold the car on the road's rise, with so much to spare, it might slide on from
 /// there, however it lies.

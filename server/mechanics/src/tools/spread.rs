@@ -153,14 +153,15 @@ pub fn spread_on(
         ));
     }
     let values = read(technique.name(), technique.parameters(), &request.inputs)?;
-    let checks = technique.assess(&request.inputs)?.checks;
+    let assessment = technique.assess(&request.inputs)?;
     let drawn = Drawn::new(runner, technique, &values, request);
     let figures = technique
         .figures()
         .iter()
         .zip(&drawn.figures)
         .filter_map(|(description, column)| {
-            let value = drawn.stated.get(description.name)?;
+            let mut stated = assessment.figures.iter();
+            let value = stated.find(|figure| figure.name == description.name)?.value;
             let summary = statistics::summary(column)?;
             Some(SpreadFigure {
                 name: description.name.to_owned(),
@@ -176,7 +177,8 @@ pub fn spread_on(
             })
         })
         .collect();
-    let crossings = checks
+    let crossings = assessment
+        .checks
         .iter()
         .filter_map(|check| drawn.crossing(technique, check))
         .collect();
@@ -243,7 +245,6 @@ impl<'a> Worker<'a> {
 /// The draws: columns of the inputs that move, and of every figure. A figure that a state does not give
 /// is not a number there.
 struct Drawn {
-    stated: crate::evaluation::Computed,
     inputs: Vec<(&'static str, Vec<f64>)>,
     figures: Vec<Vec<f64>>,
     values: Values,
@@ -294,7 +295,6 @@ impl Drawn {
             }
         }
         Drawn {
-            stated: technique.prepare(values)(values),
             inputs: columns
                 .into_iter()
                 .map(|(index, column)| (parameters[index].name, column))

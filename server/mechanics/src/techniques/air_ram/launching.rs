@@ -19,9 +19,6 @@ const ACCURACY: Accuracy = Accuracy {
     most_steps: 12_000,
 };
 
-/// Looks at a cylinder that fills while the arm is held, where somebody looks on.
-const HELD_LOOKS: u32 = 8;
-
 /// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, the arm's angle and its rate.
 type State = [f64; 4];
 
@@ -86,26 +83,25 @@ impl<'a> Launching<'a> {
             opening: setup.opening,
         };
         let push = self.hanging * self.first.cosine / self.first.lever + setup.friction;
-        let at = |share: f64| STANDARD_ATMOSPHERE + share * push / setup.area;
-        let in_time = |filled: &Filled| filled.time < LONGEST;
-        let Some(lifted) = self.reservoir.fills(&cylinder, at(1.0)).filter(in_time) else {
+        let lifts = STANDARD_ATMOSPHERE + push / setup.area;
+        let Some(lifted) = self.reservoir.fills(&cylinder, lifts) else {
             return;
         };
+        if lifted.time >= LONGEST {
+            return;
+        }
         if let Some(observe) = &mut self.observe {
-            for look in 0..HELD_LOOKS {
-                let pressure = at(f64::from(look) / f64::from(HELD_LOOKS));
-                if let Some(Filled { time, .. }) = self.reservoir.fills(&cylinder, pressure) {
-                    observe(Moment {
-                        time,
-                        cylinder: pressure,
-                        ..standing
-                    });
-                }
+            for (Filled { time, .. }, pressure) in self.reservoir.filling(&cylinder, lifts) {
+                observe(Moment {
+                    time,
+                    cylinder: pressure,
+                    ..standing
+                });
             }
         }
         self.from = Point {
             t: lifted.time,
-            y: [lifted.root, at(1.0) * PER_ATMOSPHERE, setup.arm.start, 0.0],
+            y: [lifted.root, lifts * PER_ATMOSPHERE, setup.arm.start, 0.0],
         };
     }
 

@@ -88,7 +88,7 @@ pub(super) struct Run {
     pub emergency_tension: f64,
 }
 
-/// The extremes of a motion that is looked at wherever it turns.
+/// The extremes of a motion that is looked at wherever a taut line turns, and closely where it hangs slack.
 struct Extremes {
     least_felt: f64,
     most_felt: f64,

@@ -21,9 +21,6 @@ const ACCURACY: Accuracy = Accuracy {
     most_steps: 12_000,
 };
 
-/// Looks at a cylinder that fills while friction holds the piston, where somebody looks on.
-const HELD_LOOKS: u32 = 8;
-
 /// The state: fifth root of the share of gas left, cylinder pressure over atmosphere, piston place and speed, body place
 /// and speed. Pressure is scaled so that every component is near 1.
 type State = [f64; 6];
@@ -93,26 +90,25 @@ impl<'a> Pulling<'a> {
             volume: setup.dead_volume,
             opening: setup.opening,
         };
-        let at = |share: f64| STANDARD_ATMOSPHERE + share * setup.friction / setup.area;
-        let filled = |reservoir: &Reservoir, share: f64| {
-            let Filled { time, root } = reservoir.fills(&standing, at(share))?;
-            let y = [root, at(share) * PER_ATMOSPHERE, 0.0, 0.0, 0.0, 0.0];
-            Some(Point { t: time, y })
+        let held = STANDARD_ATMOSPHERE + setup.friction / setup.area;
+        let at = |(filled, pressure): (Filled, f64)| Point {
+            t: filled.time,
+            y: [filled.root, pressure * PER_ATMOSPHERE, 0.0, 0.0, 0.0, 0.0],
         };
-        let in_time = |filled: &Point<6>| filled.t < LONGEST_PULL;
-        let Some(from) = filled(&self.reservoir, 1.0).filter(in_time) else {
+        let Some(filled) = self.reservoir.fills(&standing, held) else {
             return;
         };
+        if filled.time >= LONGEST_PULL {
+            return;
+        }
         // Without friction there is nothing to fill.
-        if self.observe.is_some() && from.t > 0.0 {
-            for look in 0..HELD_LOOKS {
-                let share = f64::from(look) / f64::from(HELD_LOOKS);
-                if let Some(point) = filled(&self.reservoir, share) {
-                    self.observe(&point);
-                }
+        if self.observe.is_some() && filled.time > 0.0 {
+            let reservoir = self.reservoir;
+            for look in reservoir.filling(&standing, held) {
+                self.observe(&at(look));
             }
         }
-        self.from = from;
+        self.from = at((filled, held));
     }
 
     fn tension(&self, y: &State) -> f64 {
